@@ -1,0 +1,225 @@
+/**
+ * What assessing takes and gives. Readonly data in, readonly data out; no clock, no storage.
+ */
+import type { Basis, Grade, GaugeUsed, Audience, NonAnswer, Problem, Reason, ReplyKey, ReplyValue, Sure } from "../terms/index.js";
+import type { CarLimit, PlaceChange } from "../sheet/car.js";
+
+/** One reply that stands. Two standing on one key differ (record), and both are here. */
+export interface StandingReply {
+  readonly key: ReplyKey;
+  readonly value: ReplyValue;
+  /** Identity to point back to (entry id, or index in a visit file). */
+  readonly id: string;
+}
+
+export interface CarInput {
+  readonly firstUsed?: string;
+  readonly country?: string;
+  readonly seat?: "left" | "right";
+  /** Added and removed places; the tree of common/places.yaml otherwise. */
+  readonly places?: readonly PlaceChange[];
+  readonly facts: Readonly<Record<string, string | number | boolean>>;
+  readonly limits: readonly CarLimit[];
+}
+
+export interface EarlierVisit {
+  readonly at: string;
+  readonly odometer?: { readonly value: number; readonly unit: string };
+  readonly replies: readonly StandingReply[];
+}
+
+export interface AssessInput {
+  /** ISO date-time of the visit. */
+  readonly at: string;
+  readonly odometer?: { readonly value: number; readonly unit: string };
+  readonly who: Audience;
+  readonly car: CarInput;
+  /** Sheets open in this visit, by id. */
+  readonly sheets: readonly string[];
+  readonly complaints: readonly string[];
+  readonly replies: readonly StandingReply[];
+  readonly earlier: readonly EarlierVisit[];
+  /** −1 laid up, 0 normal, +1 hard use. */
+  readonly exposure: -1 | 0 | 1;
+  /** Next planned visit, ISO date. */
+  readonly nextVisit?: string;
+}
+
+/** One step of the because: what deciding or supporting reply, which limit, what was concluded. */
+export type Because =
+  | { readonly kind: "reply"; readonly key: ReplyKey; readonly value: ReplyValue; readonly id: string; readonly supports: boolean }
+  | { readonly kind: "fact"; readonly name: string; readonly value: string | number | boolean }
+  | {
+      readonly kind: "limit";
+      readonly limit: string;
+      readonly place: string;
+      /** The reading judged: aggregate and ±U (k = 2), in `unit`. */
+      readonly value: number;
+      readonly uncertainty: number;
+      readonly unit: string;
+      /** The edge passed (or touched), its grade, and where it comes from. */
+      readonly edge: number;
+      readonly grade: Grade;
+      readonly basis: Basis;
+      readonly source: string;
+      readonly isDefault: boolean;
+    }
+  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly unit: string; readonly from: readonly ReplyKey[] }
+  | { readonly kind: "earlier"; readonly at: string; readonly key: ReplyKey; readonly value: ReplyValue }
+  | { readonly kind: "found"; readonly fault: string; readonly place: string }
+  | { readonly kind: "raised"; readonly rule: string };
+
+/** A point to look at next and why. */
+export interface Opened {
+  readonly point: string;
+  readonly place: string;
+  readonly because: string;
+}
+export interface Settle extends Opened {
+  /** Rules (ids) this reply would decide, most telling first. */
+  readonly decides: readonly string[];
+}
+
+export interface Finding {
+  readonly rule: string;
+  readonly fault: string | null;
+  readonly place: string;
+  /** null for an effect other than finding. */
+  readonly grade: Grade | null;
+  readonly effect?: string;
+  readonly sure: Sure;
+  readonly provisional: boolean;
+  /** A reading too close to a major or dangerous edge; the grade is the worse end. */
+  readonly close: boolean;
+  /** 'at least': several limits may still apply. */
+  readonly atLeast: boolean;
+  /** Fires under only some of the differing replies; names which. */
+  readonly differ: readonly string[];
+  readonly because: readonly Because[];
+  readonly jobs: readonly string[];
+  readonly cautions: readonly string[];
+  readonly opens: readonly Opened[];
+}
+
+/** Findings of one fault at one place merged. */
+export interface Fault {
+  readonly fault: string;
+  readonly place: string;
+  readonly grade: Grade;
+  readonly sure: Sure;
+  readonly close: boolean;
+  readonly provisional: boolean;
+  readonly rules: readonly string[];
+  readonly jobs: readonly string[];
+  readonly cautions: readonly string[];
+  readonly consequence: 1 | 2 | 3 | 4;
+  readonly likelihood: "A" | "B" | "C" | "D" | "E";
+  readonly mustStand: boolean;
+  /** When below certain: the check that would settle it. */
+  readonly settle: readonly Opened[];
+}
+
+export interface GateState {
+  readonly gate: string;
+  readonly guards: string;
+  readonly state: "tripped" | "cleared" | "not cleared";
+  /** What to do first: points of the set not yet answered clear, or the replies that tripped it. */
+  readonly first: readonly Opened[];
+  readonly cautions: readonly string[];
+}
+export interface CautionDue {
+  readonly caution: string;
+  readonly signal: "danger" | "warning" | "caution" | "notice";
+  readonly places: readonly string[];
+  readonly because: readonly string[];
+}
+
+export interface Coverage {
+  readonly sheet: string;
+  readonly answered: number;
+  readonly of: number;
+  readonly nonAnswers: Readonly<Partial<Record<NonAnswer, number>>>;
+  /** Answered, but a rule says it cannot count. */
+  readonly notChecked: number;
+  /** Points this person is not asked in this look. */
+  readonly notForThisLook: number;
+  /** 'not enough seen' when more than 30 % unseen. */
+  readonly enough: boolean;
+}
+/** Whether a point at a place is sound: really answered, every limit and rule over it known, none fired. */
+export interface PointState {
+  readonly point: string;
+  readonly place: string;
+  readonly state: string;
+  readonly is: "sound" | Grade | "not-looked-at" | "cannot-get-at" | "not-fitted" | "answered";
+  readonly reason?: Reason;
+}
+
+/** A point asked of this person, in walking order; `when` false hides it until opened. */
+export interface Asked {
+  readonly point: string;
+  readonly place: string;
+  readonly state: string;
+  readonly fields: readonly string[];
+  /** Opened by a rule or a complaint, with its words. */
+  readonly openedBy: readonly string[];
+}
+
+/** A reading as judged for the screen: aggregate, uncertainty and the limits over it. */
+export interface JudgedReading {
+  readonly point: string;
+  readonly field: string;
+  readonly place: string;
+  readonly value: number;
+  readonly uncertainty: number;
+  readonly unit: string;
+  readonly limits: readonly JudgedLimit[];
+}
+export interface JudgedLimit {
+  readonly limit: string;
+  readonly direction: "over" | "at-or-over" | "under" | "at-or-under";
+  readonly bands: Readonly<Partial<Record<Grade, number>>>;
+  readonly unit: string;
+  readonly basis: Basis;
+  readonly source: string;
+  readonly isDefault: boolean;
+  readonly state: "clear" | "too close" | "past" | "inside";
+  readonly grade: Grade | null;
+  /** Why it may or may not apply, when that is not known. */
+  readonly applies: "yes" | "not known";
+}
+
+/** A job with the reasons it stands where it stands (planning.md §1). */
+export interface JobDue {
+  readonly job: string;
+  readonly place: string;
+  readonly grade: Grade;
+  readonly faults: readonly { readonly fault: string; readonly place: string }[];
+  readonly rank: number;
+  readonly byWhen: { readonly class: 0 | 1 | 2 | 3 | 4; readonly distance?: { readonly value: number; readonly unit: string }; readonly date?: string };
+  /** Key parts in words: why here, and why not earlier. `code` + params, told by the catalogue. */
+  readonly why: readonly { readonly code: string; readonly params: Readonly<Record<string, string | number>> }[];
+}
+
+export interface Assessment {
+  readonly findings: readonly Finding[];
+  readonly faults: readonly Fault[];
+  readonly gates: readonly GateState[];
+  readonly cautions: readonly CautionDue[];
+  readonly settle: readonly Settle[];
+  readonly open: readonly Opened[];
+  readonly coverage: readonly Coverage[];
+  readonly points: readonly PointState[];
+  readonly asked: readonly Asked[];
+  readonly readings: readonly JudgedReading[];
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * The door of core/assess, implemented there:
+ *   prepare(common, sheets, plans) → Engine        links every condition once
+ *   assess(engine, input) → Assessment             from nothing
+ *   reassess(engine, previous session, input) …    only what depends on changed replies; equals assess
+ * and of core/plan (issue 1 part): order(assessment.faults, …) → JobDue[].
+ */
+export type { GaugeUsed };

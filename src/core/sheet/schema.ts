@@ -1,0 +1,303 @@
+/**
+ * The shape of a check sheet and of the shared files, as data (zod/mini). One truth: types are inferred here,
+ * the JSON Schema in public/ is made from here. Knows the shape only; cross-checks live beside it.
+ */
+import * as z from "zod/mini";
+import { AUDIENCES, BASES, GRADES, SURENESS } from "../terms/index.js";
+
+z.config({ jitless: true });
+
+const grade = z.enum(GRADES);
+const id = z.string().check(z.regex(/^[a-z][a-z0-9]*([._-][A-Za-z0-9]+)*$/));
+/** CEL text; in YAML always quoted or a block. */
+const cel = z.string().check(z.minLength(1), z.maxLength(2000));
+const idList = z.array(z.string());
+const placeKind = z.string();
+
+const wordsField = z.strictObject({
+  words: z.array(z.string()).check(z.minLength(2)),
+  /** Several words may be chosen together. */
+  several: z.optional(z.boolean()),
+  /** With `several`: words that exclude every other. */
+  exclusive: z.optional(z.array(z.string())),
+  /** Reply may be left out without leaving the point unanswered. */
+  optional: z.optional(z.boolean()),
+});
+const readingField = z.strictObject({
+  quantity: z.string(),
+  /** Default unit, UCUM. */
+  unit: z.string(),
+  /** Plausible window in `unit`; outside it the app asks again, it does not refuse. */
+  window: z.tuple([z.number(), z.number()]),
+  /** How many readings the aggregation asks for. */
+  shots: z.optional(z.int()),
+  /** Extra results beside a number, e.g. `no-echo`. */
+  results: z.optional(z.array(z.string())),
+  /** Asked on the screen as a stopwatch. */
+  stopwatch: z.optional(z.boolean()),
+  optional: z.optional(z.boolean()),
+});
+const countField = z.strictObject({ count: z.strictObject({ from: z.int(), to: z.int() }), optional: z.optional(z.boolean()) });
+const yesField = z.strictObject({ yes: z.literal(true), optional: z.optional(z.boolean()) });
+const dateCodeField = z.strictObject({ dateCode: z.enum(["week-year", "year", "month-year"]), optional: z.optional(z.boolean()) });
+export const Field = z.union([wordsField, readingField, countField, yesField, dateCodeField]);
+
+export const Point = z.strictObject({
+  id,
+  place: placeKind,
+  states: z.array(z.string()).check(z.minLength(1)),
+  fields: z.record(z.string(), Field),
+  /** What 'no fault seen' enters, per field; absent: the point must be answered by itself. */
+  unremarkable: z.optional(z.record(z.string(), z.union([z.string(), z.array(z.string())]))),
+  tool: z.optional(z.string()),
+  /** Set-up error ±, in the unit of the reading field; added whatever gauge is named. */
+  "set-up-error": z.optional(z.number()),
+  who: z.array(z.enum(AUDIENCES)).check(z.minLength(1)),
+  "safety-critical": z.optional(z.boolean()),
+  needs: z.optional(z.array(z.enum(["reading", "picture", "sound"]))),
+  /** Asked only when this is true (feel first, measure second), or when a person or a rule opens it. */
+  "asked-when": z.optional(cel),
+  /** Another point answered in the same entry; asked once, used by both. */
+  "same-entry": z.optional(z.string()),
+});
+
+const bands = z.strictObject({
+  advisory: z.optional(z.number()),
+  minor: z.optional(z.number()),
+  major: z.optional(z.number()),
+  dangerous: z.optional(z.number()),
+});
+export const Limit = z.strictObject({
+  id,
+  /** Point, `point_field` or derived value it judges. */
+  of: z.string(),
+  quantity: z.string(),
+  unit: z.string(),
+  direction: z.enum(["over", "at-or-over", "under", "at-or-under"]),
+  bands,
+  basis: z.enum(BASES),
+  /** Published: document and clause. Practice: what is usually done and why. */
+  source: z.string(),
+  aggregate: z.enum(["max", "min", "mean", "median", "spread", "each"]),
+  /** Kind of place it holds for. */
+  class: placeKind,
+  applies: z.optional(cel),
+});
+
+export const Derived = z.strictObject({
+  id,
+  place: placeKind,
+  quantity: z.string(),
+  unit: z.string(),
+  formula: z.optional(cel),
+  /** First of these that is known; says so when it falls back. */
+  prefer: z.optional(z.array(z.string())),
+});
+
+export const Effect = z.union([
+  z.enum(["finding"]),
+  z.strictObject({ raise: z.string() }),
+  z.strictObject({ "lower-sure": idList }),
+  z.strictObject({ "not-checked": idList }),
+  z.strictObject({ "discard-reading": z.string() }),
+  z.strictObject({ order: z.strictObject({ before: z.string(), after: z.string() }) }),
+  z.strictObject({ open: idList }),
+]);
+
+export const Rule = z.strictObject({
+  id,
+  scope: placeKind,
+  /** Where it concludes when not here: a relation, or every such place where `where` is true, else the wider one. */
+  at: z.optional(z.union([z.string(), z.strictObject({ each: placeKind, where: cel, else: z.string() })])),
+  effect: Effect,
+  /** What it names; rules naming the same fault at the same place merge. */
+  fault: z.optional(z.string()),
+  /** Fixed, or `{limit-of: whl.float, at-least?: minor}`: the band of that reading. */
+  grade: z.optional(z.union([grade, z.strictObject({ "limit-of": z.string(), "at-least": z.optional(grade) })])),
+  /** A worse fixed grade while this is true. */
+  worse: z.optional(z.strictObject({ grade, when: cel })),
+  when: cel,
+  /** Each true one raises how sure by a step; not known opens the point. */
+  supports: z.optional(z.array(cel)),
+  sure: z.optional(z.enum(SURENESS)),
+  consequence: z.optional(z.int()),
+  likelihood: z.optional(z.enum(["A", "B", "C", "D", "E"])),
+  "must-stand": z.optional(z.boolean()),
+  jobs: z.optional(idList),
+  cautions: z.optional(idList),
+  /** Points to offer next: `point`, or `point@relation`. */
+  opens: z.optional(idList),
+  "answers-to": z.optional(z.string()),
+  /** Why ours is stricter than the item it answers to. */
+  stricter: z.optional(z.string()),
+  provisional: z.optional(z.boolean()),
+});
+
+export const Job = z.strictObject({
+  id,
+  place: placeKind,
+  /** Access states that must be open; paid in the access graph, not here. */
+  access: idList,
+  /** Own minutes once access is open: low, likely, high. */
+  minutes: z.tuple([z.int(), z.int(), z.int()]),
+  minutesBasis: z.enum(BASES),
+  parts: z.optional(
+    z.array(z.strictObject({ part: z.string(), set: z.optional(z.string()), count: z.optional(z.int()), reuse: z.optional(z.literal("never")) })),
+  ),
+  consumables: z.optional(idList),
+  /** Also looked at there: a relation, e.g. `opposite`. */
+  "look-too": z.optional(z.string()),
+  /** Points measured again afterwards. */
+  after: z.optional(idList),
+  /** Jobs this one must follow. */
+  follows: z.optional(idList),
+  /** Must be re-checked after this many km. */
+  "recheck-km": z.optional(z.int()),
+  cautions: z.optional(idList),
+});
+
+export const Gate = z.strictObject({
+  id,
+  /** Car state (or act: `lift`, `drive-away`, `touch`, `spark`) it guards. */
+  guards: z.string(),
+  starts: z.enum(["cleared", "not-cleared"]),
+  trips: z.array(cel),
+  clears: z.optional(z.array(cel)),
+  /** Points of the pre-step set, shown whatever sheets are open. */
+  set: z.optional(idList),
+  cautions: idList,
+});
+
+export const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
+export const NextLook = z.strictObject({ fault: z.optional(z.string()), grade: z.optional(grade), job: z.optional(z.string()), km: z.optional(z.int()), months: z.optional(z.int()) });
+
+/** Named replies `point@place` → as typed; expectation of fault grades and of what stays quiet. */
+const caseReplies = z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.array(z.string())]));
+export const SheetCase = z.strictObject({
+  /** The rule (or gate) this case fires. */
+  fires: z.string(),
+  replies: caseReplies,
+  facts: z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
+  /** `fault@place: grade`, or `{at: place}`. */
+  expect: z.record(z.string(), z.string()),
+  /** One reply changed to another known reply: the rule must then be false, not unknown. */
+  "near-miss": caseReplies,
+  /** Facts changed instead of a reply. */
+  "near-miss-facts": z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
+});
+
+/** Shown texts of one language. Keys: point ids, `point.field.word`, fault ids, job ids …; outside the meaning hash. */
+export const PointText = z.strictObject({
+  /** Short name for lists. */
+  name: z.string(),
+  ask: z.strictObject({ technician: z.optional(z.string()), buyer: z.optional(z.string()), owner: z.optional(z.string()) }),
+  how: z.optional(z.string()),
+  trap: z.optional(z.string()),
+  /** Owner only: why this is left to the workshop. */
+  leave: z.optional(z.string()),
+  fields: z.optional(z.record(z.string(), z.string())),
+  words: z.optional(z.record(z.string(), z.union([z.string(), z.strictObject({ technician: z.string(), owner: z.string() })]))),
+});
+export const FaultText = z.strictObject({ says: z.string(), owner: z.optional(z.string()), cause: z.optional(z.string()) });
+export const SheetTexts = z.strictObject({
+  language: z.string(),
+  title: z.string(),
+  about: z.string(),
+  points: z.record(z.string(), PointText),
+  /** Per fault; `rules` says it more closely for one rule. */
+  faults: z.record(z.string(), FaultText),
+  rules: z.optional(z.record(z.string(), FaultText)),
+  jobs: z.record(z.string(), z.strictObject({ name: z.string(), does: z.string(), owner: z.optional(z.string()) })),
+  parts: z.optional(z.record(z.string(), z.string())),
+  limits: z.optional(z.record(z.string(), z.string())),
+  derived: z.optional(z.record(z.string(), z.string())),
+  notes: z.optional(z.record(z.string(), z.string())),
+});
+
+export const Sheet = z.strictObject({
+  format: z.literal("leadlamp-sheet/1"),
+  id,
+  label: z.string(),
+  /** Car fact values this sheet asks for, as points of state w0-talk. */
+  points: z.array(Point),
+  limits: z.array(Limit),
+  derived: z.array(Derived),
+  rules: z.array(Rule),
+  jobs: z.array(Job),
+  gates: z.array(Gate),
+  nextLooks: z.array(NextLook),
+  cases: z.array(SheetCase),
+  texts: z.record(z.string(), SheetTexts),
+});
+
+const PlaceDef = z.strictObject({
+  id: z.string(),
+  kind: placeKind,
+  /** The place it lies in; `car` is the root. */
+  in: z.optional(z.string()),
+  /** Named relations to other places. */
+  relations: z.optional(z.record(z.string(), z.union([z.string(), z.array(z.string())]))),
+  /** Centre on the plan of the car, 0–100 nose to tail, 0–100 left to right. */
+  at: z.optional(z.tuple([z.number(), z.number()])),
+});
+const Gauge = z.strictObject({ id: z.string(), quantity: z.string(), unit: z.string(), resolution: z.number(), error: z.number(), basis: z.enum(BASES), source: z.string() });
+const CarState = z.strictObject({ id: z.string(), order: z.int(), lifted: z.boolean(), plan: z.enum(["body", "chassis"]) });
+const Access = z.strictObject({
+  id: z.string(),
+  place: placeKind,
+  needs: z.optional(idList),
+  setUp: z.tuple([z.int(), z.int(), z.int()]),
+  putBack: z.tuple([z.int(), z.int(), z.int()]),
+  basis: z.enum(BASES),
+  consumables: z.optional(idList),
+});
+const Fact = z.strictObject({ id: z.string(), words: z.optional(z.array(z.string())), quantity: z.optional(z.string()), unit: z.optional(z.string()), kind: z.enum(["word", "number", "year", "yes"]) });
+const Complaint = z.strictObject({
+  id: z.string(),
+  suspects: z.array(z.strictObject({ suspect: z.string(), weight: z.int() })),
+  points: idList,
+});
+export const CommonTexts = z.strictObject({
+  language: z.string(),
+  places: z.record(z.string(), z.string()),
+  states: z.record(z.string(), z.strictObject({ name: z.string(), how: z.string() })),
+  cautions: z.record(z.string(), z.strictObject({ not: z.string(), why: z.string(), can: z.string(), do: z.string() })),
+  gates: z.record(z.string(), z.strictObject({ name: z.string(), tripped: z.string(), first: z.string() })),
+  gauges: z.record(z.string(), z.string()),
+  access: z.record(z.string(), z.string()),
+  facts: z.record(z.string(), z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) })),
+  complaints: z.record(z.string(), z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) })),
+});
+/** What all sheets share: checklists/common joined. */
+export const Common = z.strictObject({
+  format: z.literal("leadlamp-common/1"),
+  places: z.array(PlaceDef),
+  states: z.array(CarState),
+  gauges: z.array(Gauge),
+  cautions: z.array(Caution),
+  gates: z.array(Gate),
+  access: z.array(Access),
+  facts: z.array(Fact),
+  complaints: z.array(Complaint),
+  /** Rules across sheets; apply when all their sheets are open. */
+  rules: z.array(Rule),
+  cases: z.array(SheetCase),
+  texts: z.record(z.string(), CommonTexts),
+});
+
+export type Field = z.infer<typeof Field>;
+export type Point = z.infer<typeof Point>;
+export type Limit = z.infer<typeof Limit>;
+export type Derived = z.infer<typeof Derived>;
+export type Effect = z.infer<typeof Effect>;
+export type Rule = z.infer<typeof Rule>;
+export type Job = z.infer<typeof Job>;
+export type Gate = z.infer<typeof Gate>;
+export type Caution = z.infer<typeof Caution>;
+export type SheetCase = z.infer<typeof SheetCase>;
+export type SheetTexts = z.infer<typeof SheetTexts>;
+export type PointText = z.infer<typeof PointText>;
+export type Sheet = z.infer<typeof Sheet>;
+export type PlaceDef = z.infer<typeof PlaceDef>;
+export type CommonTexts = z.infer<typeof CommonTexts>;
+export type Common = z.infer<typeof Common>;

@@ -1,0 +1,162 @@
+/**
+ * The table of addresses: every screen has one, and a reload returns to it. Pure text work; knows
+ * neither the browser nor the screens. Addresses are hash routes, so they hold under any static path.
+ */
+
+/** Path of every screen. `:name` is a parameter; the end-to-end tests walk this table. */
+export const ROUTES = {
+  cars: "/",
+  demo: "/demo",
+  "new-car": "/new-car",
+  car: "/car/:car",
+  facts: "/car/:car/build",
+  limits: "/car/:car/limits",
+  limit: "/car/:car/limits/:limit",
+  places: "/car/:car/places",
+  "new-visit": "/car/:car/new-visit",
+  visit: "/visit/:visit",
+  round: "/visit/:visit/round",
+  point: "/visit/:visit/round/:state/:place/:point",
+  where: "/visit/:visit/where",
+  reading: "/visit/:visit/reading/:state/:place/:point/:field",
+  findings: "/visit/:visit/findings",
+  finding: "/visit/:visit/findings/:fault/:place",
+  work: "/visit/:visit/work",
+  job: "/visit/:visit/work/:job/:place",
+  cautions: "/visit/:visit/cautions",
+  gate: "/visit/:visit/gate/:gate",
+  differ: "/visit/:visit/differ",
+  history: "/visit/:visit/history",
+  picture: "/visit/:visit/picture/:picture",
+  sheets: "/sheets",
+  sheet: "/sheets/:sheet",
+  settings: "/settings",
+  install: "/install",
+  about: "/about",
+} as const;
+
+export type RouteName = keyof typeof ROUTES;
+
+type ParamNames<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}`
+  ? Name | ParamNames<`/${Rest}`>
+  : Path extends `${string}:${infer Name}`
+    ? Name
+    : never;
+
+/** Parameters a route needs, by name. */
+export type ParamsOf<Name extends RouteName> = { readonly [Key in ParamNames<(typeof ROUTES)[Name]>]: string };
+
+/**
+ * Where the app is. `over` names the panel lying over the screen (Back closes it first);
+ * `params` holds exactly the parameters of the route.
+ */
+export type Place<Name extends RouteName = RouteName> = {
+  readonly [Key in Name]: { readonly name: Key; readonly params: ParamsOf<Key>; readonly over?: string };
+}[Name];
+
+/** A place with its parameters by name, for code that handles any route. */
+interface AnyPlace {
+  readonly name: RouteName;
+  readonly params: Readonly<Record<string, string>>;
+  readonly over?: string;
+}
+
+const NAMES = Object.keys(ROUTES) as RouteName[];
+
+/** Matches one path against one pattern; undefined when they differ. Text that can't be decoded matches nothing. */
+function match(pattern: string, path: string): Record<string, string> | undefined {
+  const wanted = pattern.split("/");
+  const given = path.split("/");
+  if (wanted.length !== given.length) return undefined;
+  const params: Record<string, string> = {};
+  for (const [index, part] of wanted.entries()) {
+    const text = given[index] ?? "";
+    if (!part.startsWith(":")) {
+      if (part !== text) return undefined;
+    } else {
+      if (text === "") return undefined;
+      try {
+        params[part.slice(1)] = decodeURIComponent(text);
+      } catch {
+        return undefined;
+      }
+    }
+  }
+  return params;
+}
+
+/**
+ * Reads an address (`#/car/1?over=more`). An empty hash is the car list; anything unknown is
+ * undefined, so that the app can say so instead of guessing.
+ */
+export function readAddress(hash: string): Place | undefined {
+  const text = hash.replace(/^#/, "") || "/";
+  const [path = "/", query = ""] = text.split("?", 2);
+  const over = new URLSearchParams(query).get("over");
+  for (const name of NAMES) {
+    const params = match(ROUTES[name], path);
+    // The parameters were just matched against this very pattern.
+    if (params) return { name, params, ...(over ? { over } : {}) } as Place;
+  }
+  return undefined;
+}
+
+/** Writes an address; the inverse of {@link readAddress}. */
+export function address(place: AnyPlace): string {
+  const path = ROUTES[place.name]
+    .split("/")
+    .map((part) => (part.startsWith(":") ? encodeURIComponent(place.params[part.slice(1)] ?? "") : part))
+    .join("/");
+  return `#${path}${place.over ? `?over=${encodeURIComponent(place.over)}` : ""}`;
+}
+
+/** Address of a route by name and parameters. */
+export function to<Name extends RouteName>(
+  name: Name,
+  ...params: Record<string, never> extends ParamsOf<Name> ? [] : [ParamsOf<Name>]
+): string {
+  return address({ name, params: (params[0] ?? {}) as Readonly<Record<string, string>> });
+}
+
+/** The screen one level up: where the back link leads when there is no history inside the app. */
+export function above(place: Place): string {
+  const p = place as AnyPlace;
+  const car = { car: p.params["car"] ?? "" };
+  const visit = { visit: p.params["visit"] ?? "" };
+  const point = { ...visit, state: p.params["state"] ?? "", place: p.params["place"] ?? "", point: p.params["point"] ?? "" };
+  switch (place.name) {
+    case "facts":
+    case "limits":
+    case "places":
+    case "new-visit":
+      return to("car", car);
+    case "limit":
+      return to("limits", car);
+    case "round":
+    case "point":
+    case "findings":
+    case "work":
+    case "differ":
+    case "history":
+    case "picture":
+      return to("visit", visit);
+    case "where":
+    case "gate":
+      return to("round", visit);
+    case "reading":
+      return to("point", point);
+    case "finding":
+    case "cautions":
+      return to("findings", visit);
+    case "job":
+      return to("work", visit);
+    case "sheet":
+      return to("sheets");
+    case "install":
+    case "about":
+    case "sheets":
+      return to("settings");
+    default:
+      return to("cars");
+  }
+}

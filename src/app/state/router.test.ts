@@ -1,0 +1,77 @@
+import { expect, test } from "vitest";
+import { startRouter, type RouterWindow } from "./router.js";
+
+/** A window's history as a plain list. */
+function fakeWindow(start: string): RouterWindow & { readonly steps: string[] } {
+  const listeners: (() => void)[] = [];
+  const stack: { url: string; state: unknown }[] = [{ url: start, state: null }];
+  return {
+    get location() {
+      return { hash: stack.at(-1)?.url ?? "" };
+    },
+    get steps() {
+      return stack.map((step) => step.url);
+    },
+    history: {
+      get state() {
+        return stack.at(-1)?.state ?? null;
+      },
+      pushState: (state, _, url) => void stack.push({ url, state }),
+      replaceState: (state, _, url) => void stack.splice(-1, 1, { url, state }),
+      back: () => {
+        stack.pop();
+        for (const listener of listeners) listener();
+      },
+    },
+    addEventListener: (_, listener) => void listeners.push(listener),
+  };
+}
+
+test("Back closes the panel over a screen before it leaves the screen", () => {
+  const win = fakeWindow("#/");
+  const router = startRouter(win);
+  router.go("#/settings");
+  router.openOver("theme");
+  expect(router.place.value).toMatchObject({ name: "settings", over: "theme" });
+  win.history.back();
+  expect(router.place.value).toEqual({ name: "settings", params: {} });
+  win.history.back();
+  expect(router.place.value?.name).toBe("cars");
+});
+
+test("closing a panel by its own button leaves no step behind", () => {
+  const win = fakeWindow("#/settings");
+  const router = startRouter(win);
+  router.openOver("theme");
+  router.closeOver();
+  expect(win.steps).toEqual(["#/settings"]);
+});
+
+test("a panel opened by reload closes onto its screen", () => {
+  const win = fakeWindow("#/settings?over=theme");
+  const router = startRouter(win);
+  router.closeOver();
+  expect(win.steps).toEqual(["#/settings"]);
+});
+
+test("the way up goes back when that is where one came from, else replaces", () => {
+  const win = fakeWindow("#/");
+  const router = startRouter(win);
+  router.go("#/settings");
+  router.up();
+  expect(win.steps).toEqual(["#/"]);
+  const deep = fakeWindow("#/visit/v/findings/whl.race/FR");
+  const second = startRouter(deep);
+  second.up();
+  expect(deep.steps).toEqual(["#/visit/v/findings"]);
+});
+
+test("going to where one already is adds no step", () => {
+  const win = fakeWindow("#/settings");
+  startRouter(win).go("#/settings");
+  expect(win.steps).toEqual(["#/settings"]);
+});
+
+test("an unknown address is shown as none, not as some other screen", () => {
+  expect(startRouter(fakeWindow("#/nowhere")).place.value).toBeUndefined();
+});

@@ -1,0 +1,96 @@
+/**
+ * Where the app is, kept in the address bar and the browser's history. Back closes the panel over a
+ * screen first, because an opened panel is a history step of its own. Knows no screen and no record.
+ */
+import { signal, type ReadonlySignal } from "@preact/signals";
+import { above, address, readAddress, type Place } from "./routes.js";
+
+/** What the router needs of a window; a test hands in its own. */
+export interface RouterWindow {
+  readonly location: { readonly hash: string };
+  readonly history: {
+    readonly state: unknown;
+    pushState(state: unknown, unused: string, url: string): void;
+    replaceState(state: unknown, unused: string, url: string): void;
+    back(): void;
+  };
+  addEventListener(type: "popstate" | "hashchange", listener: () => void): void;
+}
+
+export interface Router {
+  /** The place shown; `undefined` when the address is none of ours. */
+  readonly place: ReadonlySignal<Place | undefined>;
+  /** Goes there, one step deeper. */
+  go(href: string): void;
+  /** Goes there instead of here: top-level switches and corrections leave no step behind. */
+  swap(href: string): void;
+  /** One level up: back in history when that is where we came from, else to `href` (default: {@link above}). */
+  up(href?: string): void;
+  /** Lays a panel over the screen. */
+  openOver(over: string): void;
+  /** Closes it the same way Back does. */
+  closeOver(): void;
+}
+
+/** Written into each history step: the address it was opened from. */
+interface Step {
+  readonly from: string;
+}
+const isStep = (state: unknown): state is Step =>
+  typeof state === "object" && state !== null && "from" in state && typeof state.from === "string";
+
+/** Starts following the address of `win`. */
+export function startRouter(win: RouterWindow): Router {
+  const place = signal<Place | undefined>(readAddress(win.location.hash));
+  const follow = (): void => {
+    const next = readAddress(win.location.hash);
+    const same = next && place.peek() && address(next) === address(place.peek() as Place);
+    if (!same) place.value = next;
+  };
+  win.addEventListener("popstate", follow);
+  win.addEventListener("hashchange", follow);
+
+  const cameFrom = (): string | undefined => (isStep(win.history.state) ? win.history.state.from : undefined);
+  const go = (href: string): void => {
+    if (href === win.location.hash) return;
+    win.history.pushState({ from: win.location.hash || "#/" } satisfies Step, "", href);
+    follow();
+  };
+  const swap = (href: string): void => {
+    win.history.replaceState(win.history.state, "", href);
+    follow();
+  };
+  return {
+    place,
+    go,
+    swap,
+    up(href) {
+      const here = place.peek();
+      const target = href ?? (here ? above(here) : "#/");
+      if (cameFrom() === target) win.history.back();
+      else {
+        win.history.replaceState(null, "", target);
+        follow();
+      }
+    },
+    openOver(over) {
+      const here = place.peek();
+      if (here) go(address({ ...here, over }));
+    },
+    closeOver() {
+      const here = place.peek();
+      if (!here?.over) return;
+      const { over: _, ...under } = here;
+      const target = address(under as Place);
+      if (cameFrom() === target) win.history.back();
+      else swap(target);
+    },
+  };
+}
+
+/** The link's own address when a plain tap on it is ours to follow: inside the app, no new tab asked for. */
+export function linkTapped(event: MouseEvent): string | undefined {
+  if (event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return undefined;
+  const link = event.target instanceof Element ? event.target.closest("a[href^='#']") : null;
+  return link?.getAttribute("href") ?? undefined;
+}

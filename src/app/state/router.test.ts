@@ -32,11 +32,11 @@ test("Back closes the panel over a screen before it leaves the screen", () => {
   const router = startRouter(win);
   router.go("#/settings");
   router.openOver("theme");
-  expect(router.place.value).toMatchObject({ name: "settings", over: "theme" });
+  expect(router.at.value).toMatchObject({ name: "settings", over: "theme" });
   win.history.back();
-  expect(router.place.value).toEqual({ name: "settings", params: {} });
+  expect(router.at.value).toEqual({ name: "settings", params: {} });
   win.history.back();
-  expect(router.place.value?.name).toBe("cars");
+  expect(router.at.value?.name).toBe("cars");
 });
 
 test("closing a panel by its own button leaves no step behind", () => {
@@ -73,5 +73,5 @@ test("going to where one already is adds no step", () => {
 });
 
 test("an unknown address is shown as none, not as some other screen", () => {
-  expect(startRouter(fakeWindow("#/nowhere")).place.value).toBeUndefined();
+  expect(startRouter(fakeWindow("#/nowhere")).at.value).toBeUndefined();
 });

@@ -3,7 +3,7 @@
  * screen first, because an opened panel is a history step of its own. Knows no screen and no record.
  */
 import { signal, type ReadonlySignal } from "@preact/signals";
-import { above, address, readAddress, type Place } from "./routes.js";
+import { above, hrefOf, readAddress, type Address } from "./routes.js";
 
 /** What the router needs of a window; a test hands in its own. */
 export interface RouterWindow {
@@ -18,8 +18,8 @@ export interface RouterWindow {
 }
 
 export interface Router {
-  /** The place shown; `undefined` when the address is none of ours. */
-  readonly place: ReadonlySignal<Place | undefined>;
+  /** The address shown; `undefined` when the address is none of ours. */
+  readonly at: ReadonlySignal<Address | undefined>;
   /** Goes there, one step deeper. */
   go(href: string): void;
   /** Goes there instead of here: top-level switches and corrections leave no step behind. */
@@ -41,11 +41,11 @@ const isStep = (state: unknown): state is Step =>
 
 /** Starts following the address of `win`. */
 export function startRouter(win: RouterWindow): Router {
-  const place = signal<Place | undefined>(readAddress(win.location.hash));
+  const at = signal<Address | undefined>(readAddress(win.location.hash));
   const follow = (): void => {
     const next = readAddress(win.location.hash);
-    const same = next && place.peek() && address(next) === address(place.peek() as Place);
-    if (!same) place.value = next;
+    const same = next && at.peek() && hrefOf(next) === hrefOf(at.peek() as Address);
+    if (!same) at.value = next;
   };
   win.addEventListener("popstate", follow);
   win.addEventListener("hashchange", follow);
@@ -61,11 +61,11 @@ export function startRouter(win: RouterWindow): Router {
     follow();
   };
   return {
-    place,
+    at,
     go,
     swap,
     up(href) {
-      const here = place.peek();
+      const here = at.peek();
       const target = href ?? (here ? above(here) : "#/");
       if (cameFrom() === target) win.history.back();
       else {
@@ -74,14 +74,14 @@ export function startRouter(win: RouterWindow): Router {
       }
     },
     openOver(over) {
-      const here = place.peek();
-      if (here) go(address({ ...here, over }));
+      const here = at.peek();
+      if (here) go(hrefOf({ ...here, over }));
     },
     closeOver() {
-      const here = place.peek();
+      const here = at.peek();
       if (!here?.over) return;
       const { over: _, ...under } = here;
-      const target = address(under as Place);
+      const target = hrefOf(under as Address);
       if (cameFrom() === target) win.history.back();
       else swap(target);
     },

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ROUTES, above, address, readAddress, to } from "./routes.js";
+import { ROUTES, above, hrefOf, readAddress, to } from "./routes.js";
 
 /** One example value per parameter, with characters an address must carry safely. */
 const SAMPLE: Readonly<Record<string, string>> = {
@@ -11,7 +11,7 @@ test("every address of the table reads back as itself", () => {
   for (const [name, path] of Object.entries(ROUTES)) {
     const params = Object.fromEntries([...path.matchAll(/:([a-z]+)/g)].map(([, key]) => [key, SAMPLE[key as string]]));
     for (const over of [undefined, "reasons"]) {
-      const written = address({ name, params, ...(over ? { over } : {}) } as Parameters<typeof address>[0]);
+      const written = hrefOf({ name, params, ...(over ? { over } : {}) } as Parameters<typeof hrefOf>[0]);
       expect(readAddress(written)).toEqual({ name, params, ...(over ? { over } : {}) });
     }
   }

@@ -50,12 +50,12 @@ export type ParamsOf<Name extends RouteName> = { readonly [Key in ParamNames<(ty
  * Where the app is. `over` names the panel lying over the screen (Back closes it first);
  * `params` holds exactly the parameters of the route.
  */
-export type Place<Name extends RouteName = RouteName> = {
+export type Address<Name extends RouteName = RouteName> = {
   readonly [Key in Name]: { readonly name: Key; readonly params: ParamsOf<Key>; readonly over?: string };
 }[Name];
 
 /** A place with its parameters by name, for code that handles any route. */
-interface AnyPlace {
+interface AnyAddress {
   readonly name: RouteName;
   readonly params: Readonly<Record<string, string>>;
   readonly over?: string;
@@ -89,20 +89,20 @@ function match(pattern: string, path: string): Record<string, string> | undefine
  * Reads an address (`#/car/1?over=more`). An empty hash is the car list; anything unknown is
  * undefined, so that the app can say so instead of guessing.
  */
-export function readAddress(hash: string): Place | undefined {
+export function readAddress(hash: string): Address | undefined {
   const text = hash.replace(/^#/, "") || "/";
   const [path = "/", query = ""] = text.split("?", 2);
   const over = new URLSearchParams(query).get("over");
   for (const name of NAMES) {
     const params = match(ROUTES[name], path);
     // The parameters were just matched against this very pattern.
-    if (params) return { name, params, ...(over ? { over } : {}) } as Place;
+    if (params) return { name, params, ...(over ? { over } : {}) } as Address;
   }
   return undefined;
 }
 
 /** Writes an address; the inverse of {@link readAddress}. */
-export function address(place: AnyPlace): string {
+export function hrefOf(place: AnyAddress): string {
   const path = ROUTES[place.name]
     .split("/")
     .map((part) => (part.startsWith(":") ? encodeURIComponent(place.params[part.slice(1)] ?? "") : part))
@@ -115,12 +115,12 @@ export function to<Name extends RouteName>(
   name: Name,
   ...params: Record<string, never> extends ParamsOf<Name> ? [] : [ParamsOf<Name>]
 ): string {
-  return address({ name, params: (params[0] ?? {}) as Readonly<Record<string, string>> });
+  return hrefOf({ name, params: (params[0] ?? {}) as Readonly<Record<string, string>> });
 }
 
 /** The screen one level up: where the back link leads when there is no history inside the app. */
-export function above(place: Place): string {
-  const p = place as AnyPlace;
+export function above(place: Address): string {
+  const p = place as AnyAddress;
   const car = { car: p.params["car"] ?? "" };
   const visit = { visit: p.params["visit"] ?? "" };
   const point = { ...visit, state: p.params["state"] ?? "", place: p.params["place"] ?? "", point: p.params["point"] ?? "" };

@@ -76,17 +76,17 @@ export function keepSettings(shelf: TextShelf, defaults: Settings): Signal<Setti
 }
 
 /** Where the person was in a visit, so that reopening returns there. */
-export interface Spot {
+export interface Station {
   readonly state: string;
   readonly place: string;
   readonly point: string;
 }
 
-export const rememberSpot = (shelf: TextShelf, visit: string, spot: Spot): void =>
+export const rememberStation = (shelf: TextShelf, visit: string, spot: Station): void =>
   shelf.put(`leadlamp.at.${visit}`, `${spot.state} ${spot.place} ${spot.point}`);
 
-/** The remembered spot of a visit; undefined when there is none or it can't be read. */
-export function recallSpot(shelf: TextShelf, visit: string): Spot | undefined {
+/** The remembered station of a visit; undefined when there is none or it can't be read. */
+export function recallStation(shelf: TextShelf, visit: string): Station | undefined {
   const [state, place, point] = (shelf.get(`leadlamp.at.${visit}`) ?? "").split(" ");
   return state && place && point ? { state, place, point } : undefined;
 }

@@ -1,0 +1,49 @@
+/** How the app is built and how unit tests are run. Knows paths and tools; no product code. */
+import preact from "@preact/preset-vite";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig } from "vitest/config";
+import { pagePolicy } from "./src/build/page-policy.js";
+
+const here = (path: string): string => new URL(path, import.meta.url).pathname;
+
+/** Vitest looks for tests from the top of the tree; Vite wants index.html at its root. */
+const testing = process.env["VITEST"] !== undefined;
+
+export default defineConfig({
+  root: testing ? here(".") : here("src/app"),
+  base: "./",
+  publicDir: here("public"),
+  build: {
+    outDir: here("dist"),
+    emptyOutDir: true,
+    target: ["chrome111", "safari16.4", "firefox115"],
+    manifest: true,
+    // data: addresses are not allowed by our policy, so nothing is inlined.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: "es" },
+  plugins: [
+    preact({ devToolsEnabled: false, prefreshEnabled: !testing }),
+    pagePolicy(process.env["LEADLAMP_CONNECT"]),
+    VitePWA({
+      strategies: "injectManifest",
+      srcDir: "../sw",
+      filename: "sw.ts",
+      // Our own manifest is in public/, and main.tsx registers the worker through our own policy.
+      manifest: false,
+      injectRegister: false,
+      injectManifest: {
+        globPatterns: ["**/*"],
+        globIgnores: ["sw.js", ".vite/**"],
+        maximumFileSizeToCacheInBytes: 8_000_000,
+      },
+    }),
+  ],
+  test: {
+    include: ["src/**/*.test.{ts,tsx}", "tests/**/*.test.ts"],
+    exclude: ["node_modules/**", "tests/e2e/**"],
+    setupFiles: [],
+    environment: "node",
+  },
+});

@@ -1,0 +1,198 @@
+/**
+ * What the frame parts are given: top line, sections, surfaces, sheets, fields, buttons, notices. Types only; no
+ * words of any language, no state of the record.
+ */
+import type { ComponentChildren } from "preact";
+import type { MarkKind } from "../../core/report/marks.js";
+
+/** Something that can be pressed: an address inside the app, or an act. Give one of the two. */
+export interface Press {
+  readonly href?: string;
+  readonly onPress?: () => void;
+}
+
+/** How keeping stands. Words always come along; on a narrow phone the stroke alone is shown and the words are its name. */
+export type KeepingKind = "kept" | "keeping" | "no-signal" | "room" | "error";
+
+export interface TopLineProps {
+  /** 'Visit', the place one goes back to; the chevron is drawn. */
+  readonly back?: Press & { readonly words: string };
+  /** Plain words on the left when there is no way back. */
+  readonly words?: string;
+  /** Keeping state on the right; announced politely. `keeping` only after a second: the caller waits. */
+  readonly keeping?: Press & { readonly kind: KeepingKind; readonly words: string };
+  /** Plain words on the right instead of a keeping state: '4 cautions'. */
+  readonly aside?: string;
+}
+
+export interface SectionRowProps {
+  /** Name of the navigation for screen readers. */
+  readonly label: string;
+  readonly sections: readonly { readonly id: string; readonly words: string; readonly href: string; readonly here: boolean }[];
+}
+
+/** Screen or station title, 34 px, with a second line and, right, a count with graduations. */
+export interface TitleProps {
+  readonly title: string;
+  readonly second?: string;
+  /** '5' and ' of 12 points'. */
+  readonly figure?: { readonly count: string; readonly rest: string };
+  readonly ticks?: readonly TickLook[];
+  /** Element the router moves the focus to after a change of screen. */
+  readonly id?: string;
+}
+export type TickLook = "done" | "here" | "open";
+export interface TicksProps {
+  readonly ticks: readonly TickLook[];
+  /** Accessible name; absent: hidden from screen readers because the words stand beside it. */
+  readonly label?: string;
+}
+
+/** The lit surface. One per screen. */
+export interface PoolProps {
+  readonly children: ComponentChildren;
+  readonly as?: "main" | "section" | "div";
+  /** Name of the region, for `section`. */
+  readonly label?: string;
+  /** `line`: a lead-coloured edge above (default). `joined`: the cone of a plan above draws it. */
+  readonly edge?: "line" | "joined";
+  /** `bare`: no padding of its own. */
+  readonly bare?: boolean;
+}
+
+/** A band of the page in shade with an optional heading. */
+export interface BandProps {
+  readonly heading?: string;
+  readonly aside?: string;
+  readonly children: ComponentChildren;
+}
+
+/** The one next action (ink-inverse), or an outlined tool. */
+export interface ButtonProps extends Press {
+  readonly words: string;
+  /** Second line, smaller. */
+  readonly says?: string;
+  readonly disabled?: boolean;
+  /** Type of the native button; default `button`. */
+  readonly type?: "button" | "submit";
+  readonly onward?: boolean;
+}
+
+/** Photo, Sound and Next within reach of the thumb; mirrored for the left hand. */
+export interface ThumbZoneProps {
+  /** Name of the group. */
+  readonly label: string;
+  readonly tools?: readonly (Press & {
+    readonly id: string;
+    readonly words: string;
+    /** Drawn above the words; absent: words alone, as wide as there is room. */
+    readonly icon?: "photo" | "sound";
+    readonly disabled?: boolean;
+  })[];
+  readonly next?: ButtonProps;
+}
+
+/** A band with mark or drawing left, words, figure right. Whole band is pressed when `href` or `onPress` is given. */
+export interface ListRowProps extends Press {
+  /** Number, mark or small drawing in the gutter. */
+  readonly lead?: ComponentChildren;
+  /** `wide`: 72 px gutter for the small car. */
+  readonly gutter?: "narrow" | "wide";
+  readonly title: string;
+  readonly second?: string;
+  readonly aside?: ComponentChildren;
+  /** 48–52 px, one line: a folded point. */
+  readonly folded?: boolean;
+  /** Marks the row one is at. */
+  readonly here?: boolean;
+}
+
+/** A dialog from the bottom of the screen; Escape, the back gesture and the close button call `onClose`. */
+export interface SheetProps {
+  readonly open: boolean;
+  readonly title: string;
+  readonly closeWords: string;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+  /** `full` covers the screen (pictures). */
+  readonly form?: "bottom" | "full";
+  /** Buttons that stay at the foot. */
+  readonly foot?: ComponentChildren;
+}
+
+export interface FieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: "text" | "number" | "area" | "date" | "select" | "search";
+  readonly value: string;
+  readonly onInput: (value: string) => void;
+  /** Fires when the person leaves the field or picks an option. */
+  readonly onCommit?: (value: string) => void;
+  readonly help?: string;
+  /** What is wrong with the value; shown and announced. */
+  readonly problem?: string;
+  readonly options?: readonly { readonly value: string; readonly words: string }[];
+  /** Words after the box: the unit. */
+  readonly unit?: string;
+  readonly required?: boolean;
+  readonly autocomplete?: string;
+  readonly maxLength?: number;
+}
+
+export interface SwitchProps {
+  readonly id: string;
+  readonly label: string;
+  readonly says?: string;
+  readonly on: boolean;
+  readonly onChange: (on: boolean) => void;
+  /** 'on' and 'off' in the person's language, shown beside the drawing. */
+  readonly words: { readonly on: string; readonly off: string };
+}
+
+/** Two to four short words side by side, one of them chosen: units, theme, hand. */
+export interface UnitSwitchProps {
+  readonly label: string;
+  readonly choices: readonly { readonly id: string; readonly words: string; /** Spoken name when the words are short. */ readonly name?: string }[];
+  readonly chosen: string;
+  readonly onChoose: (id: string) => void;
+}
+
+/** State of keeping told at length; an error stays until dealt with and is announced at once. */
+export interface NoticeProps {
+  readonly kind: KeepingKind | "plain";
+  readonly title: string;
+  readonly says?: string;
+  readonly action?: Press & { readonly words: string };
+  readonly second?: Press & { readonly words: string };
+}
+
+export interface EmptyStateProps {
+  readonly title: string;
+  readonly says: string;
+  /** Dotted car above the words. */
+  readonly drawing?: "body" | "chassis";
+  readonly action?: ButtonProps;
+}
+
+export interface ThumbProps extends Press {
+  /** Object URL of the small picture; absent while it is being made or when it can't be shown. */
+  readonly src?: string;
+  readonly alt: string;
+  readonly state: "kept" | "keeping" | "not-kept" | "unreadable";
+  /** Words for a state other than kept, shown on the tile. */
+  readonly words?: string;
+}
+
+/** The small car of a list, 72 px: dotted when never looked at. */
+export interface SmallCarProps {
+  readonly looked: boolean;
+  readonly label?: string;
+}
+
+export interface GradeMarkProps {
+  readonly mark: MarkKind;
+  /** Height in px at normal text size; grows with the text. 34 open finding, 24 list (default), 22 strip, 18 least. */
+  readonly size?: 34 | 24 | 22 | 20 | 18;
+  /** Accessible name. Absent: hidden, because its word stands beside it. */
+  readonly label?: string;
+}

@@ -12,10 +12,17 @@ const id = z.string().check(z.regex(/^[a-z][a-z0-9]*([._-][A-Za-z0-9]+)*$/));
 /** CEL text; in YAML always quoted or a block. */
 const cel = z.string().check(z.minLength(1), z.maxLength(2000));
 const idList = z.array(z.string());
-const placeKind = z.string();
+/** `corner`, `axle`, `side`, `car`, `pickup` …: the kinds that occur in common/places.yaml. */
+const placeKind = z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/));
+/** Place ids keep the trade's capitals: `FR`, `axle-F`, `pickup-FL-lower-fore`. */
+const placeId = z.string().check(z.regex(/^[A-Za-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/));
+/** Reply words, field names, facts: small letters, digits and hyphens. Never displayed. */
+const word = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
+const fieldName = z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/));
+const said = z.string().check(z.minLength(1));
 
 const wordsField = z.strictObject({
-  words: z.array(z.string()).check(z.minLength(2)),
+  words: z.array(word).check(z.minLength(2)),
   /** Several words may be chosen together. */
   several: z.optional(z.boolean()),
   /** With `several`: words that exclude every other. */
@@ -32,7 +39,7 @@ const readingField = z.strictObject({
   /** How many readings the aggregation asks for. */
   shots: z.optional(z.int()),
   /** Extra results beside a number, e.g. `no-echo`. */
-  results: z.optional(z.array(z.string())),
+  results: z.optional(z.array(word)),
   /** Asked on the screen as a stopwatch. */
   stopwatch: z.optional(z.boolean()),
   optional: z.optional(z.boolean()),
@@ -46,7 +53,8 @@ export const Point = z.strictObject({
   id,
   place: placeKind,
   states: z.array(z.string()).check(z.minLength(1)),
-  fields: z.record(z.string(), Field),
+  /** In order: the first is what the bare point id means in a condition. */
+  fields: z.record(fieldName, Field),
   /** What 'no fault seen' enters, per field; absent: the point must be answered by itself. */
   unremarkable: z.optional(z.record(z.string(), z.union([z.string(), z.array(z.string())]))),
   tool: z.optional(z.string()),
@@ -120,7 +128,8 @@ export const Rule = z.strictObject({
   /** Each true one raises how sure by a step; not known opens the point. */
   supports: z.optional(z.array(cel)),
   sure: z.optional(z.enum(SURENESS)),
-  consequence: z.optional(z.int()),
+  /** Worst credible outcome: 1 loss of brakes, steering or wheel, fire … 4 comfort (planning of urgency). */
+  consequence: z.optional(z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4)])),
   likelihood: z.optional(z.enum(["A", "B", "C", "D", "E"])),
   "must-stand": z.optional(z.boolean()),
   jobs: z.optional(idList),
@@ -171,19 +180,25 @@ export const Gate = z.strictObject({
 export const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
 export const NextLook = z.strictObject({ fault: z.optional(z.string()), grade: z.optional(grade), job: z.optional(z.string()), km: z.optional(z.int()), months: z.optional(z.int()) });
 
-/** Named replies `point@place` → as typed; expectation of fault grades and of what stays quiet. */
-const caseReplies = z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.array(z.string())]));
+/** Named replies as typed → what must come out, and the near miss that must stay quiet. */
+const typed = z.union([z.string(), z.number(), z.boolean(), z.array(z.union([z.string(), z.number()]))]);
+/** Keys `point@place`, `point_field@place`, `point@place#state`; no place means the car. */
+const caseReplies = z.record(z.string(), typed);
+const factValues = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]));
 export const SheetCase = z.strictObject({
   /** The rule (or gate) this case fires. */
   fires: z.string(),
   replies: caseReplies,
-  facts: z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
-  /** `fault@place: grade`, or `{at: place}`. */
+  facts: z.optional(factValues),
+  /** Odometer of this visit in km, for rules that look at how fast something changes. */
+  odometer: z.optional(z.number()),
+  earlier: z.optional(z.array(z.strictObject({ at: z.string(), odometer: z.optional(z.number()), replies: caseReplies }))),
+  /** `fault@place: grade`; `{at: place}` for an effect that is no finding; `gate.id: tripped | cleared | not cleared`. */
   expect: z.record(z.string(), z.string()),
   /** One reply changed to another known reply: the rule must then be false, not unknown. */
-  "near-miss": caseReplies,
+  "near-miss": z.optional(caseReplies),
   /** Facts changed instead of a reply. */
-  "near-miss-facts": z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
+  "near-miss-facts": z.optional(factValues),
 });
 
 /** Shown texts of one language. Keys: point ids, `point.field.word`, fault ids, job ids …; outside the meaning hash. */
@@ -201,8 +216,8 @@ export const PointText = z.strictObject({
 export const FaultText = z.strictObject({ says: z.string(), owner: z.optional(z.string()), cause: z.optional(z.string()) });
 export const SheetTexts = z.strictObject({
   language: z.string(),
-  title: z.string(),
-  about: z.string(),
+  title: said,
+  about: said,
   points: z.record(z.string(), PointText),
   /** Per fault; `rules` says it more closely for one rule. */
   faults: z.record(z.string(), FaultText),
@@ -231,7 +246,7 @@ export const Sheet = z.strictObject({
 });
 
 const PlaceDef = z.strictObject({
-  id: z.string(),
+  id: placeId,
   kind: placeKind,
   /** The place it lies in; `car` is the root. */
   in: z.optional(z.string()),
@@ -240,10 +255,10 @@ const PlaceDef = z.strictObject({
   /** Centre on the plan of the car, 0–100 nose to tail, 0–100 left to right. */
   at: z.optional(z.tuple([z.number(), z.number()])),
 });
-const Gauge = z.strictObject({ id: z.string(), quantity: z.string(), unit: z.string(), resolution: z.number(), error: z.number(), basis: z.enum(BASES), source: z.string() });
-const CarState = z.strictObject({ id: z.string(), order: z.int(), lifted: z.boolean(), plan: z.enum(["body", "chassis"]) });
+const Gauge = z.strictObject({ id, quantity: z.string(), unit: z.string(), resolution: z.number(), error: z.number(), basis: z.enum(BASES), source: z.string() });
+const CarState = z.strictObject({ id, order: z.int(), lifted: z.boolean(), plan: z.enum(["body", "chassis"]) });
 const Access = z.strictObject({
-  id: z.string(),
+  id,
   place: placeKind,
   needs: z.optional(idList),
   setUp: z.tuple([z.int(), z.int(), z.int()]),
@@ -251,9 +266,9 @@ const Access = z.strictObject({
   basis: z.enum(BASES),
   consumables: z.optional(idList),
 });
-const Fact = z.strictObject({ id: z.string(), words: z.optional(z.array(z.string())), quantity: z.optional(z.string()), unit: z.optional(z.string()), kind: z.enum(["word", "number", "year", "yes"]) });
+const Fact = z.strictObject({ id: fieldName, words: z.optional(z.array(word)), quantity: z.optional(z.string()), unit: z.optional(z.string()), kind: z.enum(["word", "number", "year", "yes"]) });
 const Complaint = z.strictObject({
-  id: z.string(),
+  id,
   suspects: z.array(z.strictObject({ suspect: z.string(), weight: z.int() })),
   points: idList,
 });
@@ -267,6 +282,10 @@ export const CommonTexts = z.strictObject({
   access: z.record(z.string(), z.string()),
   facts: z.record(z.string(), z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) })),
   complaints: z.record(z.string(), z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) })),
+  /** Faults, rules and parts that only the shared files name. */
+  faults: z.optional(z.record(z.string(), FaultText)),
+  rules: z.optional(z.record(z.string(), FaultText)),
+  parts: z.optional(z.record(z.string(), said)),
 });
 /** What all sheets share: checklists/common joined. */
 export const Common = z.strictObject({
@@ -299,5 +318,11 @@ export type SheetTexts = z.infer<typeof SheetTexts>;
 export type PointText = z.infer<typeof PointText>;
 export type Sheet = z.infer<typeof Sheet>;
 export type PlaceDef = z.infer<typeof PlaceDef>;
+export type Gauge = z.infer<typeof Gauge>;
+export type CarState = z.infer<typeof CarState>;
+export type Access = z.infer<typeof Access>;
+export type Fact = z.infer<typeof Fact>;
+export type Complaint = z.infer<typeof Complaint>;
+export type NextLook = z.infer<typeof NextLook>;
 export type CommonTexts = z.infer<typeof CommonTexts>;
 export type Common = z.infer<typeof Common>;

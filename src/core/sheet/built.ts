@@ -1,0 +1,24 @@
+/** What the build hands to the app: a checked sheet or the shared files without texts, with their planned conditions. */
+import type { Plan } from "../expr/run.js";
+import type { Common, Sheet } from "./schema-types.js";
+
+export type BareSheet = Omit<Sheet, "texts">;
+export type BareCommon = Omit<Common, "texts">;
+
+/** Plans are keyed by path: `rules/whl.r01/when`, `rules/ID/supports/0`, `limits/ID/applies`, `gates/ID/trips/0` … */
+export type Plans = Readonly<Record<string, Plan>>;
+
+export interface BuiltSheet {
+  readonly sheet: BareSheet;
+  readonly plans: Plans;
+  readonly planVersion: number;
+  /** SHA-256, hex, of the sheet's meaning (`editionText`): changed texts leave it as it is. */
+  readonly edition: string;
+}
+
+export interface BuiltCommon {
+  readonly common: BareCommon;
+  readonly plans: Plans;
+  readonly planVersion: number;
+  readonly edition: string;
+}

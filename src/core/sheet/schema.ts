@@ -279,6 +279,7 @@ export const CommonTexts = z.strictObject({
   cautions: z.record(z.string(), z.strictObject({ not: z.string(), why: z.string(), can: z.string(), do: z.string() })),
   gates: z.record(z.string(), z.strictObject({ name: z.string(), tripped: z.string(), first: z.string() })),
   gauges: z.record(z.string(), z.string()),
+  aids: z.optional(z.record(z.string(), z.string())),
   access: z.record(z.string(), z.string()),
   facts: z.record(z.string(), z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) })),
   complaints: z.record(z.string(), z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) })),
@@ -293,6 +294,8 @@ export const Common = z.strictObject({
   places: z.array(PlaceDef),
   states: z.array(CarState),
   gauges: z.array(Gauge),
+  /** What a point needs in the hand that measures nothing: stethoscope, torch, rag. A point's `tool` is a gauge or one of these. */
+  aids: z.optional(z.array(id)),
   cautions: z.array(Caution),
   gates: z.array(Gate),
   access: z.array(Access),

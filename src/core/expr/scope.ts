@@ -2,7 +2,7 @@
  * What a planned condition may ask the world, and what it may hear back.
  * Knows nothing of sheets, visits or rules: assess (or a test) answers the questions.
  */
-import type { GradeLevel } from "../terms/index.js";
+import type { GradeLevel, Problem } from "../terms/index.js";
 
 /**
  * Not known. `missing` names the replies that would settle it (see `keyText` in core/terms; a reading
@@ -10,7 +10,11 @@ import type { GradeLevel } from "../terms/index.js";
  * e.g. the part is not fitted; a rule that ends so does not apply.
  */
 export class Unknown {
-  constructor(readonly missing: ReadonlySet<string>) {}
+  constructor(
+    readonly missing: ReadonlySet<string>,
+    /** The only yes or no it can still become; undefined: either. A `when` that can only become false cannot fire. */
+    readonly only?: boolean,
+  ) {}
 }
 
 /** Nothing known and nothing to ask. */
@@ -60,6 +64,11 @@ export interface Scope {
   places(kind: string): readonly string[];
   /** Pass 3 only: whether a fault was concluded at this place. */
   found(fault: string, place: string): boolean;
+  /**
+   * Told what could not be worked out though everything was known (division by zero, a function without an
+   * answer). The result is then not known with nothing missing; a rule that reported so is not settled.
+   */
+  report?(problem: Problem): void;
 }
 
 /** A planned condition: stateless, free of side effects, never throws for anything a sheet or a person can do. */

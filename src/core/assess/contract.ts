@@ -18,9 +18,14 @@ export interface CarInput {
   readonly seat?: "left" | "right";
   /** Added and removed places; the tree of common/places.yaml otherwise. */
   readonly places?: readonly PlaceChange[];
-  readonly facts: Readonly<Record<string, string | number | boolean>>;
+  readonly facts: Readonly<Record<string, FactValue>>;
+  /** Further standing values of a fact when people differ about it; `facts` holds one of them. */
+  readonly otherFacts?: Readonly<Record<string, readonly FactValue[]>>;
+  /** Two figures on one limit and place both stand: the worse grade rules. */
   readonly limits: readonly CarLimit[];
 }
+
+export type FactValue = string | number | boolean;
 
 export interface EarlierVisit {
   readonly at: string;
@@ -48,12 +53,15 @@ export interface AssessInput {
 /** One step of the because: what deciding or supporting reply, which limit, what was concluded. */
 export type Because =
   | { readonly kind: "reply"; readonly key: ReplyKey; readonly value: ReplyValue; readonly id: string; readonly supports: boolean }
-  | { readonly kind: "fact"; readonly name: string; readonly value: string | number | boolean }
+  | { readonly kind: "fact"; readonly name: string; readonly value: FactValue }
   | {
       readonly kind: "limit";
       readonly limit: string;
       readonly place: string;
-      /** The reading judged: aggregate and ±U (k = 2), in `unit`. */
+      /** The reading or derived value judged: point (or derived) id and field (derived: empty). */
+      readonly of: string;
+      readonly field: string;
+      /** The value judged: aggregate and ±U (k = 2), in `unit`. */
       readonly value: number;
       readonly uncertainty: number;
       readonly unit: string;
@@ -64,7 +72,7 @@ export type Because =
       readonly source: string;
       readonly isDefault: boolean;
     }
-  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly unit: string; readonly from: readonly ReplyKey[] }
+  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly uncertainty: number; readonly unit: string; /** As CEL text; absent for `prefer`. */ readonly formula?: string; readonly from: readonly ReplyKey[]; /** What `prefer` named first and could not use. */ readonly insteadOf: readonly string[] }
   | { readonly kind: "earlier"; readonly at: string; readonly key: ReplyKey; readonly value: ReplyValue }
   | { readonly kind: "found"; readonly fault: string; readonly place: string }
   | { readonly kind: "raised"; readonly rule: string };
@@ -115,9 +123,19 @@ export interface Fault {
   readonly consequence: 1 | 2 | 3 | 4;
   readonly likelihood: "A" | "B" | "C" | "D" | "E";
   readonly mustStand: boolean;
+  /** Where its first deciding point stands in the walk round the car; breaks ties of urgency. */
+  readonly position: number;
   /** When below certain: the check that would settle it. */
   readonly settle: readonly Opened[];
+  /** Set by hand: what the rules had said, and why it was changed. */
+  readonly byHand?: { readonly was: Grade; readonly reason: string; readonly id: string };
 }
+
+/** Why a gate is tripped: one of its own conditions, a dangerous fault, or a rule's caution not to drive. */
+export type TripCause =
+  | { readonly kind: "condition"; readonly path: string }
+  | { readonly kind: "dangerous"; readonly fault: string; readonly place: string }
+  | { readonly kind: "caution"; readonly rule: string; readonly place: string };
 
 export interface GateState {
   readonly gate: string;
@@ -125,6 +143,12 @@ export interface GateState {
   readonly state: "tripped" | "cleared" | "not cleared";
   /** What to do first: points of the set not yet answered clear, or the replies that tripped it. */
   readonly first: readonly Opened[];
+  /** What tripped it; empty when not tripped. */
+  readonly trippedBy: readonly TripCause[];
+  /** What it would be without dangerous faults and `cau.dont-drive`. */
+  readonly otherwise: "tripped" | "cleared" | "not cleared";
+  /** Sheets not open in this visit whose points the gate's set needs. */
+  readonly missingSheets: readonly string[];
   readonly cautions: readonly string[];
 }
 export interface CautionDue {
@@ -161,6 +185,9 @@ export interface Asked {
   readonly place: string;
   readonly state: string;
   readonly fields: readonly string[];
+  /** Points answered in the same entry. */
+  readonly with: readonly string[];
+  readonly safetyCritical: boolean;
   /** Opened by a rule or a complaint, with its words. */
   readonly openedBy: readonly string[];
 }
@@ -189,19 +216,69 @@ export interface JudgedLimit {
   readonly applies: "yes" | "not known";
 }
 
-/** A job with the reasons it stands where it stands (planning.md §1). */
+/** One part of the reason a thing stands where it stands: a code with its figures, told in words by the catalogue. */
+export interface Why {
+  readonly code: string;
+  readonly params: Readonly<Record<string, string | number>>;
+}
+
+/** What urgency is compared by, first part first (planning: gate, due class, rank, grade, way to the limit, walk, id). */
+export interface UrgencyKey {
+  /** 0 dangerous, 1 the rest. */
+  readonly gate: 0 | 1;
+  readonly due: 0 | 1 | 2 | 3 | 4;
+  /** 1 worst … 20. */
+  readonly rank: number;
+  readonly grade: Grade;
+  /** Share of the way to the next visit left before the limit; null when not known. */
+  readonly left: number | null;
+  readonly position: number;
+  readonly id: string;
+}
+
+/** When a job is due: class, and figures when known. Never later than what is known allows. */
+export interface ByWhen {
+  /** 0 before the car is moved, 1 before the next drive, 2 within a stated distance or time, 3 next visit, 4 watch. */
+  readonly class: 0 | 1 | 2 | 3 | 4;
+  readonly distance?: { readonly value: number; readonly unit: string };
+  readonly date?: string;
+}
+
+/** A job with the reasons it stands where it stands. */
 export interface JobDue {
   readonly job: string;
   readonly place: string;
   readonly grade: Grade;
   readonly faults: readonly { readonly fault: string; readonly place: string }[];
   readonly rank: number;
-  readonly byWhen: { readonly class: 0 | 1 | 2 | 3 | 4; readonly distance?: { readonly value: number; readonly unit: string }; readonly date?: string };
-  /** Key parts in words: why here, and why not earlier. `code` + params, told by the catalogue. */
-  readonly why: readonly { readonly code: string; readonly params: Readonly<Record<string, string | number>> }[];
+  readonly byWhen: ByWhen;
+  /** The key of its most urgent fault; its id is that fault's. */
+  readonly key: UrgencyKey;
+  readonly why: readonly Why[];
+}
+
+/** Jobs a rule wants in this order at this place. */
+export interface JobOrder {
+  readonly before: string;
+  readonly after: string;
+  readonly place: string;
+  readonly rule: string;
+}
+
+/** A grade a person gave a fault by hand. */
+export interface Regrade {
+  readonly fault: string;
+  readonly place: string;
+  readonly grade: Grade;
+  /** Empty: no reason given; then it can only go up. */
+  readonly reason: string;
+  /** Entry it comes from. */
+  readonly id: string;
 }
 
 export interface Assessment {
+  /** Version of the rules of assessing (SPEC.md) that made this. */
+  readonly engine: string;
   readonly findings: readonly Finding[];
   readonly faults: readonly Fault[];
   readonly gates: readonly GateState[];
@@ -211,15 +288,11 @@ export interface Assessment {
   readonly coverage: readonly Coverage[];
   readonly points: readonly PointState[];
   readonly asked: readonly Asked[];
+  /** Points the complaints put first, likeliest first. */
+  readonly suggested: readonly Opened[];
+  readonly orders: readonly JobOrder[];
   readonly readings: readonly JudgedReading[];
   readonly problems: readonly Problem[];
 }
 
-/**
- * The door of core/assess, implemented there:
- *   prepare(common, sheets, plans) → Engine        links every condition once
- *   assess(engine, input) → Assessment             from nothing
- *   reassess(engine, previous session, input) …    only what depends on changed replies; equals assess
- * and of core/plan (issue 1 part): order(assessment.faults, …) → JobDue[].
- */
 export type { GaugeUsed };

@@ -1,11 +1,11 @@
 /**
  * The record as data: what an entry is, and what folding a log gives. No storage, no clock: stamps,
- * nonces and writers come in from outside.
+ * nonces and writers come in from outside. Rules: SPEC.md.
  */
-import type { Audience, Grade, ReplyKey, ReplyValue } from "../terms/index.js";
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
+import type { Audience, Grade, ReplyKey, ReplyValue } from "../terms/index.js";
 
-/** Hybrid logical time: wall clock in ms and a counter; orders display only. */
+/** Hybrid logical time: wall clock in ms since 1970 and a counter; orders display only. */
 export interface Stamp {
   readonly wall: number;
   readonly count: number;
@@ -17,114 +17,245 @@ export interface Person {
 }
 /** (stream, writer, seq) names an entry; the nonce tells a copy from a fork. */
 export interface EntryId {
+  /** `car:…`, `visit:…` or `house`; the demo's begin with `car:demo-` and `visit:demo-`. */
   readonly stream: string;
+  /** One installation of the app in one browser profile. */
   readonly writer: string;
+  /** From 1, without gaps per stream and writer. */
   readonly seq: number;
   readonly nonce: string;
 }
 export interface Entry extends EntryId {
   readonly at: Stamp;
+  /** Person id. */
   readonly by: string;
+  /** Entries of one act (all joints here the same) are undone together. */
+  readonly act?: string;
   readonly kind: string;
   readonly v: number;
-  /** Absent on a stub: erased for good. */
-  readonly body?: unknown;
+  readonly body: unknown;
 }
-/** What the app hands over to be appended; the store gives seq inside its transaction. */
+/** What is left of an entry erased for good: identity and time, nothing else. */
+export interface Stub extends EntryId {
+  readonly at: Stamp;
+}
+/** What a log holds. */
+export type Logged = Entry | Stub;
+/** What the app hands over to be appended; the store gives seq and writer inside its transaction. */
 export type Draft = Omit<Entry, "seq" | "writer">;
 
 /** Entry id as one text: `stream/writer/seq/nonce`. */
 export type IdText = string;
 
-/** Bodies by kind, version 1. Streams: `car:…`, `visit:…`, `house`. */
+/**
+ * One act of a person, made outside where clock and randomness are: everything drafted with it shares its stamp
+ * and is undone together.
+ */
+export interface Act {
+  readonly id: string;
+  readonly by: string;
+  readonly at: Stamp;
+  /** A new random text of at least 96 bits at every call. */
+  readonly nonce: () => string;
+}
+
+/** SHA-256 of a blob, 64 small hex digits. */
+export type BlobHash = string;
+
+/** A sheet as it was when frozen: edition (content hash), label for people, and the blob that holds it. */
+export interface FrozenSheet {
+  readonly id: string;
+  readonly edition: string;
+  readonly label: string;
+  readonly blob: BlobHash;
+}
+export interface Odometer {
+  /** As typed. */
+  readonly value: string;
+  readonly unit: string;
+}
+export type FactValue = string | number | boolean;
+type Replaces = { readonly replaces: readonly IdText[] };
+
+/** Bodies by kind, version 1. A value of null takes back what it replaces. */
 export interface Bodies {
-  "car.begun": { readonly name: string; readonly demo?: boolean };
-  "car.named": { readonly name: string; readonly replaces: readonly IdText[] };
-  "car.fact": { readonly fact: string; readonly value: string | number | boolean | null; readonly replaces: readonly IdText[] };
-  "car.place": { readonly change: PlaceChange; readonly replaces: readonly IdText[] };
-  "car.limit": { readonly limit: CarLimit | null; readonly key: string; readonly replaces: readonly IdText[] };
+  "car.begun": { readonly name: string };
+  "car.named": Replaces & { readonly name: string };
+  "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };
+  "car.place": Replaces & { readonly place: string; readonly change: PlaceChange | null };
+  /** `key` is `limitKey(limit)`. */
+  "car.limit": Replaces & { readonly key: string; readonly limit: CarLimit | null };
   "car.same": { readonly other: string };
   "car.same-occasion": { readonly visits: readonly string[] };
   "visit.opened": {
     readonly car: string;
     readonly purpose: "workshop" | "viewing" | "season";
     readonly who: Audience;
-    readonly odometer?: { readonly value: string; readonly unit: string };
-    /** Frozen: editions (content hash + label) and the blob that holds each; common and limits likewise. */
-    readonly sheets: readonly { readonly id: string; readonly edition: string; readonly label: string; readonly blob: string }[];
-    readonly common: string;
-    readonly limits: string;
+    /** When the car was looked at, ISO 8601 with offset: not the stamp, which a wrong clock may spoil. */
+    readonly on: string;
+    readonly odometer?: Odometer;
+    readonly sheets: readonly FrozenSheet[];
+    /** Blobs that hold the shared files and the limits in force. */
+    readonly common: BlobHash;
+    readonly limits: BlobHash;
   };
-  "visit.complaint": { readonly text: string; readonly complaint?: string };
-  "visit.sheet-added": { readonly id: string; readonly edition: string; readonly label: string; readonly blob: string };
-  "visit.odometer": { readonly value: string; readonly unit: string; readonly replaces: readonly IdText[] };
-  reply: { readonly key: ReplyKey; readonly value: ReplyValue | null; readonly replaces: readonly IdText[] };
-  note: { readonly point?: string; readonly place?: string; readonly state?: string; readonly text: string };
-  picture: { readonly blob: string; readonly thumb: string; readonly type: string; readonly width: number; readonly height: number; readonly point?: string; readonly place?: string; readonly state?: string; readonly fault?: string; readonly unreadable?: boolean; readonly name?: string };
-  regrade: { readonly fault: string; readonly place: string; readonly grade: Grade; readonly reason: string; readonly replaces: readonly IdText[] };
+  "visit.dated": Replaces & { readonly on: string };
+  "visit.odometer": Replaces & Odometer;
+  "visit.complaint": Replaces & { readonly text: string; readonly complaint?: string };
+  "visit.sheet-added": FrozenSheet;
+  reply: Replaces & { readonly key: ReplyKey; readonly value: ReplyValue | null };
+  note: Replaces & {
+    readonly text: string;
+    readonly point?: string;
+    readonly place?: string;
+    readonly state?: string;
+  };
+  picture: Replaces & {
+    readonly blob: BlobHash;
+    /** Absent when the picture could not be decoded and is kept as it came. */
+    readonly thumb?: BlobHash;
+    readonly type: string;
+    /** Pixels; 0 when not decoded. */
+    readonly width: number;
+    readonly height: number;
+    readonly point?: string;
+    readonly place?: string;
+    readonly state?: string;
+    readonly fault?: string;
+    readonly unreadable?: boolean;
+    /** What it shows, or the file name it came with. */
+    readonly name?: string;
+  };
+  /** A grade by hand; null gives the rules' own grade back. */
+  regrade: Replaces & {
+    readonly fault: string;
+    readonly place: string;
+    readonly grade: Grade | null;
+    readonly reason: string;
+  };
   "caution.told": { readonly caution: string };
-  "visit.closed": { readonly assessment: string; readonly engine: string };
-  "visit.judged-again": { readonly sheets: readonly { readonly id: string; readonly edition: string; readonly label: string; readonly blob: string }[]; readonly before: string; readonly after: string; readonly engine: string };
-  "visit.reopened": { readonly reason: string };
-  "house.sheet": { readonly id: string; readonly edition: string; readonly label: string; readonly blob: string };
-  "house.person": { readonly person: Person };
+  /** `assessment`: blob of the judgement; `engine`: version that judged. */
+  "visit.closed": Replaces & { readonly assessment: BlobHash; readonly engine: string };
+  "visit.reopened": Replaces & { readonly reason: string };
+  "visit.judged-again": {
+    readonly sheets: readonly FrozenSheet[];
+    readonly before: BlobHash;
+    readonly after: BlobHash;
+    readonly engine: string;
+  };
+  "house.sheet": Replaces & { readonly id: string; readonly sheet: FrozenSheet | null };
+  /** In any stream, so that a visit handed to another phone says who looked. */
+  person: Replaces & { readonly person: Person };
   undo: { readonly of: readonly IdText[] };
-  erase: { readonly of: readonly IdText[] };
+  /** `replaced`: what the erased entry had replaced, so that nothing older comes back to life. */
+  erase: { readonly of: readonly { readonly id: IdText; readonly replaced?: readonly IdText[] }[] };
 }
 export type Kind = keyof Bodies;
 
-/** One standing reply and where it came from. */
-export interface Standing {
-  readonly id: IdText;
-  readonly value: ReplyValue;
-  readonly at: Stamp;
-  readonly by: string;
-}
-/** One standing value of something that can be replaced (fact, name, limit, place, odometer). */
+/** One standing value of something that can be replaced, and the entry it came from. */
 export interface Stands<T> {
   readonly id: IdText;
   readonly value: T;
   readonly at: Stamp;
   readonly by: string;
 }
+/** One standing reply. */
+export type Standing = Stands<ReplyValue>;
 
-export interface CarState {
-  readonly stream: string;
-  readonly names: readonly Stands<string>[];
-  readonly demo: boolean;
-  /** Several entries where people differ. */
-  readonly facts: ReadonlyMap<string, readonly Stands<string | number | boolean>[]>;
-  readonly places: readonly Stands<PlaceChange>[];
-  readonly limits: ReadonlyMap<string, readonly Stands<CarLimit>[]>;
-  readonly sameOccasions: readonly (readonly string[])[];
-  readonly sameCars: readonly string[];
-  readonly trouble: Trouble;
+/** Everything that stands for one key; `differ`: two different values do, or an answer beside a non-answer. */
+export interface ReplySlot {
+  readonly key: ReplyKey;
+  readonly standing: readonly Standing[];
+  readonly differ: boolean;
 }
 
-export interface VisitState {
+interface FoldedState {
+  /** The stream new entries go to: the first of `streams`. */
   readonly stream: string;
+  /** Several when cars or visits were joined. */
+  readonly streams: readonly string[];
+  readonly demo: boolean;
+  readonly people: ReadonlyMap<string, readonly Stands<Person>[]>;
+  readonly trouble: Trouble;
+  /** Every entry by id, for draft…, undoable, historyOf and foldStep; screens read the other fields. */
+  readonly ledger: Ledger;
+}
+
+export interface CarState extends FoldedState {
+  readonly of: "car";
+  readonly names: readonly Stands<string>[];
+  /** Several entries where people differ. */
+  readonly facts: ReadonlyMap<string, readonly Stands<FactValue>[]>;
+  /** By place id. */
+  readonly places: ReadonlyMap<string, readonly Stands<PlaceChange>[]>;
+  /** By `limitKey`. */
+  readonly limits: ReadonlyMap<string, readonly Stands<CarLimit>[]>;
+  readonly sameOccasions: readonly Stands<readonly string[]>[];
+  readonly sameCars: readonly Stands<string>[];
+}
+
+export interface VisitState extends FoldedState {
+  readonly of: "visit";
+  /** The earliest opening of the joined visits. */
   readonly opened?: Stands<Bodies["visit.opened"]>;
-  readonly odometer: readonly Stands<{ readonly value: string; readonly unit: string }>[];
-  readonly sheets: readonly Bodies["visit.sheet-added"][];
+  /** When the car was looked at; several where people differ. */
+  readonly on: readonly Stands<string>[];
+  readonly odometer: readonly Stands<Odometer>[];
+  /** One per sheet id: the newest frozen edition. */
+  readonly sheets: readonly FrozenSheet[];
+  /** Shared files and limits in force, of the newest opening. */
+  readonly frozen?: { readonly common: BlobHash; readonly limits: BlobHash };
   readonly complaints: readonly Stands<Bodies["visit.complaint"]>[];
-  /** keyText → every reply that stands there; two with different values: two replies differ. */
-  readonly replies: ReadonlyMap<string, { readonly key: ReplyKey; readonly standing: readonly Standing[] }>;
+  /** keyText → every reply that stands there. A non-answer stands under field `*`. */
+  readonly replies: ReadonlyMap<string, ReplySlot>;
   readonly notes: readonly Stands<Bodies["note"]>[];
   readonly pictures: readonly Stands<Bodies["picture"]>[];
-  readonly regrades: ReadonlyMap<string, readonly Stands<Bodies["regrade"]>[]>;
+  /** By `faultKey(fault, place)`. */
+  readonly regrades: ReadonlyMap<string, readonly Stands<Bodies["regrade"] & { readonly grade: Grade }>[]>;
   readonly told: readonly Stands<Bodies["caution.told"]>[];
-  readonly judgedAgain: readonly Stands<Bodies["visit.judged-again"]>[];
+  /** Set while a closing stands and no reopening does. */
   readonly closed?: Stands<Bodies["visit.closed"]>;
-  /** What could be undone next, newest first, by this writer. */
-  readonly undoable: readonly { readonly id: IdText; readonly kind: string; readonly at: Stamp; readonly by: string }[];
-  readonly redoable: readonly { readonly id: IdText; readonly of: readonly IdText[] }[];
-  readonly trouble: Trouble;
+  /** Every closing ever made and not undone, oldest first. */
+  readonly closings: readonly Stands<Bodies["visit.closed"]>[];
+  /** Standing reopenings. */
+  readonly reopened: readonly Stands<Bodies["visit.reopened"]>[];
+  readonly judgedAgain: readonly Stands<Bodies["visit.judged-again"]>[];
 }
+
+export interface HouseState extends FoldedState {
+  readonly of: "house";
+  readonly sheets: ReadonlyMap<string, readonly Stands<FrozenSheet>[]>;
+}
+export type RecordState = CarState | VisitState | HouseState;
 
 /** What a fold met and kept, to be shown: forks, entries of unknown kind or newer version, stubs, gaps. */
 export interface Trouble {
+  /** Entries that claim one identity. */
   readonly forks: readonly (readonly IdText[])[];
-  readonly unknown: readonly { readonly id: IdText; readonly kind: string; readonly v: number }[];
+  /** `kind`: not known here · `newer`: known, in a newer version · `body`: not what its kind holds · `stream`: in the wrong kind of stream. */
+  readonly unknown: readonly {
+    readonly id: IdText;
+    readonly kind: string;
+    readonly v: number;
+    readonly why: "kind" | "newer" | "body" | "stream";
+  }[];
   readonly erased: number;
-  readonly gaps: readonly { readonly writer: string; readonly missing: readonly number[] }[];
+  /** Numbers not seen, from–to, both included. */
+  readonly gaps: readonly {
+    readonly stream: string;
+    readonly writer: string;
+    readonly from: number;
+    readonly to: number;
+  }[];
+}
+
+/** What a fold remembers of a log. Made by the folds only. */
+export interface Ledger {
+  readonly log: ReadonlyMap<IdText, Logged>;
+  /** Undo entries by what they name. */
+  readonly undoers: ReadonlyMap<IdText, readonly IdText[]>;
+  /** Erased ids → what each had replaced. */
+  readonly erased: ReadonlyMap<IdText, readonly IdText[]>;
+  /** Slot text → entries ever made in it. */
+  readonly slots: ReadonlyMap<string, readonly IdText[]>;
 }

@@ -188,14 +188,14 @@ export default {
       },
     },
     {
-      name: "first-reply-parses-nothing",
+      name: "parsers-only-when-asked",
       comment:
-        "What the first screens load may not reach a parser or a checker (architecture §11.12). Load the author door with import() where something is imported or edited.",
+        "The screens may not load a parser or a checker (architecture §11.12). Only src/app/import may, itself loaded with import() when a sheet is imported or edited.",
       severity: "error",
-      from: { path: "^src/app/", pathNot: TEST },
+      from: { path: "^src/app/", pathNot: ["^src/app/import/", TEST] },
       to: {
         path: ["^src/core/(expr|sheet)/author\\.ts$", pkg("@marcbachmann/cel-js"), pkg("zod"), pkg("yaml")],
-        dependencyTypesNot: ["type-only", "dynamic-import"],
+        dependencyTypesNot: ["type-only"],
       },
     },
     {

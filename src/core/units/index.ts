@@ -1,12 +1,21 @@
 /** The door of units: quantities, units, what a person types, how it is shown, money. */
-export type { Quantity } from "./quantities.js";
-export { canonicalUnit, isQuantity, QUANTITIES } from "./quantities.js";
-export type { Amount } from "./amounts.js";
-export { amount, numberOf, plus, minus, times } from "./amounts.js";
-export type { Unit } from "./table.js";
-export { unitOf, unitsOf } from "./table.js";
-export { convert, fromCanonical, toCanonical, toCanonicalStep } from "./convert.js";
-export type { Reading, ReadOptions } from "./read-typed.js";
-export { readTyped } from "./read-typed.js";
+export {
+  type Additive,
+  type Amount,
+  amount,
+  minus,
+  numberOf,
+  plus,
+  ratioOf,
+  times,
+  warmed,
+  warmerBy,
+} from "./amounts.js";
+export { convert, convertStep, fromCanonical, tidy, toCanonical } from "./convert.js";
+export { UNIT_MESSAGES } from "./messages.js";
+export { less, type Money, minorOf, money, share, split, sum } from "./money.js";
 export { plausible } from "./plausible.js";
-export { decimalsOf, show } from "./show.js";
+export { canonicalUnit, isQuantity, QUANTITIES, type Quantity } from "./quantities.js";
+export { type Reading, type ReadOptions, readTyped } from "./read-typed.js";
+export { decimalsOf, rounded, show, showTyped } from "./show.js";
+export { canonicalUnitOf, type Unit, unitOf, unitsOf } from "./table.js";

@@ -2,5 +2,6 @@
 
 /** Where `value` lies; `window` and `value` in one unit, ends included. */
 export function plausible(value: number, window: readonly [number, number]): "inside" | "below" | "above" {
-  return value < window[0] ? "below" : value > window[1] ? "above" : "inside";
+  if (value < window[0]) return "below";
+  return value > window[1] ? "above" : "inside";
 }

@@ -13,6 +13,7 @@ const CANONICAL = {
   current: "A",
   charge: "A.h",
   resistance: "Ohm",
+  power: "kW",
   speed: "km/h",
   angle: "deg",
   duration: "s",
@@ -27,6 +28,7 @@ const CANONICAL = {
 /** A kind of quantity. Thickness, play and run-out are lengths; an odometer figure is a distance. */
 export type Quantity = keyof typeof CANONICAL;
 
+// Object.keys loses the key type; the table above is the only source of keys.
 export const QUANTITIES = Object.keys(CANONICAL) as readonly Quantity[];
 
 /** Whether a text names a quantity. */

@@ -2,6 +2,7 @@
 import preact from "@preact/preset-vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+import { chunkContents } from "./src/build/chunk-contents.js";
 import { pagePolicy } from "./src/build/page-policy.js";
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname;
@@ -26,6 +27,7 @@ export default defineConfig({
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: !testing }),
     pagePolicy(process.env["LEADLAMP_CONNECT"]),
+    chunkContents(here(".")),
     VitePWA({
       strategies: "injectManifest",
       srcDir: "../sw",

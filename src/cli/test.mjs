@@ -158,5 +158,6 @@ for (const step of steps) {
 }
 
 console.log(`\n━━ All of it ━━\n${lines.join("\n")}\n`);
-console.log(`${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ""}`);
+if (!onlyChecks)
+  console.log(`${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ""}`);
 process.exitCode = total.failed > 0 || total.skipped > 0 || (!onlyChecks && total.passed === 0) ? 1 : 0;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { defaultSettings, keepSettings, keepTyped, readSettings, recallStation, rememberStation, typedBefore, type TextShelf } from "./settings.js";
+import { defaultSettings, keepSettings, keepTyped, readSettings, recallPoint, rememberPoint, typedBefore, type TextShelf } from "./settings.js";
 
 function shelf(): TextShelf {
   const kept = new Map<string, string>();
@@ -21,10 +21,10 @@ test("a spoilt or foreign setting falls back by itself and leaves the others", (
 
 test("the place one was at comes back, and a half-written one does not", () => {
   const kept = shelf();
-  rememberStation(kept, "visit:1", { state: "w7-hang", place: "RL", point: "whl.spin" });
-  expect(recallStation(kept, "visit:1")).toEqual({ state: "w7-hang", place: "RL", point: "whl.spin" });
+  rememberPoint(kept, "visit:1", { state: "w7-hang", place: "RL", point: "whl.spin" });
+  expect(recallPoint(kept, "visit:1")).toEqual({ state: "w7-hang", place: "RL", point: "whl.spin" });
   kept.put("leadlamp.at.visit:1", "w7-hang RL");
-  expect(recallStation(kept, "visit:1")).toBeUndefined();
+  expect(recallPoint(kept, "visit:1")).toBeUndefined();
 });
 
 test("typed words wait until they are kept or emptied", () => {

@@ -3,6 +3,7 @@
  * and where they were. Settings only, never anything that was observed; losing them loses no record.
  */
 import { effect, signal, type Signal } from "@preact/signals";
+import type { PointAt } from "./standing.js";
 
 /** A small text store that may be refused (private mode) or emptied at any time. */
 export interface TextShelf {
@@ -75,18 +76,12 @@ export function keepSettings(shelf: TextShelf, defaults: Settings): Signal<Setti
   return settings;
 }
 
-/** Where the person was in a visit, so that reopening returns there. */
-export interface Station {
-  readonly state: string;
-  readonly place: string;
-  readonly point: string;
-}
+/** Keeps where the person is in a visit, so that reopening returns there. */
+export const rememberPoint = (shelf: TextShelf, visit: string, at: PointAt): void =>
+  shelf.put(`leadlamp.at.${visit}`, `${at.state} ${at.place} ${at.point}`);
 
-export const rememberStation = (shelf: TextShelf, visit: string, spot: Station): void =>
-  shelf.put(`leadlamp.at.${visit}`, `${spot.state} ${spot.place} ${spot.point}`);
-
-/** The remembered station of a visit; undefined when there is none or it can't be read. */
-export function recallStation(shelf: TextShelf, visit: string): Station | undefined {
+/** The remembered point of a visit; undefined when there is none or it can't be read. */
+export function recallPoint(shelf: TextShelf, visit: string): PointAt | undefined {
   const [state, place, point] = (shelf.get(`leadlamp.at.${visit}`) ?? "").split(" ");
   return state && place && point ? { state, place, point } : undefined;
 }

@@ -1,0 +1,132 @@
+/**
+ * What the open sheets and the shared files say, looked up by id and told in the words of who looks.
+ * Pure look-ups over loaded data; knows no reply and judges nothing.
+ */
+import type {
+  BareCommon,
+  BareSheet,
+  CarState,
+  Caution,
+  CommonTexts,
+  Field,
+  Gate,
+  Gauge,
+  Job,
+  Limit,
+  Point,
+  PointText,
+  Rule,
+  SheetTexts,
+} from "../../core/sheet/run.js";
+import type { Audience } from "../../core/terms/index.js";
+
+/** A sheet of a visit with its words in one language. */
+export interface OpenSheet {
+  readonly sheet: BareSheet;
+  readonly texts: SheetTexts;
+}
+
+export interface KnownPoint {
+  readonly point: Point;
+  readonly text: PointText;
+  readonly sheet: string;
+}
+
+/** Everything a visit's screens can look up. Gates of the shared files and of the sheets stand together. */
+export interface Knowledge {
+  readonly common: BareCommon;
+  readonly words: CommonTexts;
+  readonly sheets: readonly OpenSheet[];
+  readonly points: ReadonlyMap<string, KnownPoint>;
+  readonly rules: ReadonlyMap<string, Rule>;
+  readonly limits: ReadonlyMap<string, Limit>;
+  readonly jobs: ReadonlyMap<string, { readonly job: Job; readonly texts: SheetTexts }>;
+  readonly gates: ReadonlyMap<string, Gate>;
+  readonly gauges: ReadonlyMap<string, Gauge>;
+  readonly cautions: ReadonlyMap<string, Caution>;
+  readonly states: ReadonlyMap<string, CarState>;
+}
+
+const byId = <Item extends { readonly id: string }>(items: readonly Item[]): ReadonlyMap<string, Item> =>
+  new Map(items.map((item) => [item.id, item]));
+
+/** Joins the shared files and the sheets of a visit. Where an id occurs twice the first sheet's stands. */
+export function knowledgeOf(common: BareCommon, words: CommonTexts, sheets: readonly OpenSheet[]): Knowledge {
+  const points = new Map<string, KnownPoint>();
+  const jobs = new Map<string, { job: Job; texts: SheetTexts }>();
+  for (const { sheet, texts } of sheets) {
+    for (const point of sheet.points) {
+      const text = texts.points[point.id] ?? { name: point.id, ask: {} };
+      if (!points.has(point.id)) points.set(point.id, { point, text, sheet: sheet.id });
+    }
+    for (const job of sheet.jobs) if (!jobs.has(job.id)) jobs.set(job.id, { job, texts });
+  }
+  return {
+    common,
+    words,
+    sheets,
+    points,
+    jobs,
+    rules: byId([...common.rules, ...sheets.flatMap(({ sheet }) => sheet.rules)]),
+    limits: byId(sheets.flatMap(({ sheet }) => sheet.limits)),
+    gates: byId([...common.gates, ...sheets.flatMap(({ sheet }) => sheet.gates)]),
+    gauges: byId(common.gauges),
+    cautions: byId(common.cautions),
+    states: byId(common.states),
+  };
+}
+
+export const placeName = (known: Knowledge, place: string): string => known.words.places[place] ?? place;
+export const stateName = (known: Knowledge, state: string): string => known.words.states[state]?.name ?? state;
+export const pointName = (known: Knowledge, point: string): string => known.points.get(point)?.text.name ?? point;
+export const gaugeName = (known: Knowledge, gauge: string): string => known.words.gauges[gauge] ?? gauge;
+
+/** The question of a point for who looks; the technician's where a sheet words it once for all. */
+export function questionOf(text: PointText, who: Audience): string {
+  const { technician, buyer, owner } = text.ask;
+  const order = who === "owner" ? [owner, buyer, technician] : who === "buyer" ? [buyer, technician, owner] : [technician, buyer, owner];
+  return order.find((ask) => ask !== undefined) ?? text.name;
+}
+
+/** A reply word as it is shown. Words of one field may be kept under `field.word` where two fields share a word. */
+export function replyWord(text: PointText, field: string, word: string, who: Audience): string {
+  const kept = text.words?.[`${field}.${word}`] ?? text.words?.[word];
+  if (kept === undefined) return word.replaceAll("-", " ");
+  if (typeof kept === "string") return kept;
+  return who === "owner" ? kept.owner : kept.technician;
+}
+
+/** What the field is called beside others of the same point. */
+export const fieldName = (text: PointText, field: string): string => text.fields?.[field] ?? text.name;
+
+/** What a fault is called: the rule's own wording first, then the fault's; owner wording for owners. */
+export function faultSays(known: Knowledge, fault: string, rules: readonly string[], who: Audience): { readonly says: string; readonly cause?: string } {
+  const texts = known.sheets.flatMap(({ texts: own }) => [
+    ...(rules.length === 1 && rules[0] !== undefined ? [own.rules?.[rules[0]]] : []),
+    own.faults[fault],
+  ]);
+  const found = texts.find((text) => text !== undefined);
+  if (!found) return { says: fault };
+  const says = who === "owner" && found.owner !== undefined ? found.owner : found.says;
+  return found.cause === undefined ? { says } : { says, cause: found.cause };
+}
+
+/** Name of a job and what is done, in the words of who reads. */
+export function jobSays(known: Knowledge, job: string, who: Audience): { readonly name: string; readonly does: string } {
+  const text = known.jobs.get(job)?.texts.jobs[job];
+  if (!text) return { name: job, does: "" };
+  return { name: text.name, does: who === "owner" && text.owner !== undefined ? text.owner : text.does };
+}
+
+/** Which of the five kinds of reply a field takes. */
+export type FieldKind = "words" | "reading" | "count" | "yes" | "date-code";
+export function fieldKind(field: Field): FieldKind {
+  if ("words" in field) return "words";
+  if ("quantity" in field) return "reading";
+  if ("count" in field) return "count";
+  return "yes" in field ? "yes" : "date-code";
+}
+
+/** Fields of a point that must be answered before it counts as answered. */
+export const requiredFields = (point: Point): readonly string[] =>
+  Object.entries(point.fields).flatMap(([name, field]) => (field.optional ? [] : [name]));

@@ -119,8 +119,8 @@ export default {
     ...zone(
       "state",
       "^src/app/state/",
-      ["^src/core/", ...preact],
-      "app/state knows core and signals. The store and the camera are handed in by main.tsx as core's interfaces.",
+      ["^src/core/", "^src/app/texts/", ...preact],
+      "app/state knows core, words and signals. The store and the camera are handed in by main.tsx as core's interfaces.",
     ),
     {
       name: "app-imports",

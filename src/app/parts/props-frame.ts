@@ -4,6 +4,7 @@
  */
 import type { ComponentChildren } from "preact";
 import type { MarkKind } from "../../core/report/marks.js";
+import type { TickLook } from "../../core/report/ticks.js";
 
 /** Something that can be pressed: an address inside the app, or an act. Give one of the two. */
 export interface Press {
@@ -28,7 +29,12 @@ export interface TopLineProps {
 export interface SectionRowProps {
   /** Name of the navigation for screen readers. */
   readonly label: string;
-  readonly sections: readonly { readonly id: string; readonly words: string; readonly href: string; readonly here: boolean }[];
+  readonly sections: readonly {
+    readonly id: string;
+    readonly words: string;
+    readonly href: string;
+    readonly here: boolean;
+  }[];
 }
 
 /** Screen or station title, 34 px, with a second line and, right, a count with graduations. */
@@ -41,7 +47,7 @@ export interface TitleProps {
   /** Element the router moves the focus to after a change of screen. */
   readonly id?: string;
 }
-export type TickLook = "done" | "here" | "open";
+export type { TickLook };
 export interface TicksProps {
   readonly ticks: readonly TickLook[];
   /** Accessible name; absent: hidden from screen readers because the words stand beside it. */
@@ -152,7 +158,11 @@ export interface SwitchProps {
 /** Two to four short words side by side, one of them chosen: units, theme, hand. */
 export interface UnitSwitchProps {
   readonly label: string;
-  readonly choices: readonly { readonly id: string; readonly words: string; /** Spoken name when the words are short. */ readonly name?: string }[];
+  readonly choices: readonly {
+    readonly id: string;
+    readonly words: string /** Spoken name when the words are short. */;
+    readonly name?: string;
+  }[];
   readonly chosen: string;
   readonly onChoose: (id: string) => void;
 }

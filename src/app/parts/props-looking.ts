@@ -47,14 +47,25 @@ export interface ReplyGridProps {
   /** Owner wording uses 1; default: 2 unless words are long. */
   readonly columns?: 1 | 2;
   /** The last reply: 'Can't get at it'. Says what stands when it is chosen. */
-  readonly last?: { readonly words: string; readonly says?: string; readonly chosen: boolean; readonly onPress: () => void; readonly sketch?: ComponentChildren };
+  readonly last?: {
+    readonly words: string;
+    readonly says?: string;
+    readonly chosen: boolean;
+    readonly onPress: () => void;
+    readonly sketch?: ComponentChildren;
+  };
   readonly disabled?: boolean;
 }
 
 /** The four non-answers; those with reasons ask for one before they count. */
 export interface NonAnswersProps {
   readonly label: string;
-  readonly choices: readonly { readonly id: NonAnswer; readonly words: string; readonly says?: string; readonly reasons?: readonly { readonly id: Reason; readonly words: string }[] }[];
+  readonly choices: readonly {
+    readonly id: NonAnswer;
+    readonly words: string;
+    readonly says?: string;
+    readonly reasons?: readonly { readonly id: Reason; readonly words: string }[];
+  }[];
   /** 'Why?' above the reasons. */
   readonly reasonLabel: string;
   readonly chosen?: { readonly nonAnswer: NonAnswer; readonly reason?: Reason };
@@ -87,7 +98,12 @@ export interface KeypadProps {
   /** Fraction key when the unit is inch: writes `3/32`; pressed again after `1/` it makes `1 ` for `1 3/32`. */
   readonly fraction?: boolean;
   /** Spoken names of keys that show a sign only. */
-  readonly words: { readonly rubOut: string; readonly decimal: string; readonly minus: string; readonly fraction: string };
+  readonly words: {
+    readonly rubOut: string;
+    readonly decimal: string;
+    readonly minus: string;
+    readonly fraction: string;
+  };
   /** Results beside a number: 'No echo'. At most two. */
   readonly extra?: readonly { readonly id: string; readonly words: string; readonly onPress: () => void }[];
   /** Sits in the tool column, away from 0. */
@@ -130,6 +146,11 @@ export interface StopwatchProps {
   readonly clock: () => number;
   /** The locale's writing of seconds. */
   readonly write: (seconds: number) => string;
-  readonly words: { readonly start: string; readonly stop: string; readonly again: string; readonly keep: (written: string) => string };
+  readonly words: {
+    readonly start: string;
+    readonly stop: string;
+    readonly again: string;
+    readonly keep: (written: string) => string;
+  };
   readonly onKeep: (seconds: number) => void;
 }

@@ -37,7 +37,12 @@ export interface FindingRowProps extends Press {
 export interface CountStripProps {
   /** Name of the group of filters. */
   readonly label: string;
-  readonly counts: readonly { readonly mark: MarkKind; readonly words: string; readonly count: number; readonly chosen: boolean }[];
+  readonly counts: readonly {
+    readonly mark: MarkKind;
+    readonly words: string;
+    readonly count: number;
+    readonly chosen: boolean;
+  }[];
   readonly onChoose: (mark: MarkKind, chosen: boolean) => void;
   /** One plain sentence below the marks. */
   readonly sentence?: string;

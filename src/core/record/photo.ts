@@ -45,8 +45,8 @@ export type PictureOutcome = KeptPicture | KeptOriginal;
  */
 export interface PictureKeeper<Source, Abort> {
   /**
-   * Rejects with an error named `AbortError` when stopped and `WorkerLost` when the work died twice; the source is
-   * untouched in both cases and may be tried again.
+   * Rejects only with an error named `AbortError` when stopped, or the device's own error when the source itself can
+   * no longer be read. Whatever else goes wrong, the bytes are kept as they came and the outcome says why.
    */
   keep(source: Source, abort?: Abort): Promise<PictureOutcome>;
   /** Number of pictures waiting or being worked on. */

@@ -1,0 +1,10 @@
+/** Door of device/files: picking files, and handing them to the share sheet or the downloads. */
+import type { FileDoor } from "../../core/record/files.js";
+import { readyFile } from "./hand.js";
+import { pickFiles } from "./pick.js";
+
+/** The browser's own way to pick and hand on files. */
+export const browserFiles: FileDoor<File> = {
+  pick: (wish) => pickFiles(wish, document),
+  ready: (content) => readyFile(content, { navigator, document, urls: URL, later: (act, ms) => setTimeout(act, ms) }),
+};

@@ -30,6 +30,3 @@ export const day = (wall: number): string => DAY.format(wall);
 export const month = (wall: number): string => MONTH.format(wall);
 /** `10:42`. */
 export const clock = (wall: number): string => CLOCK.format(wall);
-
-/** Minutes as hours for a work list: `0.6 h`; under an hour in minutes, `25 min`. */
-export const hours = (minutes: number): string => (minutes < 60 ? `${minutes} min` : `${rounded(minutes / 60, 1)} h`);

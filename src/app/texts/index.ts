@@ -16,6 +16,9 @@ export type TextParams<Key extends TextKey> = [Needs<Key>] extends [never]
   ? []
   : [Readonly<Record<Needs<Key>, string | number>>];
 
+/** Keys whose text needs no names: for tables that choose between words. */
+export type PlainKey = { [Key in TextKey]: [Needs<Key>] extends [never] ? Key : never }[TextKey];
+
 const PLURALS = new Intl.PluralRules("en");
 
 /** Fills `text`: numbers as figures, plural forms by the language's own rules; a missing name is our mistake. */
@@ -38,3 +41,5 @@ export function t<Key extends TextKey>(key: Key, ...params: TextParams<Key>): st
 
 /** Whether a text is kept for this key: for keys put together from a grade, a reason, a kind. */
 export const isTextKey = (key: string): key is TextKey & string => Object.hasOwn(en, key);
+
+export { clock, day, decimalComma, figure, month, rounded } from "./figures.js";

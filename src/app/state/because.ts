@@ -1,0 +1,148 @@
+/**
+ * The because of a finding in words: what was seen, heard, felt or measured, which limit with its figure and
+ * basis, and so. Pure; concludes nothing of its own.
+ */
+import type { Because, Fault, Finding } from "../../core/assess/contract.js";
+import type { VisitState } from "../../core/record/contract.js";
+import { type Audience, GRADES, type ReplyKey } from "../../core/terms/index.js";
+import { decimalsOf, show } from "../../core/units/index.js";
+import { day, decimalComma, t, type PlainKey } from "../texts/index.js";
+import { faultSays, type Knowledge, placeName, pointName } from "./knowledge.js";
+import { to } from "./routes.js";
+import { replyText, unitShown } from "./telling.js";
+
+/** One step, with the address of what it rests on. */
+export interface Step {
+  readonly id: string;
+  readonly kind: string;
+  readonly says: string;
+  readonly aside?: string;
+  readonly concludes?: boolean;
+  readonly href?: string;
+}
+
+/** What the sense is by the aid a point names; an aid not listed is looked with. */
+const SENSE: readonly (readonly [RegExp, PlainKey])[] = [
+  [/stethoscope|ear|listen|phone|rod/, "finding.heard"],
+  [/hand|palm|helper|finger|foot/, "finding.felt"],
+  [/paper|book|talk|owner/, "finding.told"],
+];
+/** What is only said or heard in these car states, where a point names no aid. */
+const STATE_SENSE: Readonly<Record<string, PlainKey>> = { "w0-talk": "finding.told", "w4-road": "finding.heard" };
+
+function senseOf(known: Knowledge, key: ReplyKey, isReading: boolean): string {
+  if (isReading) return t("finding.measured");
+  const tool = known.points.get(key.point)?.point.tool ?? "";
+  const found = SENSE.find(([pattern]) => pattern.test(tool))?.[1];
+  return t(found ?? STATE_SENSE[key.state] ?? "finding.seen");
+}
+
+const written = (value: number, like: number): string => show(value, Math.max(decimalsOf(like), 2), decimalComma.value);
+
+/** What the trace is told from. */
+export interface Telling {
+  readonly known: Knowledge;
+  readonly who: Audience;
+  /** Visit id in addresses. */
+  readonly visit: string;
+  readonly pictures: VisitState["pictures"];
+}
+
+function pictureAside({ pictures }: Telling, key: ReplyKey): string | undefined {
+  const count = pictures.filter(({ value }) => value.point === key.point && value.place === key.place).length;
+  return count > 0 ? t("round.pictures", { n: count }) : undefined;
+}
+
+function stepOf(telling: Telling, because: Because, fault: { readonly place: string }, id: string): Step {
+  const { known, who, visit } = telling;
+  switch (because.kind) {
+    case "reply": {
+      const { key } = because;
+      const point = known.points.get(key.point);
+      const elsewhere = key.place === fault.place ? "" : `, ${placeName(known, key.place)}`;
+      const aside = because.supports ? t("finding.supports") : pictureAside(telling, key);
+      return {
+        id,
+        kind: senseOf(known, key, because.value.type === "reading"),
+        says: `${pointName(known, key.point)}: ${replyText(point, key.field, because.value, who)}${elsewhere}`,
+        ...(aside === undefined ? {} : { aside }),
+        href: to("point", { visit, state: key.state, place: key.place, point: key.point }),
+      };
+    }
+    case "fact": {
+      const text = known.words.facts[because.name];
+      const value = typeof because.value === "string" ? (text?.words?.[because.value] ?? because.value) : typeof because.value === "boolean" ? t(because.value ? "app.yes" : "app.no") : String(because.value);
+      return { id, kind: t("finding.fact"), says: `${text?.name ?? because.name}: ${value}` };
+    }
+    case "limit": {
+      const over = known.limits.get(because.limit)?.direction.includes("under") ? "under" : "over";
+      const edge = written(because.edge, because.edge);
+      const basis = t(`basis.${because.basis}`);
+      return {
+        id,
+        kind: t("finding.limit"),
+        says: `${t(`finding.limit.${over}`, { edge, unit: unitShown(because.unit) })}: ${t(`grade.${because.grade}`)}. ${t("finding.limit.says", { value: written(because.value, because.edge), uncertainty: written(because.uncertainty, because.edge), unit: unitShown(because.unit) })}`,
+        aside: [basis, ...(because.isDefault ? [t("basis.default")] : []), because.source].filter((part) => part !== "").join(", "),
+      };
+    }
+    case "derived": {
+      const name = known.sheets.map(({ texts }) => texts.derived?.[because.id]).find((text) => text !== undefined) ?? because.id;
+      return { id, kind: t("finding.derived"), says: `${name}: ${written(because.value, because.value)} ${unitShown(because.unit)}` };
+    }
+    case "earlier": {
+      const point = known.points.get(because.key.point);
+      return { id, kind: t("finding.earlier"), says: `${pointName(known, because.key.point)}: ${replyText(point, because.key.field, because.value, who)}`, aside: day(Date.parse(because.at)) };
+    }
+    case "found":
+      return { id, kind: t("finding.found"), says: `${faultSays(known, because.fault, [], who).says}, ${placeName(known, because.place)}` };
+    case "raised":
+      return { id, kind: t("finding.raised"), says: t("finding.raised.says", { rule: because.rule }) };
+  }
+}
+
+/** A reply or limit named by several rules stands once in the trace. */
+function onceEach(all: readonly Because[]): readonly Because[] {
+  const seen = new Set<string>();
+  return all.filter((one) => {
+    const text = one.kind === "reply" ? JSON.stringify([one.kind, one.key, one.value]) : JSON.stringify(one);
+    if (seen.has(text)) return false;
+    seen.add(text);
+    return true;
+  });
+}
+
+const ORDER: readonly Because["kind"][] = ["reply", "fact", "derived", "earlier", "found", "limit", "raised"];
+
+/** The whole trace of a fault: every step of every rule that names it, what it is, and what would settle it. */
+export function traceOf(telling: Telling, fault: Fault, findings: readonly Finding[]): readonly Step[] {
+  const own = findings.filter((one) => one.fault === fault.fault && fault.rules.includes(one.rule) && one.place === fault.place);
+  const all = onceEach(own.flatMap((one) => one.because));
+  const sorted = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
+  const steps = sorted.map((one, index) => stepOf(telling, one, fault, String(index)));
+  const atLeast = own.some((one) => one.atLeast) && !own.some((one) => !one.atLeast && one.grade === fault.grade);
+  const grade = t(`grade.${fault.grade}`);
+  const so: Step = {
+    id: "so",
+    kind: t("finding.so"),
+    says: t("finding.so.says", { grade: atLeast ? t("findings.at-least", { grade }) : grade, sure: t(`sure.${fault.sure}`) }),
+    ...(fault.provisional ? { aside: t("findings.provisional") } : {}),
+    concludes: true,
+  };
+  const settle = fault.sure === "certain" ? [] : fault.settle.slice(0, 2).map((one, index): Step => ({ id: `settle-${index}`, kind: t("finding.to-settle"), says: settleText(telling, one), ...settleHref(telling, one) }));
+  return [...steps, so, ...settle];
+}
+
+/** `Spin by hand, rear left`. */
+export const settleText = ({ known }: Pick<Telling, "known">, one: { readonly point: string; readonly place: string }): string =>
+  `${pointName(known, one.point)}, ${placeName(known, one.place)}`;
+
+/** The address where an opened point is answered: in its first car state. */
+export function settleHref({ known, visit }: Pick<Telling, "known" | "visit">, one: { readonly point: string; readonly place: string }): { readonly href?: string } {
+  const state = known.points.get(one.point)?.point.states[0];
+  return state === undefined ? {} : { href: to("point", { visit, state, place: one.place, point: one.point }) };
+}
+
+/** Faults worst first, then surer first, then as they stand in the round. */
+export function worstFirst(faults: readonly Fault[]): readonly Fault[] {
+  return [...faults].sort((a, b) => GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade) || a.position - b.position || (a.fault < b.fault ? -1 : 1));
+}

@@ -1,0 +1,111 @@
+/**
+ * Cautions and gates as the screens show them: worst signal first, when the owner was told, what a gate waits for.
+ * Pure; whether a caution or gate stands is core/assess's word.
+ */
+import type { Assessment, CautionDue, GateState } from "../../core/assess/contract.js";
+import type { VisitState } from "../../core/record/contract.js";
+import { clock, day, t } from "../texts/index.js";
+import { settleHref, settleText, type Telling } from "./because.js";
+import { faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
+
+const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
+export type Signal = (typeof SIGNALS)[number];
+
+export interface CautionLine {
+  readonly id: string;
+  readonly signal: Signal;
+  readonly word: string;
+  readonly not: string;
+  readonly why: string;
+  readonly can: string;
+  readonly todo: string;
+  readonly places?: string;
+  readonly told?: string;
+}
+
+/** One caution in words; its id alone where the shared files of this visit don't hold it. */
+export function cautionLine(known: Knowledge, caution: string, told: VisitState["told"], places: readonly string[] = []): CautionLine {
+  const text = known.words.cautions[caution];
+  const signal = known.cautions.get(caution)?.signal ?? "warning";
+  const last = told.filter(({ value }) => value.caution === caution).at(-1);
+  const named = places.filter((place) => place !== "car").map((place) => placeName(known, place));
+  return {
+    id: caution,
+    signal,
+    word: t(`signal.${signal}`),
+    not: text?.not ?? caution,
+    why: text?.why ?? "",
+    can: text?.can ?? "",
+    todo: text?.do ?? "",
+    ...(named.length > 0 ? { places: t("cautions.at", { places: named.join(", ") }) } : {}),
+    ...(last ? { told: t("cautions.told", { when: `${day(last.at.wall)}, ${clock(last.at.wall)}` }) } : {}),
+  };
+}
+
+/** Every caution that stands, worst signal first. */
+export function cautionLines(known: Knowledge, due: readonly CautionDue[], told: VisitState["told"]): readonly CautionLine[] {
+  return [...due]
+    .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal))
+    .map((one) => cautionLine(known, one.caution, told, one.places));
+}
+
+export interface GateLine {
+  readonly id: string;
+  readonly state: "tripped" | "cleared" | "not-cleared";
+  readonly title: string;
+  readonly stateWords: string;
+  readonly says: string;
+  readonly guards: string;
+  readonly first: readonly { readonly id: string; readonly words: string; readonly href?: string }[];
+  readonly cautions: readonly CautionLine[];
+  readonly missing?: string;
+  /** Why it was passed unproven, where someone noted that. */
+  readonly unproven?: string;
+}
+
+/** Acts a gate may guard besides car states. */
+const ACTS = ["lift", "drive-away", "touch", "spark"] as const;
+type Act = (typeof ACTS)[number];
+const isAct = (guards: string): guards is Act => (ACTS as readonly string[]).includes(guards);
+
+/** A note that stands on a gate: the step it guards was done unproven, with the reason. */
+export const unprovenNote = (notes: VisitState["notes"], gate: string): string | undefined => notes.find(({ value }) => value.point === gate)?.value.text;
+
+/** What tripped a gate or what it waits for, one line each. */
+function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
+  const faults = gate.trippedBy.flatMap((cause) =>
+    cause.kind === "dangerous" ? [{ id: `${cause.fault} ${cause.place}`, words: `${faultSays(telling.known, cause.fault, [], telling.who).says}, ${placeName(telling.known, cause.place)}` }] : [],
+  );
+  return [...faults, ...gate.first.map((one) => ({ id: `${one.point} ${one.place}`, words: settleText(telling, one), ...settleHref(telling, one) }))];
+}
+
+export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitState, "notes" | "told">): GateLine {
+  const { known } = telling;
+  const text = known.words.gates[gate.gate];
+  const state = gate.state === "not cleared" ? "not-cleared" : gate.state;
+  const unproven = gate.state === "not cleared" ? unprovenNote(visit.notes, gate.gate) : undefined;
+  return {
+    id: gate.gate,
+    state,
+    title: text?.name ?? gate.gate,
+    stateWords: t(`gate.${state}`),
+    says: state === "tripped" ? (text?.tripped ?? "") : state === "not-cleared" ? (text?.first ?? "") : "",
+    guards: isAct(gate.guards) ? t(`gate.act.${gate.guards}`) : stateName(known, gate.guards),
+    first: firstOf(telling, gate),
+    cautions: gate.state === "cleared" ? [] : gate.cautions.map((caution) => cautionLine(known, caution, visit.told)),
+    ...(gate.missingSheets.length > 0 ? { missing: t("gate.missing", { sheets: gate.missingSheets.join(", ") }) } : {}),
+    ...(unproven === undefined ? {} : { unproven: t("gate.unproven.noted", { why: unproven }) }),
+  };
+}
+
+/**
+ * The gate that stands before a car state: tripped, or not cleared and not noted as unproven. The worse one first.
+ * Points of the gate's own set may always be answered, also in the state it guards.
+ */
+export function gateBefore(assessment: Pick<Assessment, "gates">, notes: VisitState["notes"], state: string, point: string): GateState | undefined {
+  const guarding = assessment.gates.filter((gate) => gate.guards === state && !gate.first.some((one) => one.point === point));
+  return (
+    guarding.find((gate) => gate.state === "tripped") ??
+    guarding.find((gate) => gate.state === "not cleared" && unprovenNote(notes, gate.gate) === undefined)
+  );
+}

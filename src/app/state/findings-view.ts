@@ -1,0 +1,168 @@
+/**
+ * The findings as the screen shows them: counts by mark, one plain sentence, the worst one open, the rest as rows,
+ * what was not looked at with its reason, what would settle more. Pure; the judgement comes from core/assess.
+ */
+import type { Assessment, Fault, PointState } from "../../core/assess/contract.js";
+import { MARKS, type MarkKind } from "../../core/report/marks.js";
+import { faultKey } from "../../core/record/index.js";
+import { t } from "../texts/index.js";
+import { settleHref, settleText, traceOf, type Step, type Telling, worstFirst } from "./because.js";
+import { faultSays, placeName, pointName, stateName } from "./knowledge.js";
+import { to } from "./routes.js";
+
+export interface FindingLine {
+  readonly id: string;
+  readonly fault: string;
+  readonly place: string;
+  readonly mark: MarkKind;
+  readonly title: string;
+  readonly second: string;
+  readonly close: boolean;
+  readonly aside?: string;
+  readonly href: string;
+}
+
+export interface UnseenLine {
+  readonly id: string;
+  readonly mark: "not-looked" | "cannot-reach";
+  readonly title: string;
+  readonly second: string;
+  readonly href: string;
+}
+
+export interface FindingsView {
+  readonly counts: readonly { readonly mark: MarkKind; readonly count: number }[];
+  readonly sentence: string;
+  readonly notEnough: boolean;
+  readonly anythingSeen: boolean;
+  readonly lines: readonly FindingLine[];
+  readonly unseen: readonly UnseenLine[];
+  readonly sound: readonly { readonly id: string; readonly title: string; readonly second: string; readonly href: string }[];
+  readonly settle: readonly { readonly id: string; readonly title: string; readonly second: string; readonly href?: string }[];
+}
+
+/** What a fault says of itself beside its name: place, closeness, how sure, who changed the grade. */
+export function faultSecond({ known }: Pick<Telling, "known">, fault: Fault): string {
+  return [
+    placeName(known, fault.place),
+    ...(fault.close ? [t("findings.close")] : []),
+    ...(fault.sure === "certain" ? [] : [t(`sure.${fault.sure}`)]),
+    ...(fault.provisional ? [t("findings.provisional")] : []),
+    ...(fault.byHand ? [t("findings.by-hand")] : []),
+  ].join(". ");
+}
+
+function line(telling: Telling, fault: Fault): FindingLine {
+  const pictures = telling.pictures.filter(({ value }) => value.place === fault.place).length;
+  return {
+    id: faultKey(fault.fault, fault.place),
+    fault: fault.fault,
+    place: fault.place,
+    mark: fault.grade,
+    title: faultSays(telling.known, fault.fault, fault.rules, telling.who).says,
+    second: faultSecond(telling, fault),
+    close: fault.close,
+    ...(pictures > 0 ? { aside: t("round.pictures", { n: pictures }) } : {}),
+    href: to("finding", { visit: telling.visit, fault: fault.fault, place: fault.place }),
+  };
+}
+
+const pointHref = ({ visit }: Telling, { point, place, state }: PointState): string => to("point", { visit, point, place, state });
+
+function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
+  if (point.is !== "not-looked-at" && point.is !== "cannot-get-at") return [];
+  const { known } = telling;
+  return [
+    {
+      id: `${point.state} ${point.place} ${point.point}`,
+      mark: point.is === "not-looked-at" ? "not-looked" : "cannot-reach",
+      title: pointName(known, point.point),
+      second: [placeName(known, point.place), point.reason ? t(`reason.${point.reason}`) : stateName(known, point.state)].join(", "),
+      href: pointHref(telling, point),
+    },
+  ];
+}
+
+function sentence(assessment: Assessment, unseenCount: number): string {
+  const count = (grade: string): number => assessment.faults.filter((fault) => fault.grade === grade).length;
+  const first = count("dangerous") > 0 ? t("findings.sentence.dangerous", { n: count("dangerous") }) : count("major") > 0 ? t("findings.sentence.major", { n: count("major") }) : t("findings.sentence.lesser");
+  const second = unseenCount > 0 ? t("findings.sentence.unseen", { n: unseenCount }) : t("findings.sentence.all");
+  return `${first} ${second}`;
+}
+
+/** Everything the findings screen shows, before any filter. */
+export function findingsView(telling: Telling, assessment: Assessment): FindingsView {
+  const { known } = telling;
+  const lines = worstFirst(assessment.faults).map((fault) => line(telling, fault));
+  const away = assessment.points.flatMap((point) => unseen(telling, point));
+  const soundPoints = assessment.points.filter((point) => point.is === "sound");
+  const counted = (mark: MarkKind): number =>
+    mark === "sound" ? soundPoints.length : mark === "not-looked" || mark === "cannot-reach" ? away.filter((one) => one.mark === mark).length : lines.filter((one) => one.mark === mark).length;
+  return {
+    counts: MARKS.map((mark) => ({ mark, count: counted(mark) })),
+    sentence: sentence(assessment, away.length),
+    notEnough: assessment.coverage.some((sheet) => !sheet.enough),
+    anythingSeen: assessment.points.some((point) => point.is !== "not-looked-at"),
+    lines,
+    unseen: away,
+    sound: soundPoints.map((point) => ({
+      id: `${point.state} ${point.place} ${point.point}`,
+      title: pointName(known, point.point),
+      second: placeName(known, point.place),
+      href: pointHref(telling, point),
+    })),
+    settle: assessment.settle.map((one) => ({
+      id: `${one.point} ${one.place}`,
+      title: settleText(telling, one),
+      second: one.because,
+      ...settleHref(telling, one),
+    })),
+  };
+}
+
+export interface FindingView extends FindingLine {
+  readonly cause?: string;
+  readonly steps: readonly Step[];
+  /** Where the reading that is too close is taken again. */
+  readonly measureAgain?: string;
+  readonly jobs: readonly { readonly id: string; readonly job: string; readonly place: string }[];
+  readonly cautions: readonly string[];
+  readonly differ: boolean;
+  readonly answersTo: readonly string[];
+  readonly byHand?: { readonly was: string; readonly reason: string };
+  readonly grade: Fault["grade"];
+}
+
+function measureAgain(telling: Telling, assessment: Assessment, fault: Fault): string | undefined {
+  if (!fault.close) return undefined;
+  const own = assessment.findings.filter((one) => one.fault === fault.fault && one.close);
+  for (const because of own.flatMap((one) => one.because)) {
+    if (because.kind !== "reply" || because.value.type !== "reading") continue;
+    const { point, place, state, field } = because.key;
+    return to("reading", { visit: telling.visit, point, place, state, field });
+  }
+  return undefined;
+}
+
+/** One fault with its because; undefined when it no longer stands. */
+export function findingView(telling: Telling, assessment: Assessment, fault: string, place: string): FindingView | undefined {
+  const found = assessment.faults.find((one) => one.fault === fault && one.place === place);
+  if (!found) return undefined;
+  const { known, who } = telling;
+  const { cause } = faultSays(known, fault, found.rules, who);
+  const again = measureAgain(telling, assessment, found);
+  const own = assessment.findings.filter((one) => one.fault === fault && one.place === place);
+  const answersTo = [...new Set(own.flatMap((one) => known.rules.get(one.rule)?.["answers-to"] ?? []))];
+  return {
+    ...line(telling, found),
+    grade: found.grade,
+    steps: traceOf(telling, found, assessment.findings),
+    jobs: found.jobs.map((job) => ({ id: job, job, place: found.place })),
+    cautions: found.cautions,
+    differ: own.some((one) => one.differ.length > 0),
+    answersTo,
+    ...(cause === undefined ? {} : { cause }),
+    ...(again === undefined ? {} : { measureAgain: again }),
+    ...(found.byHand ? { byHand: { was: t(`grade.${found.byHand.was}`), reason: found.byHand.reason } } : {}),
+  };
+}

@@ -1,0 +1,176 @@
+/**
+ * The round as the screen shows it: the open point with its replies, the folded points below, the ticks and
+ * the next action. Pure: replies, what is asked and the words of the sheets in; no grade ever comes out.
+ */
+import type { Asked } from "../../core/assess/contract.js";
+import type { VisitState } from "../../core/record/contract.js";
+import type { PlaceTree } from "../../core/sheet/run.js";
+import { keyText, type Audience, type NonAnswer, type Reason } from "../../core/terms/index.js";
+import { t } from "../texts/index.js";
+import { type FieldKind, fieldKind, fieldName, type Knowledge, placeName, pointName, questionOf, replyWord, stateName } from "./knowledge.js";
+import { isDone, nextOpen, type Stop, stopAt, stopsOf } from "./stops.js";
+import { ALL_FIELDS, keyOf, nonAnswerAt, type PointAt, pointText, replyAt } from "./standing.js";
+import { nonAnswerText, replyText } from "./telling.js";
+
+/** What the round is worked out from. */
+export interface Looking {
+  readonly known: Knowledge;
+  readonly tree: PlaceTree;
+  readonly who: Audience;
+  readonly asked: readonly Asked[];
+  readonly visit: Pick<VisitState, "replies" | "notes" | "pictures">;
+}
+
+/** One field of the open point, ready to be answered. */
+export interface FieldView {
+  readonly name: string;
+  readonly label: string;
+  readonly kind: FieldKind;
+  readonly several: boolean;
+  readonly words: readonly { readonly id: string; readonly words: string; readonly chosen: boolean }[];
+  /** What stands, in words; for readings, counts, yes and date codes. */
+  readonly reply?: string;
+  /** Whether yes or no stands. */
+  readonly yes?: boolean;
+  readonly count?: { readonly from: number; readonly to: number; readonly stands?: number };
+  readonly dateCode?: "week-year" | "year" | "month-year";
+  readonly differ: boolean;
+}
+
+export interface OpenPoint {
+  readonly at: PointAt;
+  readonly question: string;
+  readonly how?: string;
+  readonly trap?: string;
+  /** Owner: why this is left to the workshop. */
+  readonly leave?: string;
+  readonly several: boolean;
+  readonly fields: readonly FieldView[];
+  readonly nonAnswer?: { readonly nonAnswer: NonAnswer; readonly reason?: Reason; readonly says: string };
+  readonly notes: readonly string[];
+  readonly pictures: readonly { readonly id: string; readonly blob: string; readonly thumb?: string }[];
+  readonly done: boolean;
+}
+
+/** A point of this stop as a folded row. */
+export interface FoldedPoint {
+  readonly at: PointAt;
+  readonly number: number;
+  readonly name: string;
+  readonly says?: string;
+  readonly done: boolean;
+}
+
+export interface RoundView {
+  readonly place: string;
+  readonly state: string;
+  readonly number: number;
+  readonly of: number;
+  readonly ticks: readonly ("done" | "here" | "open")[];
+  readonly open: OpenPoint;
+  readonly folded: readonly FoldedPoint[];
+  readonly next?: { readonly at: PointAt; readonly words: string; readonly says?: string };
+  readonly stop: Stop;
+  readonly stops: readonly Stop[];
+}
+
+const here = <Item extends { readonly value: { readonly point?: string; readonly place?: string; readonly state?: string } }>(items: readonly Item[], at: PointAt): readonly Item[] =>
+  items.filter(({ value }) => value.point === at.point && value.place === at.place && (value.state === undefined || value.state === at.state));
+
+/** What stands for a point in one line: its replies, or why there is none. */
+export function repliedText({ known, who, visit }: Pick<Looking, "known" | "who" | "visit">, at: PointAt): string | undefined {
+  const nonAnswer = nonAnswerAt(visit.replies, at);
+  if (nonAnswer) return nonAnswerText(nonAnswer);
+  const point = known.points.get(at.point);
+  const said = Object.keys(point?.point.fields ?? {}).flatMap((field) => {
+    const value = replyAt(visit.replies, at, field);
+    return value ? [replyText(point, field, value, who)] : [];
+  });
+  return said.length > 0 ? said.join(", ") : undefined;
+}
+
+function fieldViews({ known, who, visit }: Looking, at: PointAt): readonly FieldView[] {
+  const point = known.points.get(at.point);
+  if (!point) return [];
+  return Object.entries(point.point.fields).map(([name, field]) => {
+    const value = replyAt(visit.replies, at, name);
+    const chosen = value?.type === "words" ? value.words : [];
+    return {
+      name,
+      label: fieldName(point.text, name),
+      kind: fieldKind(field),
+      several: "words" in field && field.several === true,
+      words: "words" in field ? field.words.map((word) => ({ id: word, words: replyWord(point.text, name, word, who), chosen: chosen.includes(word) })) : [],
+      ...(value && value.type !== "words" ? { reply: replyText(point, name, value, who) } : {}),
+      ...(value?.type === "yes" ? { yes: value.yes } : {}),
+      ...("count" in field ? { count: { ...field.count, ...(value?.type === "count" ? { stands: value.count } : {}) } } : {}),
+      ...("dateCode" in field ? { dateCode: field.dateCode } : {}),
+      differ: visit.replies.get(keyText(keyOf(at, name)))?.differ ?? false,
+    };
+  });
+}
+
+function openPoint(looking: Looking, at: PointAt): OpenPoint {
+  const { known, who, visit } = looking;
+  const point = known.points.get(at.point);
+  const nonAnswer = nonAnswerAt(visit.replies, at);
+  const fields = fieldViews(looking, at);
+  const leave = who === "owner" && point && !point.point.who.includes("owner") ? point.text.leave : undefined;
+  return {
+    at,
+    question: point ? questionOf(point.text, who) : at.point,
+    ...(point?.text.how !== undefined ? { how: point.text.how } : {}),
+    ...(point?.text.trap !== undefined ? { trap: point.text.trap } : {}),
+    ...(leave !== undefined ? { leave } : {}),
+    several: fields.some((field) => field.several),
+    fields,
+    ...(nonAnswer
+      ? { nonAnswer: { nonAnswer: nonAnswer.nonAnswer, ...(nonAnswer.reason ? { reason: nonAnswer.reason } : {}), says: nonAnswerText(nonAnswer) } }
+      : {}),
+    notes: here(visit.notes, at).map(({ value }) => value.text),
+    pictures: here(visit.pictures, at).map(({ id, value }) => ({ id, blob: value.blob, ...(value.thumb ? { thumb: value.thumb } : {}) })),
+    done: isDone(known, visit.replies, at),
+  };
+}
+
+function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: PointAt): RoundView["next"] {
+  const next = nextOpen(known, stops, visit.replies, at);
+  if (!next) return undefined;
+  if (next.state !== at.state) return { at: next, words: t("round.next-place"), says: `${placeName(known, next.place)}: ${stateName(known, next.state)}` };
+  if (next.place !== at.place) return { at: next, words: t("round.next-place"), says: placeName(known, next.place) };
+  return { at: next, words: t("round.next") };
+}
+
+/** The screen at one point; undefined when the point is not asked in this visit. */
+export function roundView(looking: Looking, at: PointAt): RoundView | undefined {
+  const { known, visit } = looking;
+  const stops = stopsOf(known, looking.asked, visit.replies);
+  const stop = stopAt(stops, at);
+  const index = stop?.asked.findIndex((one) => pointText(one) === pointText(at)) ?? -1;
+  if (!stop || index < 0) return undefined;
+  const done = stop.asked.map((one) => isDone(known, visit.replies, one));
+  const folded = stop.asked.flatMap((one, place) => {
+    if (place === index) return [];
+    const replied = repliedText(looking, one);
+    const opened = one.openedBy[0];
+    const says = replied ?? (opened === undefined ? undefined : t("round.opened-by", { why: opened }));
+    return [{ at: one, number: place + 1, name: pointName(known, one.point), done: done[place] ?? false, ...(says === undefined ? {} : { says }) }];
+  });
+  const next = nextAction(looking, stops, at);
+  return {
+    place: placeName(known, at.place),
+    state: stateName(known, at.state),
+    number: index + 1,
+    of: stop.asked.length,
+    ticks: done.map((one, place) => (place === index ? "here" : one ? "done" : "open")),
+    open: openPoint(looking, at),
+    // What lies ahead first, then what was passed: nothing of the stop is out of reach.
+    folded: [...folded.filter((row) => row.number > index + 1), ...folded.filter((row) => row.number <= index)],
+    ...(next ? { next } : {}),
+    stop,
+    stops,
+  };
+}
+
+/** Non-answer key of a point: one entry for all its fields. */
+export const nonAnswerKey = (at: PointAt) => keyOf(at, ALL_FIELDS);

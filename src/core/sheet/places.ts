@@ -100,21 +100,30 @@ function treeOf(list: readonly PlaceDef[]): PlaceTree {
   const kindOf = (place: string) => byId.get(place)?.kind;
   const ofKind = (kind: string) => kinds.get(kind) ?? [];
 
+  /** What a place lies in: the wider places it names, then its parent. */
+  const wider = (place: string): readonly string[] => {
+    const parent = byId.get(place)?.in;
+    const by = WIDER.flatMap((kind) => (named.get(place)?.get(kind) ?? []).filter((id) => kindOf(id) === kind));
+    return parent === undefined ? by : [...by, parent];
+  };
+
   const around = (place: string, kind: string): string | undefined => {
+    if (!byId.has(place)) return undefined;
     if (kind === "car") return byId.has("car") ? "car" : undefined;
-    const seen = new Set<string>();
-    for (let at = byId.get(place); at && !seen.has(at.id); at = at.in === undefined ? undefined : byId.get(at.in)) {
-      if (at.kind === kind) return at.id;
-      const by = named.get(at.id)?.get(kind)?.find((id) => kindOf(id) === kind);
+    const queue = [place];
+    for (const at of queue) {
+      if (kindOf(at) === kind) return at;
+      const by = named.get(at)?.get(kind)?.find((id) => kindOf(id) === kind);
       if (by !== undefined) return by;
-      seen.add(at.id);
+      queue.push(...wider(at).filter((id) => byId.has(id) && !queue.includes(id)));
     }
     return undefined;
   };
 
   const within = (outer: string, inner: string): boolean => {
-    if (!byId.has(outer) || !byId.has(inner)) return false;
-    if (outer === inner || outer === "car" || liesIn(list, byId.get(inner) as PlaceDef, outer)) return true;
+    const def = byId.get(inner);
+    if (!byId.has(outer) || def === undefined) return false;
+    if (outer === inner || outer === "car" || liesIn(list, def, outer)) return true;
     return WIDER.some((kind) => kindOf(outer) === kind && around(inner, kind) === outer);
   };
 
@@ -126,8 +135,8 @@ function treeOf(list: readonly PlaceDef[]): PlaceTree {
       const kind = hub === place ? "corner" : kindOf(place);
       return hub === undefined || kind === undefined ? [] : ofKind(kind).filter((id) => within(hub, id));
     }
-    const wider = around(place, relation);
-    return inOrder(named.get(place)?.get(relation) ?? (wider === undefined ? [] : [wider]));
+    const hub = around(place, relation);
+    return inOrder(named.get(place)?.get(relation) ?? (hub === undefined ? [] : [hub]));
   };
 
   const at = (place: string) => {

@@ -102,7 +102,7 @@ export const Derived = z.strictObject({
   prefer: z.optional(z.array(z.string())),
 });
 
-export const Effect = z.union([
+const Effect = z.union([
   z.enum(["finding"]),
   z.strictObject({ raise: z.string() }),
   z.strictObject({ "lower-sure": idList }),
@@ -119,7 +119,7 @@ export const Rule = z.strictObject({
   at: z.optional(z.union([z.string(), z.strictObject({ each: placeKind, where: cel, else: z.string() })])),
   effect: Effect,
   /** What it names; rules naming the same fault at the same place merge. */
-  fault: z.optional(z.string()),
+  fault: z.optional(id),
   /** Fixed, or `{limit-of: whl.float, at-least?: minor}`: the band of that reading. */
   grade: z.optional(z.union([grade, z.strictObject({ "limit-of": z.string(), "at-least": z.optional(grade) })])),
   /** A worse fixed grade while this is true. */
@@ -129,7 +129,7 @@ export const Rule = z.strictObject({
   supports: z.optional(z.array(cel)),
   sure: z.optional(z.enum(SURENESS)),
   /** Worst credible outcome: 1 loss of brakes, steering or wheel, fire … 4 comfort (planning of urgency). */
-  consequence: z.optional(z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4)])),
+  consequence: z.optional(z.literal([1, 2, 3, 4])),
   likelihood: z.optional(z.enum(["A", "B", "C", "D", "E"])),
   "must-stand": z.optional(z.boolean()),
   jobs: z.optional(idList),
@@ -177,8 +177,8 @@ export const Gate = z.strictObject({
   cautions: idList,
 });
 
-export const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
-export const NextLook = z.strictObject({ fault: z.optional(z.string()), grade: z.optional(grade), job: z.optional(z.string()), km: z.optional(z.int()), months: z.optional(z.int()) });
+const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
+const NextLook = z.strictObject({ fault: z.optional(z.string()), grade: z.optional(grade), job: z.optional(z.string()), km: z.optional(z.int()), months: z.optional(z.int()) });
 
 /** Named replies as typed → what must come out, and the near miss that must stay quiet. */
 const typed = z.union([z.string(), z.number(), z.boolean(), z.array(z.union([z.string(), z.number()]))]);
@@ -213,7 +213,8 @@ export const PointText = z.strictObject({
   fields: z.optional(z.record(z.string(), z.string())),
   words: z.optional(z.record(z.string(), z.union([z.string(), z.strictObject({ technician: z.string(), owner: z.string() })]))),
 });
-export const FaultText = z.strictObject({ says: z.string(), owner: z.optional(z.string()), cause: z.optional(z.string()) });
+const FaultText = z.strictObject({ says: z.string(), owner: z.optional(z.string()), cause: z.optional(z.string()) });
+const GateText = z.strictObject({ name: said, tripped: said, first: said });
 export const SheetTexts = z.strictObject({
   language: z.string(),
   title: said,
@@ -226,6 +227,7 @@ export const SheetTexts = z.strictObject({
   parts: z.optional(z.record(z.string(), z.string())),
   limits: z.optional(z.record(z.string(), z.string())),
   derived: z.optional(z.record(z.string(), z.string())),
+  gates: z.optional(z.record(z.string(), GateText)),
   notes: z.optional(z.record(z.string(), z.string())),
 });
 
@@ -277,7 +279,7 @@ export const CommonTexts = z.strictObject({
   places: z.record(z.string(), z.string()),
   states: z.record(z.string(), z.strictObject({ name: z.string(), how: z.string() })),
   cautions: z.record(z.string(), z.strictObject({ not: z.string(), why: z.string(), can: z.string(), do: z.string() })),
-  gates: z.record(z.string(), z.strictObject({ name: z.string(), tripped: z.string(), first: z.string() })),
+  gates: z.record(z.string(), GateText),
   gauges: z.record(z.string(), z.string()),
   aids: z.optional(z.record(z.string(), z.string())),
   access: z.record(z.string(), z.string()),

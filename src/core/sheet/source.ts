@@ -5,10 +5,10 @@ import type { Spot } from "../terms/index.js";
 export type Path = readonly (string | number)[];
 
 /**
- * The place in its file of the value at `path` (of the key itself when the value is an entry that should not be
- * there), or of the character at `offset` inside that text. Without a source: the path alone.
+ * The place in its file of the value at `path` (where there is none: of the nearest thing around it), of its
+ * `"key"`, or of the character at that offset inside its text. Without a source: the path alone.
  */
-export type SpotOf = (path: Path, offset?: number) => Spot;
+export type SpotOf = (path: Path, at?: number | "key") => Spot;
 
 /** A path as people read it: `rules[3].when`, `points["whl.spin"].name`. */
 export function pathText(path: Path): string {

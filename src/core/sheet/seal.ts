@@ -1,0 +1,20 @@
+/** Gives a checked sheet its edition. Computes no hash: the digest is handed in. */
+import type { BuiltCommon, BuiltSheet } from "./built.js";
+import type { Checked } from "./check.js";
+import type { CheckedCommon } from "./check-common.js";
+import { editionText } from "./edition.js";
+
+/** SHA-256 of the UTF-8 bytes of a text, as 64 small hex digits. */
+export type Digest = (text: string) => Promise<string>;
+
+/** The sheet as it is shipped: texts apart, plans beside it, named by the hash of its meaning. */
+export async function sealSheet({ sheet, plans, planVersion }: Checked, digest: Digest): Promise<BuiltSheet> {
+  const { texts: _, ...bare } = sheet;
+  return { sheet: bare, plans, planVersion, edition: await digest(editionText(bare)) };
+}
+
+/** The shared files as they are shipped. */
+export async function sealCommon({ common, plans, planVersion }: CheckedCommon, digest: Digest): Promise<BuiltCommon> {
+  const { texts: _, ...bare } = common;
+  return { common: bare, plans, planVersion, edition: await digest(editionText(bare)) };
+}

@@ -38,6 +38,7 @@ export interface Entry extends EntryId {
 /** What is left of an entry erased for good: identity and time, nothing else. */
 export interface Stub extends EntryId {
   readonly at: Stamp;
+  readonly kind?: never;
 }
 /** What a log holds. */
 export type Logged = Entry | Stub;
@@ -169,7 +170,8 @@ export interface ReplySlot {
   readonly differ: boolean;
 }
 
-interface FoldedState {
+/** What every folded state has. */
+export interface FoldedState {
   /** The stream new entries go to: the first of `streams`. */
   readonly stream: string;
   /** Several when cars or visits were joined. */
@@ -190,6 +192,8 @@ export interface CarState extends FoldedState {
   readonly places: ReadonlyMap<string, readonly Stands<PlaceChange>[]>;
   /** By `limitKey`. */
   readonly limits: ReadonlyMap<string, readonly Stands<CarLimit>[]>;
+  readonly notes: readonly Stands<Bodies["note"]>[];
+  readonly pictures: readonly Stands<Bodies["picture"]>[];
   readonly sameOccasions: readonly Stands<readonly string[]>[];
   readonly sameCars: readonly Stands<string>[];
 }
@@ -249,13 +253,22 @@ export interface Trouble {
   }[];
 }
 
-/** What a fold remembers of a log. Made by the folds only. */
+/** What a fold remembers of a log. Made by the folds only; every list is in order of `compareIds`. */
 export interface Ledger {
   readonly log: ReadonlyMap<IdText, Logged>;
+  /** Slot text → entries that give it a value, erased ones left out. */
+  readonly slots: ReadonlyMap<string, readonly IdText[]>;
   /** Undo entries by what they name. */
   readonly undoers: ReadonlyMap<IdText, readonly IdText[]>;
+  /** Undone: neither stands nor replaces, nor (an undo) undoes. */
+  readonly dead: ReadonlySet<IdText>;
   /** Erased ids → what each had replaced. */
   readonly erased: ReadonlyMap<IdText, readonly IdText[]>;
-  /** Slot text → entries ever made in it. */
-  readonly slots: ReadonlyMap<string, readonly IdText[]>;
+  /** The same turned round: what was replaced → the erased ids that had replaced it. */
+  readonly erasedOver: ReadonlyMap<IdText, readonly IdText[]>;
+  readonly unknown: Trouble["unknown"];
+  /** Identity text → the entries that claim it, where more than one does. */
+  readonly forks: ReadonlyMap<string, readonly IdText[]>;
+  /** `stream/writer` → last seq, and how many different ones were seen. */
+  readonly writers: ReadonlyMap<string, { readonly last: number; readonly seen: number }>;
 }

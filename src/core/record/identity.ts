@@ -35,12 +35,13 @@ export function parseId(text: IdText): EntryId | undefined {
   const [, stream, writer, digits, nonce] = ID_PATTERN.exec(text) ?? [];
   if (stream === undefined || writer === undefined || digits === undefined || nonce === undefined) return undefined;
   const seq = Number(digits);
-  const fits = isStreamName(stream) && NAME_PATTERN.test(writer) && NAME_PATTERN.test(nonce) && Number.isSafeInteger(seq);
+  const fits =
+    isStreamName(stream) && NAME_PATTERN.test(writer) && NAME_PATTERN.test(nonce) && Number.isSafeInteger(seq);
   return fits ? { stream, writer, seq, nonce } : undefined;
 }
 
-export const isStub = (logged: Logged): logged is Stub => !("kind" in logged);
-export const isEntry = (logged: Logged): logged is Entry => "kind" in logged;
+export const isStub = (logged: Logged): logged is Stub => logged.kind === undefined;
+export const isEntry = (logged: Logged): logged is Entry => logged.kind !== undefined;
 
 /** What erasing leaves of an entry. */
 export const stubOf = ({ stream, writer, seq, nonce, at }: Logged): Stub => ({ stream, writer, seq, nonce, at });
@@ -60,7 +61,8 @@ export function byCode(a: string, b: string): number {
 }
 
 /** What a figure in the limits book is filed under: one per default limit, or one per place where it names one. */
-export const limitKey = (limit: CarLimit): string => (limit.place === undefined ? limit.limit : `${limit.limit}@${limit.place}`);
+export const limitKey = (limit: CarLimit): string =>
+  limit.place === undefined ? limit.limit : `${limit.limit}@${limit.place}`;
 
 /** What a grade by hand is filed under. */
 export const faultKey = (fault: string, place: string): string => `${fault}@${place}`;

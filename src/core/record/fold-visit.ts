@@ -1,0 +1,148 @@
+/** What a visit is after all its entries. Refuses to judge replies. */
+import { type Grade, keyText, type ReplyKey } from "../terms/index.js";
+import type { Bodies, FrozenSheet, Ledger, Logged, ReplySlot, Standing, Stands, VisitState } from "./contract.js";
+import { everIn, fold, liveIn, type Own, type Parts, setOrDrop, step } from "./fold.js";
+import { compareShown } from "./identity.js";
+import type { Known } from "./kinds.js";
+import { differ, sameReply } from "./same-value.js";
+import { standingIn, stands, standsIn } from "./standing.js";
+
+type Visit = Own<VisitState>;
+type RegradeStands = Stands<Bodies["regrade"] & { readonly grade: Grade }>;
+
+/** Field of a non-answer, which covers every field of the point there. */
+export const ALL_FIELDS = "*";
+
+const VISIT: Parts<VisitState> = {
+  of: "visit",
+  begins: "opened|",
+  empty: () => ({
+    of: "visit",
+    on: [],
+    odometer: [],
+    sheets: [],
+    complaints: [],
+    replies: new Map(),
+    notes: [],
+    pictures: [],
+    regrades: new Map(),
+    told: [],
+    closings: [],
+    reopened: [],
+    judgedAgain: [],
+  }),
+  copy: (visit) => ({ ...visit, replies: new Map(visit.replies), regrades: new Map(visit.regrades) }),
+  apply: applySlot,
+  join: (own, folded) => ({ ...own, ...folded }),
+};
+
+/** The visit these entries tell of, in whatever order, however often. Several streams: visits of one occasion. */
+export const foldVisit = (entries: Iterable<Logged>): VisitState => fold(VISIT, entries);
+
+export const stepVisit = (state: VisitState, logged: Logged): VisitState => step(VISIT, state, logged);
+
+function applySlot(visit: Visit, ledger: Ledger, head: string, rest: string): void {
+  const slot = `${head}|${rest}`;
+  switch (head) {
+    case "reply":
+      return applyReplies(visit.replies, ledger, slot);
+    case "regrade":
+      return setOrDrop(visit.regrades, rest, standsIn(ledger, slot, regradeOf));
+    case "opened":
+    case "sheet-added":
+      return applyFrozen(visit, ledger);
+    case "on":
+      visit.on = standsIn(ledger, slot, (e) =>
+        e.kind === "visit.dated" || e.kind === "visit.opened" ? e.body.on : null,
+      );
+      return;
+    case "odometer":
+      visit.odometer = standsIn(ledger, slot, odometerOf);
+      return;
+    case "complaint":
+      visit.complaints = standsIn(ledger, slot, (e) => (e.kind === "visit.complaint" ? e.body : null));
+      return;
+    case "note":
+      visit.notes = standsIn(ledger, slot, noteOf);
+      return;
+    case "picture":
+      visit.pictures = standsIn(ledger, slot, pictureOf);
+      return;
+    case "told":
+      visit.told = standsIn(ledger, slot, (e) => (e.kind === "caution.told" ? e.body : null));
+      return;
+    case "closing":
+      return applyClosing(visit, ledger, slot);
+    case "judged-again":
+      visit.judgedAgain = standsIn(ledger, slot, (e) => (e.kind === "visit.judged-again" ? e.body : null));
+      return;
+    default:
+      throw new Error(`No part of a visit is made of ${slot}`);
+  }
+}
+
+export const noteOf = (e: Known): Bodies["note"] | null => (e.kind === "note" ? e.body : null);
+export const pictureOf = (e: Known): Bodies["picture"] | null => (e.kind === "picture" ? e.body : null);
+
+function odometerOf(e: Known): VisitState["odometer"][number]["value"] | null {
+  if (e.kind === "visit.odometer") return { value: e.body.value, unit: e.body.unit };
+  return e.kind === "visit.opened" ? (e.body.odometer ?? null) : null;
+}
+
+function regradeOf(e: Known): RegradeStands["value"] | null {
+  return e.kind === "regrade" && e.body.grade !== null ? { ...e.body, grade: e.body.grade } : null;
+}
+
+/** Per sheet the edition frozen last; earliest opening, and what the newest froze. */
+function applyFrozen(visit: Visit, ledger: Ledger): void {
+  const openings = standsIn(ledger, "opened|", (e) => (e.kind === "visit.opened" ? e.body : null));
+  const [earliest] = openings;
+  const newest = openings.at(-1);
+  if (earliest) visit.opened = earliest;
+  else delete visit.opened;
+  if (newest) visit.frozen = { common: newest.value.common, limits: newest.value.limits };
+  else delete visit.frozen;
+  const bySheet = new Map<string, FrozenSheet>();
+  for (const entry of [...standingIn(ledger, "opened|"), ...standingIn(ledger, "sheet-added|")].sort(compareShown)) {
+    for (const sheet of frozenBy(entry)) bySheet.set(sheet.id, sheet);
+  }
+  visit.sheets = [...bySheet.values()];
+}
+
+function frozenBy(entry: Known): readonly FrozenSheet[] {
+  if (entry.kind === "visit.opened") return entry.body.sheets;
+  return entry.kind === "visit.sheet-added" ? [entry.body] : [];
+}
+
+function applyClosing(visit: Visit, ledger: Ledger, slot: string): void {
+  const standing = standingIn(ledger, slot);
+  const closing = (e: Known): Bodies["visit.closed"] | null => (e.kind === "visit.closed" ? e.body : null);
+  visit.closings = stands(liveIn(ledger, slot), closing);
+  visit.reopened = stands(standing, (e) => (e.kind === "visit.reopened" ? e.body : null));
+  const [closed] = stands(standing, closing);
+  if (closed && visit.reopened.length === 0) visit.closed = closed;
+  else delete visit.closed;
+}
+
+/** Brings every field of one point, place and state up to date. */
+function applyReplies(replies: Map<string, ReplySlot>, ledger: Ledger, slot: string): void {
+  for (const key of keysEver(ledger, slot)) replies.delete(keyText(key));
+  const byField = new Map<string, { readonly key: ReplyKey; readonly standing: Standing[] }>();
+  for (const entry of standingIn(ledger, slot)) {
+    if (entry.kind !== "reply" || entry.body.value === null) continue;
+    const { key, value } = entry.body;
+    const field = byField.get(key.field) ?? { key, standing: [] };
+    for (const one of stands([entry], () => value)) field.standing.push(one);
+    byField.set(key.field, field);
+  }
+  const isAlsoRefused = byField.has(ALL_FIELDS) && byField.size > 1;
+  for (const { key, standing } of byField.values()) {
+    replies.set(keyText(key), { key, standing, differ: isAlsoRefused || differ(standing, sameReply) });
+  }
+}
+
+function keysEver(ledger: Ledger, slot: string): readonly ReplyKey[] {
+  const keys: ReplyKey[] = [];
+  for (const entry of everIn(ledger, slot)) if (entry.kind === "reply") keys.push(entry.body.key);
+  return keys;
+}

@@ -1,0 +1,260 @@
+/**
+ * Every kind of entry in one table: version, streams it may be in, shape of its body, and the slot whose value it
+ * gives. Knows nothing of order, undo or erasing.
+ */
+import { AUDIENCES, GRADES, NON_ANSWERS, REASONS } from "../terms/index.js";
+import type { Bodies, Entry, IdText, Kind } from "./contract.js";
+import { faultKey, limitKey, NAME_PATTERN, parseId, type StreamKind, streamKind } from "./identity.js";
+import {
+  basis,
+  both,
+  byType,
+  type Check,
+  count,
+  dateTime,
+  either,
+  fields,
+  flag,
+  grade,
+  hash,
+  integer,
+  isPlainObject,
+  listOf,
+  mapOf,
+  matches,
+  name,
+  none,
+  number,
+  oneOf,
+  orNull,
+  plain,
+  text,
+} from "./shape.js";
+
+const id: Check = (value, path) =>
+  typeof value === "string" && parseId(value) ? undefined : { path, expected: "an entry id" };
+const replaces = listOf(id);
+const carName = matches("a car stream", /^car:[A-Za-z0-9._-]{1,80}$/);
+const visitName = matches("a visit stream", /^visit:[A-Za-z0-9._-]{1,80}$/);
+const frozen = fields({ id: name, edition: name, label: text, blob: hash });
+const odometer = { value: name, unit: name };
+const spot = { point: name, place: name, state: name };
+const person = fields({ id: matches("a person id", NAME_PATTERN), name: text });
+
+const gauge = fields({ resolution: number, error: number }, { id: name });
+const literal = (word: string) => oneOf([word]);
+const replyValue = byType({
+  words: fields({ type: literal("words"), words: listOf(name, 1) }),
+  reading: fields({ type: literal("reading"), values: listOf(name, 1), unit: text }, { gauge }),
+  count: fields({ type: literal("count"), count: integer }),
+  yes: fields({ type: literal("yes"), yes: flag }),
+  "date-code": fields({ type: literal("date-code"), text: name }),
+  "non-answer": fields(
+    { type: literal("non-answer"), nonAnswer: oneOf(NON_ANSWERS) },
+    { reason: oneOf(REASONS), words: text },
+  ),
+});
+const replyKey = fields({ point: name, place: name, state: text, field: name });
+
+/** A non-answer is about the whole point, and nothing else is. */
+const fieldFits: Check = (body, path) => {
+  if (!isPlainObject(body) || !isPlainObject(body["key"]) || !isPlainObject(body["value"])) return undefined;
+  const whole = body["key"]["field"] === "*";
+  if (whole === (body["value"]["type"] === "non-answer")) return undefined;
+  return { path: `${path}.key.field`, expected: whole ? "the field answered" : "* for a non-answer" };
+};
+
+const carLimit = fields(
+  { limit: name, unit: text, basis },
+  { place: name, value: name, bands: mapOf(GRADES, name), grade, source: text },
+);
+const limitFits: Check = (body, path) => {
+  if (!isPlainObject(body) || !isPlainObject(body["limit"])) return undefined;
+  const { limit, place, value, bands } = body["limit"];
+  const key = typeof place === "string" ? `${limit}@${place}` : limit;
+  if (body["key"] !== key) return { path: `${path}.key`, expected: String(key) };
+  if ((value === undefined) === (bands === undefined))
+    return { path: `${path}.limit`, expected: "either value or bands" };
+  return undefined;
+};
+
+const placeChange = either(
+  fields({ remove: name }),
+  both(plain, (value, path) => {
+    const add = isPlainObject(value) && Object.keys(value).length === 1 ? value["add"] : undefined;
+    return isPlainObject(add) && typeof add["id"] === "string" ? undefined : { path, expected: "add, or remove" };
+  }),
+);
+const placeFits: Check = (body, path) => {
+  if (!isPlainObject(body) || !isPlainObject(body["change"])) return undefined;
+  const { add, remove } = body["change"];
+  const place = isPlainObject(add) ? add["id"] : remove;
+  return body["place"] === place ? undefined : { path: `${path}.place`, expected: String(place) };
+};
+
+interface KindOf<K extends Kind> {
+  readonly v: number;
+  readonly streams: readonly StreamKind[];
+  readonly check: Check;
+  /**
+   * The slots this body gives a value to. Entries replace one another inside a slot only.
+   * None: undo and erase act on entries instead.
+   */
+  readonly slots: (body: Bodies[K]) => readonly string[];
+}
+const CAR = ["car"] as const;
+const VISIT = ["visit"] as const;
+const HOUSE = ["house"] as const;
+const ANY = ["car", "visit", "house"] as const;
+
+/** Slot of a reply: all fields of a point at a place in a car state, because a non-answer covers them all. */
+export const replySlot = (key: { readonly point: string; readonly place: string; readonly state: string }): string =>
+  `reply|${key.point}@${key.place}#${key.state}`;
+
+export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
+  "car.begun": { v: 1, streams: CAR, check: fields({ name: text }), slots: () => ["name|"] },
+  "car.named": { v: 1, streams: CAR, check: fields({ name: text, replaces }), slots: () => ["name|"] },
+  "car.fact": {
+    v: 1,
+    streams: CAR,
+    check: fields({ fact: name, value: either(text, number, flag, none), replaces }),
+    slots: (b) => [`fact|${b.fact}`],
+  },
+  "car.place": {
+    v: 1,
+    streams: CAR,
+    check: both(fields({ place: name, change: orNull(placeChange), replaces }), placeFits),
+    slots: (b) => [`place|${b.place}`],
+  },
+  "car.limit": {
+    v: 1,
+    streams: CAR,
+    check: both(fields({ key: name, limit: orNull(carLimit), replaces }), limitFits),
+    slots: (b) => [`limit|${b.limit ? limitKey(b.limit) : b.key}`],
+  },
+  "car.same": { v: 1, streams: CAR, check: fields({ other: carName }), slots: () => ["same-car|"] },
+  "car.same-occasion": {
+    v: 1,
+    streams: CAR,
+    check: fields({ visits: listOf(visitName, 2) }),
+    slots: () => ["same-occasion|"],
+  },
+  "visit.opened": {
+    v: 1,
+    streams: VISIT,
+    check: fields(
+      {
+        car: carName,
+        purpose: oneOf(["workshop", "viewing", "season"]),
+        who: oneOf(AUDIENCES),
+        on: dateTime,
+        sheets: listOf(frozen),
+        common: hash,
+        limits: hash,
+      },
+      { odometer: fields(odometer) },
+    ),
+    slots: (b) => (b.odometer ? ["opened|", "on|", "odometer|"] : ["opened|", "on|"]),
+  },
+  "visit.dated": { v: 1, streams: VISIT, check: fields({ on: dateTime, replaces }), slots: () => ["on|"] },
+  "visit.odometer": { v: 1, streams: VISIT, check: fields({ ...odometer, replaces }), slots: () => ["odometer|"] },
+  "visit.complaint": {
+    v: 1,
+    streams: VISIT,
+    check: fields({ text, replaces }, { complaint: name }),
+    slots: () => ["complaint|"],
+  },
+  "visit.sheet-added": { v: 1, streams: VISIT, check: frozen, slots: () => ["sheet-added|"] },
+  reply: {
+    v: 1,
+    streams: VISIT,
+    check: both(fields({ key: replyKey, value: orNull(replyValue), replaces }), fieldFits),
+    slots: (b) => [replySlot(b.key)],
+  },
+  note: { v: 1, streams: ["car", "visit"], check: fields({ text, replaces }, spot), slots: () => ["note|"] },
+  picture: {
+    v: 1,
+    streams: ["car", "visit"],
+    check: fields(
+      { blob: hash, type: name, width: count, height: count, replaces },
+      { ...spot, thumb: hash, fault: name, unreadable: flag, name: text },
+    ),
+    slots: () => ["picture|"],
+  },
+  regrade: {
+    v: 1,
+    streams: VISIT,
+    check: fields({ fault: name, place: name, grade: orNull(grade), reason: text, replaces }),
+    slots: (b) => [`regrade|${faultKey(b.fault, b.place)}`],
+  },
+  "caution.told": { v: 1, streams: VISIT, check: fields({ caution: name }), slots: () => ["told|"] },
+  "visit.closed": {
+    v: 1,
+    streams: VISIT,
+    check: fields({ assessment: hash, engine: name, replaces }),
+    slots: () => ["closing|"],
+  },
+  "visit.reopened": { v: 1, streams: VISIT, check: fields({ reason: text, replaces }), slots: () => ["closing|"] },
+  "visit.judged-again": {
+    v: 1,
+    streams: VISIT,
+    check: fields({ sheets: listOf(frozen), before: hash, after: hash, engine: name }),
+    slots: () => ["judged-again|"],
+  },
+  "house.sheet": {
+    v: 1,
+    streams: HOUSE,
+    check: fields({ id: name, sheet: orNull(frozen), replaces }),
+    slots: (b) => [`sheet|${b.id}`],
+  },
+  person: { v: 1, streams: ANY, check: fields({ person, replaces }), slots: (b) => [`person|${b.person.id}`] },
+  undo: { v: 1, streams: ANY, check: fields({ of: listOf(id, 1) }), slots: () => [] },
+  erase: {
+    v: 1,
+    streams: ANY,
+    check: fields({ of: listOf(fields({ id }, { replaced: replaces }), 1) }),
+    slots: () => [],
+  },
+};
+
+export const isKind = (kind: string): kind is Kind => Object.hasOwn(KINDS, kind);
+
+/** An entry whose kind, version and body are known here. */
+export type Known = {
+  readonly [K in Kind]: Omit<Entry, "kind" | "body"> & { readonly kind: K; readonly body: Bodies[K] };
+}[Kind];
+
+export type WhyUnknown = "kind" | "newer" | "body" | "stream";
+
+/** Entries found known before. Entries are never changed, so what was found stays true. */
+const found = new WeakSet<Entry>();
+
+/** Why this entry has no effect here; undefined when it is known. */
+export function whyUnknown(entry: Entry): WhyUnknown | undefined {
+  if (found.has(entry)) return undefined;
+  if (!isKind(entry.kind)) return "kind";
+  const kind = KINDS[entry.kind];
+  if (entry.v > kind.v) return "newer";
+  if (!kind.streams.includes(streamKind(entry.stream))) return "stream";
+  if (kind.check(entry.body, "body")) return "body";
+  found.add(entry);
+  return undefined;
+}
+
+/** The slots an entry gives a value to. */
+export function slotsOf(entry: Known): readonly string[] {
+  // The table pairs each kind with its own body; the compiler cannot follow the pair through the lookup.
+  const slots = KINDS[entry.kind].slots as (body: unknown) => readonly string[];
+  return slots(entry.body);
+}
+
+/** The entry with its body's type, where it is known here. */
+export function known(entry: Entry): Known | undefined {
+  // `whyUnknown` has just checked kind, version and body against the table.
+  return whyUnknown(entry) ? undefined : (entry as Known);
+}
+
+/** What an entry says it replaces; nothing for kinds that replace nothing. */
+export function replacesOf(entry: Known): readonly IdText[] {
+  return "replaces" in entry.body ? entry.body.replaces : [];
+}

@@ -24,9 +24,9 @@ export interface CarPlanProps {
   /** Name of the list of places, and of the fold that holds it when the text is very large. */
   readonly listWords: string;
   /** Way-finder: called with the place pressed. Absent: a picture only. */
-  readonly onPlace?: (id: string) => void;
+  readonly onPlace?: ((id: string) => void) | undefined;
   /** Cone from the place one is at down to the pool below (default true); false on the list of cars. */
-  readonly cone?: boolean;
+  readonly cone?: boolean | undefined;
 }
 
 export interface ReplyItem {
@@ -34,7 +34,7 @@ export interface ReplyItem {
   readonly words: string;
   readonly chosen: boolean;
   /** Line sketch of what is seen: an id of `sketches.tsx`, or a drawing of the caller's. */
-  readonly sketch?: ComponentChildren;
+  readonly sketch?: ComponentChildren | undefined;
 }
 export interface ReplyGridProps {
   /** `one`: radio; arrows move the focus, pressing chooses. `several`: checkboxes. */
@@ -45,16 +45,18 @@ export interface ReplyGridProps {
   /** `chosen` is what the reply becomes; a chosen radio pressed again calls nothing. */
   readonly onChoose: (id: string, chosen: boolean) => void;
   /** Owner wording uses 1; default: 2 unless words are long. */
-  readonly columns?: 1 | 2;
+  readonly columns?: 1 | 2 | undefined;
   /** The last reply: 'Can't get at it'. Says what stands when it is chosen. */
-  readonly last?: {
-    readonly words: string;
-    readonly says?: string;
-    readonly chosen: boolean;
-    readonly onPress: () => void;
-    readonly sketch?: ComponentChildren;
-  };
-  readonly disabled?: boolean;
+  readonly last?:
+    | {
+        readonly words: string;
+        readonly says?: string | undefined;
+        readonly chosen: boolean;
+        readonly onPress: () => void;
+        readonly sketch?: ComponentChildren | undefined;
+      }
+    | undefined;
+  readonly disabled?: boolean | undefined;
 }
 
 /** The four non-answers; those with reasons ask for one before they count. */
@@ -63,14 +65,14 @@ export interface NonAnswersProps {
   readonly choices: readonly {
     readonly id: NonAnswer;
     readonly words: string;
-    readonly says?: string;
-    readonly reasons?: readonly { readonly id: Reason; readonly words: string }[];
+    readonly says?: string | undefined;
+    readonly reasons?: readonly { readonly id: Reason; readonly words: string }[] | undefined;
   }[];
   /** 'Why?' above the reasons. */
   readonly reasonLabel: string;
-  readonly chosen?: { readonly nonAnswer: NonAnswer; readonly reason?: Reason };
+  readonly chosen?: { readonly nonAnswer: NonAnswer; readonly reason?: Reason | undefined } | undefined;
   /** Opened at once, so that the usual way is two presses. */
-  readonly start?: NonAnswer;
+  readonly start?: NonAnswer | undefined;
   readonly onChoose: (nonAnswer: NonAnswer, reason?: Reason) => void;
 }
 
@@ -80,10 +82,10 @@ export interface ReadingEntryProps {
   readonly value: string;
   readonly onValue: (value: string) => void;
   /** Enter key: keep it. */
-  readonly onKeep?: () => void;
+  readonly onKeep?: (() => void) | undefined;
   /** Why it can't be read, or the question to look again. Announced. */
-  readonly problem?: string;
-  readonly children?: ComponentChildren;
+  readonly problem?: string | undefined;
+  readonly children?: ComponentChildren | undefined;
 }
 
 export interface KeypadProps {
@@ -92,11 +94,11 @@ export interface KeypadProps {
   readonly value: string;
   readonly onValue: (value: string) => void;
   /** The locale's decimal sign; absent: whole numbers only. */
-  readonly decimal?: "." | ",";
+  readonly decimal?: "." | "," | undefined;
   /** Minus key where the quantity can be negative. */
-  readonly minus?: boolean;
+  readonly minus?: boolean | undefined;
   /** Fraction key when the unit is inch: writes `3/32`; pressed again after `1/` it makes `1 ` for `1 3/32`. */
-  readonly fraction?: boolean;
+  readonly fraction?: boolean | undefined;
   /** Spoken names of keys that show a sign only. */
   readonly words: {
     readonly rubOut: string;
@@ -105,11 +107,11 @@ export interface KeypadProps {
     readonly fraction: string;
   };
   /** Results beside a number: 'No echo'. At most two. */
-  readonly extra?: readonly { readonly id: string; readonly words: string; readonly onPress: () => void }[];
+  readonly extra?: readonly { readonly id: string; readonly words: string; readonly onPress: () => void }[] | undefined;
   /** Sits in the tool column, away from 0. */
-  readonly camera?: { readonly words: string; readonly onPress: () => void };
+  readonly camera?: { readonly words: string; readonly onPress: () => void } | undefined;
   /** 'Keep 1.26'. */
-  readonly keep: { readonly words: string; readonly disabled?: boolean; readonly onPress: () => void };
+  readonly keep: { readonly words: string; readonly disabled?: boolean | undefined; readonly onPress: () => void };
 }
 
 export interface ReadingScaleProps {
@@ -117,9 +119,11 @@ export interface ReadingScaleProps {
   /** The scale in one sentence for screen readers. */
   readonly label: string;
   /** 'Too close to call', with '81 % left' at the right and one line below. Polite announcement. */
-  readonly verdict?: { readonly title: string; readonly aside?: string; readonly says?: string };
+  readonly verdict?:
+    | { readonly title: string; readonly aside?: string | undefined; readonly says?: string | undefined }
+    | undefined;
   /** Where the limit comes from; opens the source. */
-  readonly source?: Press & { readonly words: string };
+  readonly source?: (Press & { readonly words: string }) | undefined;
 }
 
 export interface ReadingListProps {
@@ -136,7 +140,7 @@ export interface ReadingListProps {
 
 export interface GaugeLineProps {
   readonly words: string;
-  readonly action?: Press & { readonly words: string };
+  readonly action?: (Press & { readonly words: string }) | undefined;
 }
 
 /** A stopwatch reply: runs on the screen, hands over seconds as a decimal text. The clock comes from outside. */

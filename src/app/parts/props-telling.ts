@@ -12,9 +12,9 @@ export interface BecauseStep extends Press {
   readonly kind: string;
   readonly says: string;
   /** Time, photo, source. */
-  readonly aside?: string;
+  readonly aside?: string | undefined;
   /** The step that concludes. */
-  readonly concludes?: boolean;
+  readonly concludes?: boolean | undefined;
 }
 export interface BecauseTraceProps {
   readonly label: string;
@@ -27,11 +27,11 @@ export interface FindingRowProps extends Press {
   readonly markWord: string;
   readonly title: string;
   /** Place, reading, how sure. */
-  readonly second?: string;
-  readonly aside?: string;
+  readonly second?: string | undefined;
+  readonly aside?: string | undefined;
   /** Open: 34 px mark, 24 px title, children (trace, tools) below; put it in a Pool. */
-  readonly open?: boolean;
-  readonly children?: ComponentChildren;
+  readonly open?: boolean | undefined;
+  readonly children?: ComponentChildren | undefined;
 }
 
 export interface CountStripProps {
@@ -45,7 +45,7 @@ export interface CountStripProps {
   }[];
   readonly onChoose: (mark: MarkKind, chosen: boolean) => void;
   /** One plain sentence below the marks. */
-  readonly sentence?: string;
+  readonly sentence?: string | undefined;
 }
 
 /** Signal words of ISO 3864-2 / ANSI Z535. */
@@ -58,13 +58,13 @@ export interface CautionPanelProps extends Press {
   readonly word: string;
   /** What not to do. */
   readonly not: string;
-  readonly why?: { readonly label: string; readonly says: string };
-  readonly can?: { readonly label: string; readonly says: string };
-  readonly todo?: { readonly label: string; readonly says: string };
+  readonly why?: { readonly label: string; readonly says: string } | undefined;
+  readonly can?: { readonly label: string; readonly says: string } | undefined;
+  readonly todo?: { readonly label: string; readonly says: string } | undefined;
   /** `full` and `small`: 'Owner told 25 Nov, 11:04'. */
-  readonly told?: string;
+  readonly told?: string | undefined;
   /** Level of the heading of `full`; default 2. */
-  readonly level?: 1 | 2 | 3;
+  readonly level?: 1 | 2 | 3 | undefined;
 }
 
 export interface GateNoticeProps {
@@ -73,11 +73,13 @@ export interface GateNoticeProps {
   readonly title: string;
   /** 'Stopped', 'Not cleared: do this first', 'Cleared'. */
   readonly stateWords: string;
-  readonly says?: string;
+  readonly says?: string | undefined;
   /** What to do first; each opens its point. */
-  readonly first?: readonly (Press & { readonly id: string; readonly words: string; readonly done?: boolean })[];
+  readonly first?:
+    | readonly (Press & { readonly id: string; readonly words: string; readonly done?: boolean | undefined })[]
+    | undefined;
   /** Its caution, in the small form. */
-  readonly cautions?: readonly CautionPanelProps[];
+  readonly cautions?: readonly CautionPanelProps[] | undefined;
 }
 
 export interface JobRowProps extends Press {
@@ -87,19 +89,19 @@ export interface JobRowProps extends Press {
   readonly markWord: string;
   readonly byWhen: string;
   /** '0.6–1.5 h' */
-  readonly hours?: string;
-  readonly cost?: string;
-  readonly open?: boolean;
+  readonly hours?: string | undefined;
+  readonly cost?: string | undefined;
+  readonly open?: boolean | undefined;
   /** Why it stands here. */
-  readonly why?: string;
-  readonly decision?: Press & { readonly label: string; readonly value: string; readonly action: string };
-  readonly children?: ComponentChildren;
+  readonly why?: string | undefined;
+  readonly decision?: (Press & { readonly label: string; readonly value: string; readonly action: string }) | undefined;
+  readonly children?: ComponentChildren | undefined;
 }
 
 export interface BundleBracketProps {
   /** 'Rear left wheel and hub off' */
   readonly title: string;
   /** '0.9–1.3 h once' */
-  readonly aside?: string;
+  readonly aside?: string | undefined;
   readonly children: ComponentChildren;
 }

@@ -17,9 +17,9 @@ export interface PlanInput {
   readonly side: PlanSide;
   readonly places: readonly PlanPlace[];
   /** Look of lines no place of this visit stands for; default `ghost`, thin and solid. */
-  readonly rest?: "ghost" | "not-looked" | "done";
+  readonly rest?: "ghost" | "not-looked" | "done" | undefined;
   /** With room below and the cone of the place one is at. */
-  readonly cone?: boolean;
+  readonly cone?: boolean | undefined;
 }
 
 export interface PlanDrawing {

@@ -12,9 +12,9 @@ export interface PlanPlace {
   readonly id: string;
   readonly look: PlaceLook;
   /** Centre, 0–100 nose to tail, 0–100 left to right; only needed for places the drawing does not know. */
-  readonly at?: readonly [number, number];
+  readonly at?: readonly [number, number] | undefined;
   /** Worst grade standing there, drawn inboard. */
-  readonly mark?: MarkKind;
+  readonly mark?: MarkKind | undefined;
   /** A letter that stands there in print. */
-  readonly letter?: string;
+  readonly letter?: string | undefined;
 }

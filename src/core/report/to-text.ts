@@ -15,8 +15,8 @@ function shapeText(part: Shape | string): string {
 
 /** How the drawing is named: with a label it is an image, without one it is hidden because words stand beside it. */
 export interface SvgOptions {
-  readonly label?: string;
-  readonly className?: string;
+  readonly label?: string | undefined;
+  readonly className?: string | undefined;
 }
 
 /** The drawing as one `<svg>` element. Text and attribute values are escaped. */

@@ -38,6 +38,7 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   "yaml-empty": () => "nothing is written here",
   "condition-unquoted": (p) => `condition “${text(p, "found")}” stands without quotes; quote it or write it as a block`,
   "stray-file": (p) => `file “${text(p, "found")}” belongs to no part; expected ${choices(p)}`,
+  "folder-name": (p) => `sheet “${text(p, "id")}” stands in folder “${text(p, "folder")}”; the two must be named alike`,
   "missing-file": (p) => `file “${text(p, "found")}” is missing`,
   "unreadable-file": (p) => `file “${text(p, "found")}” cannot be read: ${text(p, "message")}`,
   // shape

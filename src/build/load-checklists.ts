@@ -1,0 +1,141 @@
+/**
+ * Loads a folder of check sheets from disk: joins the parts, checks everything against everything, plans the conditions.
+ * Shared by the build, the command line and the tests. Runs no case.
+ */
+import { createHash } from "node:crypto";
+import { readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { relative } from "node:path/posix";
+import {
+  type Checked,
+  checkCommon,
+  checkSheet,
+  type Digest,
+  parseCommon,
+  parseSheet,
+  sealCommon,
+  sealSheet,
+  type SpotOf,
+  type Surroundings,
+} from "../core/sheet/author.js";
+import type { BuiltCommon, BuiltSheet, Common, Sheet } from "../core/sheet/run.js";
+import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
+import { COMMON_PARTS, joinParts, type PartFile, SHEET_PARTS } from "./sheet-parts.js";
+import type { YamlText } from "./yaml-source.js";
+
+export interface LoadedSheet {
+  readonly built: BuiltSheet;
+  /** The sheet with its texts. */
+  readonly sheet: Sheet;
+  readonly spotOf: SpotOf;
+}
+
+export interface Checklists {
+  readonly common: BuiltCommon;
+  readonly commonWithTexts: Common;
+  readonly commonSpotOf: SpotOf;
+  /** By id. */
+  readonly sheets: readonly LoadedSheet[];
+  /** Remarks: names of sheets not loaded, limits no rule uses. */
+  readonly notes: readonly Problem[];
+}
+
+export interface Loading {
+  readonly result: Result<Checklists>;
+  /** Every file read, for watching, as absolute or `dir`-relative paths as given. */
+  readonly files: readonly string[];
+}
+
+/** SHA-256 in hex on Node. */
+export const digest: Digest = async (text) => createHash("sha256").update(text, "utf8").digest("hex");
+
+/** Folder name of what all sheets share. */
+const COMMON = "common";
+
+/** Loads `dir` (`common/` and one folder a sheet). Messages name files as `dir` was given. */
+export async function loadChecklists(dir: string, around: Surroundings = {}): Promise<Loading> {
+  const folders = await foldersOf(dir);
+  if (!folders.ok) return { result: folders, files: [] };
+  const files: string[] = [];
+  const joined: { readonly folder: string; readonly part: Result<YamlText> }[] = [];
+  for (const folder of folders.value) {
+    const parts = await partsOf(join(dir, folder));
+    files.push(...parts.map((p) => p.file));
+    const layout = folder === COMMON ? COMMON_PARTS : SHEET_PARTS;
+    joined.push({ folder, part: joinParts(parts, layout, join(dir, folder)) });
+  }
+  return { result: await checkAll(joined, dir, around), files };
+}
+
+async function foldersOf(dir: string): Promise<Result<readonly string[]>> {
+  try {
+    const entries = await readdir(dir, { withFileTypes: true });
+    const folders = entries.filter((e) => e.isDirectory()).map((e) => e.name);
+    if (folders.includes(COMMON)) return ok(folders.sort());
+    return fail(problem("missing-file", { file: dir }, { found: COMMON }));
+  } catch (error) {
+    return fail(problem("unreadable-file", { file: dir }, { found: dir, message: messageOf(error) }));
+  }
+}
+
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** Every file of a folder and of its `texts`; README.md is for people. */
+async function partsOf(folder: string): Promise<readonly PartFile[]> {
+  const entries = await readdir(folder, { withFileTypes: true, recursive: true });
+  const names = entries
+    .filter((e) => e.isFile() && e.name !== "README.md")
+    .map((e) => join(e.parentPath, e.name))
+    .sort();
+  return Promise.all(
+    names.map(async (file) => ({
+      name: relative(folder, file).replaceAll("\\", "/"),
+      file,
+      text: await readFile(file, "utf8"),
+    })),
+  );
+}
+
+async function checkAll(
+  joined: readonly { readonly folder: string; readonly part: Result<YamlText> }[],
+  dir: string,
+  around: Surroundings,
+): Promise<Result<Checklists>> {
+  const problems: Problem[] = [];
+  const read = joined.flatMap(({ folder, part }) => {
+    if (!part.ok) problems.push(...part.problems);
+    return part.ok ? [{ folder, ...part.value }] : [];
+  });
+  const shared = read.find((r) => r.folder === COMMON);
+  const shapedCommon = shared && parseCommon(shared.value, shared.spotOf);
+  const shaped = read.filter((r) => r.folder !== COMMON).map((r) => ({ ...r, sheet: parseSheet(r.value, r.spotOf) }));
+  for (const s of shaped) if (!s.sheet.ok) problems.push(...s.sheet.problems);
+  if (shapedCommon && !shapedCommon.ok) problems.push(...shapedCommon.problems);
+  // Cross-checks need every shape to be right: a missing point would be told a hundred times over.
+  if (problems.length > 0 || !shared || !shapedCommon?.ok) return fail(...problems);
+  const common = shapedCommon.value;
+  const sheets = shaped.flatMap((s) => (s.sheet.ok ? [{ ...s, sheet: s.sheet.value }] : []));
+  for (const { folder, sheet, spotOf } of sheets)
+    if (sheet.id !== folder)
+      problems.push(problem("folder-name", spotOf(["id"]), { id: sheet.id, folder: join(dir, folder) }));
+
+  const all = sheets.map((s) => s.sheet);
+  const checkedCommon = checkCommon(shared.value, all, shared.spotOf, around);
+  if (!checkedCommon.ok) problems.push(...checkedCommon.problems);
+  const checked: { readonly checked: Checked; readonly spotOf: SpotOf }[] = [];
+  for (const { sheet, spotOf } of sheets) {
+    const result = checkSheet(sheet, common, all.filter((s) => s !== sheet), spotOf, around);
+    if (result.ok) checked.push({ checked: result.value, spotOf });
+    else problems.push(...result.problems);
+  }
+  if (problems.length > 0 || !checkedCommon.ok) return fail(...problems);
+  return ok({
+    common: await sealCommon(checkedCommon.value, digest),
+    commonWithTexts: common,
+    commonSpotOf: shared.spotOf,
+    sheets: await Promise.all(
+      checked.map(async (c) => ({ built: await sealSheet(c.checked, digest), sheet: c.checked.sheet, spotOf: c.spotOf })),
+    ),
+    notes: [...checkedCommon.value.notes, ...checked.flatMap((c) => c.checked.notes)],
+  });
+}

@@ -1,0 +1,109 @@
+/** Joins the YAML parts of one folder into one object whose spots lead back to the files. Reads no disk. */
+import { type Path, pathText, type SpotOf } from "../core/sheet/author.js";
+import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
+import { readYaml, type YamlText } from "./yaml-source.js";
+
+/** One file of a folder: its name inside it (`rules.yaml`, `texts/en.yaml`), how messages name it, and its text. */
+export interface PartFile {
+  readonly name: string;
+  readonly file: string;
+  readonly text: string;
+}
+
+/** File name (without .yaml) → the keys of the joined object it holds. */
+type Layout = Readonly<Record<string, readonly string[]>>;
+
+/** Parts of a sheet's folder. All but `sheet` may be left out: a sheet without gates needs no gates.yaml. */
+export const SHEET_PARTS: Layout = {
+  sheet: ["format", "id", "label"],
+  points: ["points"],
+  limits: ["limits"],
+  derived: ["derived"],
+  rules: ["rules"],
+  jobs: ["jobs"],
+  gates: ["gates"],
+  nextlooks: ["nextLooks"],
+  cases: ["cases"],
+};
+
+/** Parts of the shared folder. */
+export const COMMON_PARTS: Layout = {
+  common: ["format"],
+  places: ["places"],
+  states: ["states"],
+  gauges: ["gauges", "aids"],
+  cautions: ["cautions"],
+  gates: ["gates"],
+  access: ["access"],
+  facts: ["facts"],
+  complaints: ["complaints"],
+  rules: ["rules"],
+  cases: ["cases"],
+};
+
+/** Keys whose text is a condition wherever they stand outside texts: quoted or a block, never plain. */
+const CONDITION_KEYS: ReadonlySet<string> = new Set(["when", "where", "formula", "applies", "asked-when"]);
+const CONDITION_LISTS: ReadonlySet<string> = new Set(["supports", "trips", "clears"]);
+
+export function isCondition(path: Path): boolean {
+  if (path[0] === "texts") return false;
+  const [last, before] = [path.at(-1), path.at(-2)];
+  if (typeof last === "number") return typeof before === "string" && CONDITION_LISTS.has(before);
+  return last !== undefined && CONDITION_KEYS.has(last);
+}
+
+const TEXTS = /^texts\/([a-z]{2,3}(?:-[A-Za-z0-9]+)*)\.yaml$/;
+
+/** The joined object and its spots. Every list a sheet may go without is there, empty. */
+export function joinParts(files: readonly PartFile[], layout: Layout, folder: string): Result<YamlText> {
+  const problems: Problem[] = [];
+  const value: Record<string, unknown> = {};
+  const texts: Record<string, unknown> = {};
+  const spots = new Map<string, { readonly from: SpotOf; readonly drop: number }>();
+  for (const { name, file, text } of files) {
+    const language = TEXTS.exec(name)?.[1];
+    const keys = layout[name.replace(/\.yaml$/, "")];
+    if (language === undefined && (keys === undefined || !name.endsWith(".yaml"))) {
+      const expected = [...Object.keys(layout).map((part) => `${part}.yaml`), "texts/LANGUAGE.yaml"];
+      problems.push(problem("stray-file", { file }, { found: name, expected }));
+      continue;
+    }
+    const read = readYaml(text, file, language === undefined ? { isCondition } : {});
+    if (!read.ok) {
+      problems.push(...read.problems);
+    } else if (language !== undefined) {
+      texts[language] = read.value.value;
+      spots.set(language, { from: read.value.spotOf, drop: 2 });
+    } else {
+      problems.push(...takeKeys(read.value, keys ?? [], value));
+      for (const key of keys ?? []) spots.set(key, { from: read.value.spotOf, drop: 0 });
+    }
+  }
+  if (problems.length > 0) return fail(...problems);
+  const lists = Object.values(layout).flat().filter((key) => !SINGLE.has(key));
+  const empty = Object.fromEntries(lists.map((key) => [key, []]));
+  return ok({ value: { ...empty, ...value, texts }, spotOf: joinedSpots(spots, folder) });
+}
+
+/** Keys that are no lists, and the list the schema knows as optional. */
+const SINGLE: ReadonlySet<string> = new Set(["format", "id", "label", "aids"]);
+
+function takeKeys({ value, spotOf }: YamlText, keys: readonly string[], into: Record<string, unknown>): readonly Problem[] {
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return [problem("wrong-value", spotOf([]), { found: Array.isArray(value) ? "a list" : String(value), expected: keys.map((key) => `${key}: …`) })];
+  return Object.entries(value).flatMap(([key, part]) => {
+    if (!keys.includes(key)) return [problem("unknown-key", spotOf([key], "key"), { key, expected: keys })];
+    into[key] = part;
+    return [];
+  });
+}
+
+/** Each key leads to its file; texts by language; what no file holds leads to the folder. */
+function joinedSpots(spots: ReadonlyMap<string, { readonly from: SpotOf; readonly drop: number }>, folder: string): SpotOf {
+  return (path, at) => {
+    const key = path[0] === "texts" ? path[1] : path[0];
+    const source = key === undefined ? undefined : spots.get(String(key));
+    if (!source) return { file: folder, path: pathText(path) };
+    return { ...source.from(path.slice(source.drop), at), path: pathText(path) };
+  };
+}

@@ -35,7 +35,13 @@ export default defineConfig({
       // Our own manifest is in public/, and main.tsx registers the worker through our own policy.
       manifest: false,
       injectRegister: false,
+      integration: {
+        configureCustomSWViteBuild: (own) => {
+          own.logLevel = "warn";
+        },
+      },
       injectManifest: {
+        rollupFormat: "iife",
         globPatterns: ["**/*"],
         globIgnores: ["sw.js", ".vite/**"],
         maximumFileSizeToCacheInBytes: 8_000_000,

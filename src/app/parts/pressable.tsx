@@ -26,16 +26,9 @@ export function Pressable({
   current,
   children,
 }: PressableProps) {
-  if (href !== undefined) {
+  if (href !== undefined && !disabled) {
     return (
-      <a
-        class={look}
-        {...(disabled ? {} : { href })}
-        aria-disabled={disabled ? "true" : undefined}
-        aria-label={label}
-        aria-current={current ? "true" : undefined}
-        onClick={onPress}
-      >
+      <a class={look} href={href} aria-label={label} aria-current={current ? "true" : undefined}>
         {children}
       </a>
     );

@@ -66,6 +66,14 @@ export interface PoolProps {
   readonly bare?: boolean | undefined;
 }
 
+/** Head of the open point, in the pool. */
+export interface QuestionProps {
+  readonly question: string;
+  /** How to look, one or two lines. */
+  readonly how?: string | undefined;
+  readonly id?: string | undefined;
+}
+
 /** A band of the page in shade with an optional heading. */
 export interface BandProps {
   readonly heading?: string | undefined;

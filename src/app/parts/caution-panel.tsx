@@ -1,0 +1,88 @@
+/**
+ * Cautions with the signal-word panels of ISO 3864-2 / ANSI Z535.4: DANGER, WARNING and CAUTION led by the safety
+ * alert symbol, NOTICE without one. The message lies on plain ground. Refuses to decide when one is due.
+ */
+import { useId } from "preact/hooks";
+import { AlertIcon, OnwardIcon } from "./icons.js";
+import { MaybePressable } from "./pressable.js";
+import type { CautionPanelProps, Signal } from "./props-telling.js";
+
+const LOOK: Readonly<Record<Signal, string>> = {
+  danger: "signal danger",
+  warning: "signal warning",
+  caution: "signal caution",
+  notice: "signal notice-word",
+};
+
+/** The signal word on its colour. */
+function SignalWord({ signal, word }: Pick<CautionPanelProps, "signal" | "word">) {
+  return (
+    <span class={LOOK[signal]}>
+      {signal !== "notice" && <AlertIcon />}
+      {word}
+    </span>
+  );
+}
+
+function Bar({ signal, word, not, href, onPress }: CautionPanelProps) {
+  return (
+    <MaybePressable class={`caution-bar ${LOOK[signal]}`} href={href} onPress={onPress}>
+      {signal !== "notice" && <AlertIcon />}
+      <span>{word}</span>
+      <span class="not">{not}</span>
+      {(href !== undefined || onPress !== undefined) && <OnwardIcon />}
+    </MaybePressable>
+  );
+}
+
+function Full({ signal, word, not, why, can, todo, told, level = 2 }: CautionPanelProps) {
+  const id = useId();
+  const Heading = `h${level}` as const;
+  return (
+    <section class="caution-full" aria-labelledby={id}>
+      <SignalWord signal={signal} word={word} />
+      <div class="caution-says">
+        <Heading id={id}>
+          <span class="spoken">{`${word}: `}</span>
+          {not}
+        </Heading>
+        <dl>
+          {[why, can, todo].map(
+            (part) =>
+              part && (
+                <div key={part.label}>
+                  <dt>{part.label}</dt>
+                  <dd>{part.says}</dd>
+                </div>
+              ),
+          )}
+        </dl>
+        {told && <p class="small n">{told}</p>}
+      </div>
+    </section>
+  );
+}
+
+function Small({ signal, word, not, why, todo, told, href, onPress }: CautionPanelProps) {
+  const line = [why?.says, todo?.says, told].filter(Boolean).join(" ");
+  return (
+    <MaybePressable class="caution-small" href={href} onPress={onPress}>
+      <SignalWord signal={signal} word={word} />
+      <span class="caution-words">
+        {not}
+        {line !== "" && <span class="small n">{line}</span>}
+      </span>
+    </MaybePressable>
+  );
+}
+
+export function CautionPanel(props: CautionPanelProps) {
+  switch (props.form) {
+    case "bar":
+      return <Bar {...props} />;
+    case "full":
+      return <Full {...props} />;
+    case "small":
+      return <Small {...props} />;
+  }
+}

@@ -1,10 +1,44 @@
 /** What a car is after all its entries: who it is, its facts, places and limits book. Refuses to judge. */
-import type { CarState, FactValue, Ledger, Logged } from "./contract.js";
-import { fold, type Own, type Parts, setOrDrop, step } from "./fold.js";
+import type { CarState, FactValue, Logged } from "./contract.js";
+import { fold, type Parts, setOrDrop, step } from "./fold.js";
 import { noteOf, pictureOf } from "./fold-visit.js";
 import { standsIn } from "./standing.js";
 
-type Car = Own<CarState>;
+const FILL: Parts<CarState>["fill"] = {
+  name: (car, ledger, slot) => {
+    car.names = standsIn(ledger, slot, (e) => (e.kind === "car.begun" || e.kind === "car.named" ? e.body.name : null));
+  },
+  fact: (car, ledger, slot, fact) =>
+    setOrDrop(
+      car.facts,
+      fact,
+      standsIn<FactValue>(ledger, slot, (e) => (e.kind === "car.fact" ? e.body.value : null)),
+    ),
+  place: (car, ledger, slot, place) =>
+    setOrDrop(
+      car.places,
+      place,
+      standsIn(ledger, slot, (e) => (e.kind === "car.place" ? e.body.change : null)),
+    ),
+  limit: (car, ledger, slot, key) =>
+    setOrDrop(
+      car.limits,
+      key,
+      standsIn(ledger, slot, (e) => (e.kind === "car.limit" ? e.body.limit : null)),
+    ),
+  note: (car, ledger, slot) => {
+    car.notes = standsIn(ledger, slot, noteOf);
+  },
+  picture: (car, ledger, slot) => {
+    car.pictures = standsIn(ledger, slot, pictureOf);
+  },
+  "same-occasion": (car, ledger, slot) => {
+    car.sameOccasions = standsIn(ledger, slot, (e) => (e.kind === "car.same-occasion" ? e.body.visits : null));
+  },
+  "same-car": (car, ledger, slot) => {
+    car.sameCars = standsIn(ledger, slot, (e) => (e.kind === "car.same" ? e.body.other : null));
+  },
+};
 
 const CAR: Parts<CarState> = {
   of: "car",
@@ -21,7 +55,7 @@ const CAR: Parts<CarState> = {
     sameCars: [],
   }),
   copy: (car) => ({ ...car, facts: new Map(car.facts), places: new Map(car.places), limits: new Map(car.limits) }),
-  apply: applySlot,
+  fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),
 };
 
@@ -29,46 +63,3 @@ const CAR: Parts<CarState> = {
 export const foldCar = (entries: Iterable<Logged>): CarState => fold(CAR, entries);
 
 export const stepCar = (state: CarState, logged: Logged): CarState => step(CAR, state, logged);
-
-function applySlot(car: Car, ledger: Ledger, head: string, rest: string): void {
-  const slot = `${head}|${rest}`;
-  switch (head) {
-    case "name":
-      car.names = standsIn(ledger, slot, (e) =>
-        e.kind === "car.begun" || e.kind === "car.named" ? e.body.name : null,
-      );
-      return;
-    case "fact":
-      return setOrDrop(
-        car.facts,
-        rest,
-        standsIn<FactValue>(ledger, slot, (e) => (e.kind === "car.fact" ? e.body.value : null)),
-      );
-    case "place":
-      return setOrDrop(
-        car.places,
-        rest,
-        standsIn(ledger, slot, (e) => (e.kind === "car.place" ? e.body.change : null)),
-      );
-    case "limit":
-      return setOrDrop(
-        car.limits,
-        rest,
-        standsIn(ledger, slot, (e) => (e.kind === "car.limit" ? e.body.limit : null)),
-      );
-    case "note":
-      car.notes = standsIn(ledger, slot, noteOf);
-      return;
-    case "picture":
-      car.pictures = standsIn(ledger, slot, pictureOf);
-      return;
-    case "same-occasion":
-      car.sameOccasions = standsIn(ledger, slot, (e) => (e.kind === "car.same-occasion" ? e.body.visits : null));
-      return;
-    case "same-car":
-      car.sameCars = standsIn(ledger, slot, (e) => (e.kind === "car.same" ? e.body.other : null));
-      return;
-    default:
-      throw new Error(`No part of a car is made of ${slot}`);
-  }
-}

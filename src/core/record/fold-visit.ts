@@ -13,6 +13,35 @@ type RegradeStands = Stands<Bodies["regrade"] & { readonly grade: Grade }>;
 /** Field of a non-answer, which covers every field of the point there. */
 export const ALL_FIELDS = "*";
 
+const FILL: Parts<VisitState>["fill"] = {
+  reply: (visit, ledger, slot) => fillReplies(visit.replies, ledger, slot),
+  regrade: (visit, ledger, slot, rest) => setOrDrop(visit.regrades, rest, standsIn(ledger, slot, regradeOf)),
+  opened: (visit, ledger) => fillFrozen(visit, ledger),
+  "sheet-added": (visit, ledger) => fillFrozen(visit, ledger),
+  on: (visit, ledger, slot) => {
+    visit.on = standsIn(ledger, slot, onOf);
+  },
+  odometer: (visit, ledger, slot) => {
+    visit.odometer = standsIn(ledger, slot, odometerOf);
+  },
+  complaint: (visit, ledger, slot) => {
+    visit.complaints = standsIn(ledger, slot, (e) => (e.kind === "visit.complaint" ? e.body : null));
+  },
+  note: (visit, ledger, slot) => {
+    visit.notes = standsIn(ledger, slot, noteOf);
+  },
+  picture: (visit, ledger, slot) => {
+    visit.pictures = standsIn(ledger, slot, pictureOf);
+  },
+  told: (visit, ledger, slot) => {
+    visit.told = standsIn(ledger, slot, (e) => (e.kind === "caution.told" ? e.body : null));
+  },
+  closing: (visit, ledger, slot) => fillClosing(visit, ledger, slot),
+  "judged-again": (visit, ledger, slot) => {
+    visit.judgedAgain = standsIn(ledger, slot, (e) => (e.kind === "visit.judged-again" ? e.body : null));
+  },
+};
+
 const VISIT: Parts<VisitState> = {
   of: "visit",
   begins: "opened|",
@@ -32,7 +61,7 @@ const VISIT: Parts<VisitState> = {
     judgedAgain: [],
   }),
   copy: (visit) => ({ ...visit, replies: new Map(visit.replies), regrades: new Map(visit.regrades) }),
-  apply: applySlot,
+  fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),
 };
 
@@ -41,48 +70,12 @@ export const foldVisit = (entries: Iterable<Logged>): VisitState => fold(VISIT, 
 
 export const stepVisit = (state: VisitState, logged: Logged): VisitState => step(VISIT, state, logged);
 
-function applySlot(visit: Visit, ledger: Ledger, head: string, rest: string): void {
-  const slot = `${head}|${rest}`;
-  switch (head) {
-    case "reply":
-      return applyReplies(visit.replies, ledger, slot);
-    case "regrade":
-      return setOrDrop(visit.regrades, rest, standsIn(ledger, slot, regradeOf));
-    case "opened":
-    case "sheet-added":
-      return applyFrozen(visit, ledger);
-    case "on":
-      visit.on = standsIn(ledger, slot, (e) =>
-        e.kind === "visit.dated" || e.kind === "visit.opened" ? e.body.on : null,
-      );
-      return;
-    case "odometer":
-      visit.odometer = standsIn(ledger, slot, odometerOf);
-      return;
-    case "complaint":
-      visit.complaints = standsIn(ledger, slot, (e) => (e.kind === "visit.complaint" ? e.body : null));
-      return;
-    case "note":
-      visit.notes = standsIn(ledger, slot, noteOf);
-      return;
-    case "picture":
-      visit.pictures = standsIn(ledger, slot, pictureOf);
-      return;
-    case "told":
-      visit.told = standsIn(ledger, slot, (e) => (e.kind === "caution.told" ? e.body : null));
-      return;
-    case "closing":
-      return applyClosing(visit, ledger, slot);
-    case "judged-again":
-      visit.judgedAgain = standsIn(ledger, slot, (e) => (e.kind === "visit.judged-again" ? e.body : null));
-      return;
-    default:
-      throw new Error(`No part of a visit is made of ${slot}`);
-  }
-}
-
 export const noteOf = (e: Known): Bodies["note"] | null => (e.kind === "note" ? e.body : null);
 export const pictureOf = (e: Known): Bodies["picture"] | null => (e.kind === "picture" ? e.body : null);
+
+function onOf(e: Known): string | null {
+  return e.kind === "visit.dated" || e.kind === "visit.opened" ? e.body.on : null;
+}
 
 function odometerOf(e: Known): VisitState["odometer"][number]["value"] | null {
   if (e.kind === "visit.odometer") return { value: e.body.value, unit: e.body.unit };
@@ -94,7 +87,7 @@ function regradeOf(e: Known): RegradeStands["value"] | null {
 }
 
 /** Per sheet the edition frozen last; earliest opening, and what the newest froze. */
-function applyFrozen(visit: Visit, ledger: Ledger): void {
+function fillFrozen(visit: Visit, ledger: Ledger): void {
   const openings = standsIn(ledger, "opened|", (e) => (e.kind === "visit.opened" ? e.body : null));
   const [earliest] = openings;
   const newest = openings.at(-1);
@@ -114,7 +107,7 @@ function frozenBy(entry: Known): readonly FrozenSheet[] {
   return entry.kind === "visit.sheet-added" ? [entry.body] : [];
 }
 
-function applyClosing(visit: Visit, ledger: Ledger, slot: string): void {
+function fillClosing(visit: Visit, ledger: Ledger, slot: string): void {
   const standing = standingIn(ledger, slot);
   const closing = (e: Known): Bodies["visit.closed"] | null => (e.kind === "visit.closed" ? e.body : null);
   visit.closings = stands(liveIn(ledger, slot), closing);
@@ -125,7 +118,7 @@ function applyClosing(visit: Visit, ledger: Ledger, slot: string): void {
 }
 
 /** Brings every field of one point, place and state up to date. */
-function applyReplies(replies: Map<string, ReplySlot>, ledger: Ledger, slot: string): void {
+function fillReplies(replies: Map<string, ReplySlot>, ledger: Ledger, slot: string): void {
   for (const key of keysEver(ledger, slot)) replies.delete(keyText(key));
   const byField = new Map<string, { readonly key: ReplyKey; readonly standing: Standing[] }>();
   for (const entry of standingIn(ledger, slot)) {

@@ -11,6 +11,9 @@ export type Own<S extends FoldedState> = {
 };
 type Filling<T> = T extends ReadonlyMap<infer Key, infer Value> ? Map<Key, Value> : T;
 
+/** Brings the slot `slot`, whose text after `|` is `rest`, up to date. */
+export type Fill<S extends FoldedState> = (own: Own<S>, ledger: Ledger, slot: string, rest: string) => void;
+
 /** How one kind of state is made of slots. */
 export interface Parts<S extends FoldedState> {
   readonly of: StreamKind;
@@ -19,8 +22,8 @@ export interface Parts<S extends FoldedState> {
   readonly empty: () => Own<S>;
   /** A copy whose maps may be changed. */
   readonly copy: (state: S) => Own<S>;
-  /** Brings one slot, `head|rest`, up to date in a copy. */
-  readonly apply: (own: Own<S>, ledger: Ledger, head: string, rest: string) => void;
+  /** By what a slot's text begins with, up to `|`: brings that slot up to date in a copy. */
+  readonly fill: Readonly<Record<string, Fill<S>>>;
   readonly join: (own: Own<S>, folded: FoldedState) => S;
 }
 
@@ -62,11 +65,15 @@ function applySlots<S extends FoldedState>(
 ): void {
   for (const slot of slots) {
     const bar = slot.indexOf("|");
-    const [head, rest] = [slot.slice(0, bar), slot.slice(bar + 1)];
+    const rest = slot.slice(bar + 1);
     if (isPerson(slot)) {
       // Only ever a map made by `step` or `whole` for this very state.
       setOrDrop(people as Map<string, readonly Stands<Person>[]>, rest, standsIn(ledger, slot, personOf));
-    } else parts.apply(own, ledger, head, rest);
+      continue;
+    }
+    const fill = parts.fill[slot.slice(0, bar)];
+    if (!fill) throw new Error(`No part of a ${parts.of} is made of ${slot}`);
+    fill(own, ledger, slot, rest);
   }
 }
 

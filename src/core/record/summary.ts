@@ -1,6 +1,13 @@
 /** One line per stream for the list of cars and visits. Refuses to judge. */
 import type { Audience } from "../terms/index.js";
-import type { Bodies, FactValue, Odometer, Stamp } from "./contract.js";
+import type { Bodies, CarState, FactValue, FoldedState, Logged, Odometer, Stamp, VisitState } from "./contract.js";
+import { foldCar } from "./fold-car.js";
+import { foldHouse } from "./fold-house.js";
+import { foldVisit } from "./fold-visit.js";
+import { isDemo, isStub, streamKind } from "./identity.js";
+import { differ } from "./same-value.js";
+import { compareStamps, FIRST_STAMP } from "./time.js";
+import { lookedOn } from "./to-assess.js";
 
 interface SummaryOfAny {
   readonly stream: string;
@@ -36,3 +43,63 @@ export interface OtherSummary extends SummaryOfAny {
   readonly of: "house" | "unopened" | "erased";
 }
 export type Summary = CarSummary | VisitSummary | OtherSummary;
+
+/** Sums up one stream from all its entries. */
+export function summarise(stream: string, entries: readonly Logged[]): Summary {
+  const any = { stream, demo: isDemo(stream), entries: entries.length, last: latest(entries) };
+  const isErased = entries.length > 0 && entries.every((one) => isStub(one) || one.kind === "erase");
+  if (isErased) return { ...any, of: "erased", trouble: false };
+  const kind = streamKind(stream);
+  if (kind === "car") return { ...any, ...carLine(foldCar(entries)) };
+  if (kind === "visit") return { ...any, ...visitLine(foldVisit(entries)) };
+  return { ...any, of: "house", trouble: isTroubled(foldHouse(entries)) };
+}
+
+function carLine(car: CarState): Omit<CarSummary, keyof SummaryOfAny> & { readonly trouble: boolean } {
+  const facts: Record<string, FactValue> = {};
+  for (const [name, standing] of car.facts) {
+    const [only] = standing;
+    if (only && !differ(standing)) facts[name] = only.value;
+  }
+  return {
+    of: "car",
+    names: [...new Set(car.names.map(({ value }) => value))],
+    facts,
+    sameCars: car.sameCars.map(({ value }) => value),
+    sameOccasions: car.sameOccasions.map(({ value }) => value),
+    trouble: isTroubled(car),
+  };
+}
+
+type VisitLine = Omit<VisitSummary, keyof SummaryOfAny> & { readonly trouble: boolean };
+
+function visitLine(visit: VisitState): VisitLine | { readonly of: "unopened"; readonly trouble: boolean } {
+  const trouble = isTroubled(visit);
+  if (!visit.opened) return { of: "unopened", trouble };
+  const { car, purpose, who } = visit.opened.value;
+  const odometer = visit.odometer.at(-1)?.value;
+  const slots = [...visit.replies.values()];
+  return {
+    of: "visit",
+    car,
+    on: lookedOn(visit),
+    purpose,
+    who,
+    ...(odometer ? { odometer } : {}),
+    closed: visit.closed !== undefined,
+    replies: slots.length,
+    differ: slots.filter((slot) => slot.differ).length,
+    pictures: visit.pictures.length,
+    trouble,
+  };
+}
+
+function isTroubled({ trouble }: FoldedState): boolean {
+  return trouble.forks.length > 0 || trouble.unknown.length > 0 || trouble.gaps.length > 0;
+}
+
+function latest(entries: readonly Logged[]): Stamp {
+  let last = FIRST_STAMP;
+  for (const { at } of entries) if (compareStamps(at, last) > 0) last = at;
+  return last;
+}

@@ -1,0 +1,150 @@
+/**
+ * From folded states to what assessing takes. Its type is told here in full, because the record may not know
+ * assessing; tests/property holds the two together. Where people differ, everything that stands goes along.
+ */
+import type { CarLimit, PlaceChange } from "../sheet/car.js";
+import { type Audience, fail, ok, problem, type ReplyKey, type ReplyValue, type Result } from "../terms/index.js";
+import type { CarState, FactValue, Odometer, Stands, VisitState } from "./contract.js";
+import { byCode } from "./identity.js";
+
+interface Figure {
+  readonly value: number;
+  readonly unit: string;
+}
+interface Reply {
+  readonly key: ReplyKey;
+  readonly value: ReplyValue;
+  readonly id: string;
+}
+export interface ToAssess {
+  readonly at: string;
+  readonly odometer?: Figure;
+  readonly who: Audience;
+  readonly car: {
+    readonly firstUsed?: string;
+    readonly country?: string;
+    readonly seat?: "left" | "right";
+    readonly places: readonly PlaceChange[];
+    readonly facts: Readonly<Record<string, FactValue>>;
+    readonly otherFacts?: Readonly<Record<string, readonly FactValue[]>>;
+    readonly limits: readonly CarLimit[];
+  };
+  readonly sheets: readonly string[];
+  readonly complaints: readonly string[];
+  readonly replies: readonly Reply[];
+  readonly earlier: readonly { readonly at: string; readonly odometer?: Figure; readonly replies: readonly Reply[] }[];
+  readonly exposure: -1 | 0 | 1;
+  readonly nextVisit?: string;
+}
+
+/** Facts that assessing also takes by names of their own. */
+export const OWN_FACTS = {
+  firstUsed: "first-used",
+  country: "country",
+  seat: "seat",
+  exposure: "exposure",
+  nextVisit: "next-visit",
+} as const;
+
+/**
+ * What assessing takes for one visit. `limits`: the limits in force, read from the visit's frozen blob; without it
+ * the figures standing in the car's book now. Code record.not-opened: nothing opened this visit.
+ */
+export function toAssessInput(
+  car: CarState,
+  visit: VisitState,
+  earlier: readonly VisitState[],
+  limits: readonly CarLimit[] = limitsOf(car),
+): Result<ToAssess> {
+  const { opened } = visit;
+  if (!opened) return fail(problem("record.not-opened", {}, { stream: visit.stream }));
+  const odometer = odometerOf(visit);
+  const exposure = newest(car.facts.get(OWN_FACTS.exposure));
+  const nextVisit = newest(car.facts.get(OWN_FACTS.nextVisit));
+  return ok({
+    at: lookedOn(visit),
+    ...(odometer ? { odometer } : {}),
+    who: opened.value.who,
+    car: carOf(car, limits),
+    sheets: visit.sheets.map(({ id }) => id),
+    complaints: visit.complaints.map(({ value }) => value.complaint ?? value.text),
+    replies: repliesOf(visit),
+    earlier: earlier.map(earlierOf).sort((a, b) => byCode(a.at, b.at)),
+    exposure: exposure === -1 || exposure === 1 ? exposure : 0,
+    ...(typeof nextVisit === "string" ? { nextVisit } : {}),
+  });
+}
+
+/** When the car was looked at, as ISO text: the date said last. */
+export const lookedOn = (visit: VisitState): string => newest(visit.on) ?? "";
+
+/** Figures standing in the limits book; two where people differ, and then the worse grade rules. */
+export const limitsOf = (car: CarState): readonly CarLimit[] => valuesOf(car.limits);
+
+/** A car's changes of places; where one says there is and another there isn't, there is: it will be looked at. */
+export function placesOf(car: CarState): readonly PlaceChange[] {
+  const changes: PlaceChange[] = [];
+  for (const [, standing] of sorted(car.places)) {
+    const adding = standing.find(({ value }) => "add" in value);
+    const one = adding ?? standing[0];
+    if (one) changes.push(one.value);
+  }
+  return changes;
+}
+
+/**
+ * The figure of an odometer text: digits, grouped in threes by blank, point, comma or apostrophe, or with up to two
+ * decimals. Undefined for anything else, never a guess.
+ */
+export function figureOf({ value }: Odometer): number | undefined {
+  const typed = value.trim().replace(/[\u00a0\u202f\u2009]/g, " ");
+  if (/^\d{1,3}(?:([ .,'])\d{3})(?:\1\d{3})*$/.test(typed)) return Number(typed.replace(/[ .,']/g, ""));
+  return /^\d{1,9}(?:[.,]\d{1,2})?$/.test(typed) ? Number(typed.replace(",", ".")) : undefined;
+}
+
+function odometerOf(visit: VisitState): Figure | undefined {
+  const stands = newest(visit.odometer);
+  const value = stands && figureOf(stands);
+  return stands && value !== undefined ? { value, unit: stands.unit } : undefined;
+}
+
+function repliesOf(visit: VisitState): readonly Reply[] {
+  return sorted(visit.replies).flatMap(([, { key, standing }]) =>
+    standing.map(({ id, value }) => ({ key, value, id })),
+  );
+}
+
+function earlierOf(visit: VisitState): ToAssess["earlier"][number] {
+  const odometer = odometerOf(visit);
+  return { at: lookedOn(visit), ...(odometer ? { odometer } : {}), replies: repliesOf(visit) };
+}
+
+function carOf(car: CarState, limits: readonly CarLimit[]): ToAssess["car"] {
+  const facts: Record<string, FactValue> = {};
+  const otherFacts: Record<string, readonly FactValue[]> = {};
+  for (const [name, standing] of sorted(car.facts)) {
+    const values = [...new Set(standing.map(({ value }) => value))];
+    const last = values.at(-1);
+    if (last === undefined) continue;
+    facts[name] = last;
+    if (values.length > 1) otherFacts[name] = values.slice(0, -1);
+  }
+  const firstUsed = facts[OWN_FACTS.firstUsed];
+  const country = facts[OWN_FACTS.country];
+  const seat = facts[OWN_FACTS.seat];
+  return {
+    facts,
+    ...(Object.keys(otherFacts).length > 0 ? { otherFacts } : {}),
+    limits,
+    places: placesOf(car),
+    ...(firstUsed === undefined ? {} : { firstUsed: String(firstUsed) }),
+    ...(typeof country === "string" ? { country } : {}),
+    ...(seat === "left" || seat === "right" ? { seat } : {}),
+  };
+}
+
+const newest = <T>(list: readonly Stands<T>[] | undefined): T | undefined => list?.at(-1)?.value;
+const sorted = <T>(map: ReadonlyMap<string, T>): readonly (readonly [string, T])[] =>
+  [...map].sort(([a], [b]) => byCode(a, b));
+const valuesOf = <T>(map: ReadonlyMap<string, readonly Stands<T>[]>): readonly T[] =>
+  sorted(map).flatMap(([, standing]) => standing.map(({ value }) => value));

@@ -1,0 +1,63 @@
+/**
+ * What one line of the bench table holds, and fair timing of contenders side by side. Any file
+ * `tests/bench/NAME.bench.ts` that exports `bench` is taken into the table. Refuses to judge: figures, no failures.
+ */
+
+/** One line: the same work done by each contender, lower is better. */
+export interface BenchRow {
+  readonly what: string;
+  readonly unit: "ns" | "µs" | "ms" | "B";
+  /** Contender (ours first) → figure. */
+  readonly figures: Readonly<Record<string, number>>;
+  /** The figure to reach and where it is written, in words. */
+  readonly goal?: string;
+  readonly note?: string;
+}
+
+/** What a bench file exports. */
+export type Bench = () => Promise<readonly BenchRow[]>;
+
+/** The value below which `share` (0…1) of the samples lie. */
+export function percentile(samples: readonly number[], share: number): number {
+  const sorted = [...samples].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
+}
+
+/** Keeps results alive so that no engine may drop the work. */
+let sink: unknown;
+
+function timeOnce(work: () => unknown, repeats: number): number {
+  const began = performance.now();
+  for (let done = 0; done < repeats; done++) sink = work();
+  return performance.now() - began;
+}
+
+/** How often `work` must be repeated to fill a few milliseconds: a clock tick is then small beside it. */
+function repeatsFor(work: () => unknown): number {
+  let repeats = 1;
+  while (timeOnce(work, repeats) < 4 && repeats < 1 << 22) repeats *= 2;
+  return repeats;
+}
+
+/**
+ * Median time of one call in milliseconds for each contender, measured in turns so that a busy machine hits all of
+ * them alike. Works done synchronously.
+ */
+export function interleaved(
+  contenders: Readonly<Record<string, () => unknown>>,
+  rounds = 31,
+): Readonly<Record<string, number>> {
+  const plans = Object.entries(contenders).map(([name, work]) => ({
+    name,
+    work,
+    repeats: repeatsFor(work),
+    samples: [] as number[],
+  }));
+  for (let round = 0; round < rounds; round++) {
+    for (const plan of plans) plan.samples.push(timeOnce(plan.work, plan.repeats) / plan.repeats);
+  }
+  return Object.fromEntries(plans.map(({ name, samples }) => [name, percentile(samples, 0.5)]));
+}
+
+/** What was computed last; a bench may look at it to make sure that contenders agree. */
+export const lastResult = (): unknown => sink;

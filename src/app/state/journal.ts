@@ -1,0 +1,229 @@
+/**
+ * The record as the screens use it: folded streams as signals, and keeping. A draft becomes an entry only when the
+ * store says it is durable; until then it lies over the folded state as not kept. Knows no screen and no judgement.
+ */
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import {
+  type Act, type CarState, compareStamps, type Draft, draftPerson, type Entry, FIRST_STAMP, foldCar, foldHouse, foldStep, foldVisit, follows, type Health,
+  HOUSE, type HouseState, type KeptBytes, type Logged, type RecordState, type Stamp, type Store, stampNext, streamKind, type Summary, type VisitState,
+} from "../../core/record/index.js";
+import type { Problem } from "../../core/terms/index.js";
+import { replacedByNewer, type UnkeptWhat } from "./unkept.js";
+
+/** What the phone gives the record: a clock, chance, a hash. */
+export interface Phone {
+  readonly now: () => number;
+  /** A new random text of at least 96 bits at every call. */
+  readonly nonce: () => string;
+  /** SHA-256 as 64 small hex digits. */
+  readonly hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>;
+}
+
+/** One act on its way to the store, or refused by it. */
+export interface Unkept {
+  readonly what: UnkeptWhat;
+  readonly drafts: readonly Draft[];
+  readonly blobs: readonly KeptBytes[];
+  /** Absent while it is being kept. */
+  readonly problem?: Problem;
+}
+
+export type Opened<State> =
+  | { readonly is: "opening" }
+  | { readonly is: "open"; readonly state: State }
+  | { readonly is: "missing" }
+  | { readonly is: "trouble"; readonly problem: Problem };
+
+export interface Made {
+  readonly drafts: readonly Draft[];
+  readonly blobs?: readonly KeptBytes[];
+}
+
+export interface Journal {
+  readonly health: ReadonlySignal<Health>;
+  readonly writer: ReadonlySignal<string | undefined>;
+  readonly summaries: ReadonlySignal<readonly Summary[] | undefined>;
+  /** Reads the summaries again; a failed reading leaves what was shown. */
+  refresh(): Promise<void>;
+  readonly unkept: ReadonlySignal<readonly Unkept[]>;
+  /** Folded with what is not kept laid over it. */
+  car(stream: string): ReadonlySignal<Opened<CarState>>;
+  visit(stream: string): ReadonlySignal<Opened<VisitState>>;
+  house(): ReadonlySignal<Opened<HouseState>>;
+  /** Folded entries only: what judging may use. */
+  keptVisit(stream: string): ReadonlySignal<Opened<VisitState>>;
+  /**
+   * Keeps one act. `make` is called when everything before it is folded, so that what it replaces is known.
+   * True once it is durable; false when it was refused and waits among `unkept`.
+   */
+  keep(what: UnkeptWhat, make: (act: Act) => Made): Promise<boolean>;
+  /** Tries everything not kept again, oldest first. */
+  again(): Promise<void>;
+}
+
+/** Told of every entry once it is durable and folded. */
+export type OnKept = (entries: readonly Entry[]) => void;
+
+/** A person's id and name as they stand now; asked at every act. */
+export type WhoLooks = () => { readonly id: string; readonly name: string };
+
+export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: OnKept): Journal {
+  const health = signal<Health>(store.health());
+  const writer = signal<string | undefined>(undefined);
+  const summaries = signal<readonly Summary[] | undefined>(undefined);
+  const underway = signal<readonly Unkept[]>([]);
+  const folded = new Map<string, Signal<Opened<RecordState>>>();
+  let last: Stamp = FIRST_STAMP;
+  let tail: Promise<unknown> = Promise.resolve();
+
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const run = tail.then(work);
+    tail = run.catch(() => undefined);
+    return run;
+  };
+  const seen = (stamps: Iterable<Stamp>): void => {
+    for (const stamp of stamps) if (follows(stamp, phone.now()) && compareStamps(stamp, last) > 0) last = stamp;
+  };
+
+  const foldAll = (stream: string, entries: readonly Logged[]): Opened<RecordState> => {
+    if (entries.length === 0 && stream !== HOUSE) return { is: "missing" };
+    seen(entries.map(({ at }) => at));
+    return { is: "open", state: emptyOf(stream, entries) };
+  };
+  const read = async (stream: string, into: Signal<Opened<RecordState>>): Promise<void> => {
+    const entries = await store.entries(stream);
+    if (entries.ok) into.value = foldAll(stream, entries.value);
+    // Reading failed: what is shown already is still true.
+    else if (into.peek().is !== "open") into.value = { is: "trouble", problem: entries.problems[0] as Problem };
+  };
+  const foldedOf = (stream: string): Signal<Opened<RecordState>> => {
+    const there = folded.get(stream);
+    if (there) {
+      if (there.peek().is === "trouble") void inTurn(() => read(stream, there));
+      return there;
+    }
+    const made = signal<Opened<RecordState>>({ is: "opening" });
+    folded.set(stream, made);
+    void inTurn(() => read(stream, made));
+    return made;
+  };
+
+  const take = (entries: readonly Logged[]): void => {
+    seen(entries.map(({ at }) => at));
+    for (const stream of new Set(entries.map((entry) => entry.stream))) {
+      const own = entries.filter((entry) => entry.stream === stream);
+      const into = folded.get(stream);
+      const now = into?.peek();
+      if (!into || !now) continue;
+      into.value = now.is === "open" ? { is: "open", state: foldStep(now.state, own) } : foldAll(stream, own);
+    }
+  };
+
+  const refresh = async (): Promise<void> => {
+    const read = await store.summaries();
+    if (!read.ok) return;
+    seen(read.value.map((summary) => summary.last));
+    summaries.value = read.value;
+  };
+
+  const attempt = async (item: Unkept): Promise<boolean> => {
+    const trying: Unkept = { what: item.what, drafts: item.drafts, blobs: item.blobs };
+    underway.value = [...underway.peek().filter((one) => one !== item), trying];
+    const kept = await store.append(item.drafts, item.blobs);
+    batch(() => {
+      const rest = underway.peek().filter((one) => one !== trying);
+      if (kept.ok) take(kept.value);
+      underway.value = kept.ok ? rest : [...rest, { ...trying, problem: kept.problems[0] as Problem }];
+    });
+    if (kept.ok) onKept(kept.value);
+    return kept.ok;
+  };
+
+  const people = (act: Act, drafts: readonly Draft[]): readonly Draft[] => {
+    const person = who();
+    if (person.name === "") return [];
+    return [...new Set(drafts.map(({ stream }) => stream))].flatMap((stream) => {
+      const now = folded.get(stream)?.peek();
+      return draftPerson(act, now?.is === "open" ? now.state : emptyOf(stream, []), person, stream);
+    });
+  };
+
+  const keep: Journal["keep"] = (what, make) =>
+    inTurn(async () => {
+      last = stampNext(last, phone.now());
+      const act: Act = { id: phone.nonce(), by: who().id, at: last, nonce: phone.nonce };
+      const { drafts, blobs = [] } = make(act);
+      if (drafts.length === 0) return true;
+      underway.value = replacedByNewer(underway.peek(), drafts);
+      return attempt({ what, drafts: [...people(act, drafts), ...drafts], blobs });
+    });
+
+  const again = (): Promise<void> =>
+    inTurn(async () => {
+      for (const item of underway.peek().filter((one) => one.problem)) {
+        if (!(await attempt(item))) return;
+      }
+    });
+
+  store.watchHealth((now) => {
+    const before = health.peek().is;
+    health.value = now;
+    if (now.is === "open" && before !== "open") void again();
+  });
+  store.watch((changes) => {
+    for (const change of changes) {
+      const into = folded.get(change.stream);
+      if (into && (change.from === "elsewhere" || change.whole)) void inTurn(() => read(change.stream, into));
+    }
+    if (changes.some((change) => change.from === "elsewhere" || change.whole)) void refresh();
+  });
+  void store.writer().then((made) => {
+    if (made.ok) writer.value = made.value;
+  });
+
+  const shown = <State extends RecordState>(stream: string): ReadonlySignal<Opened<State>> => {
+    const kept = foldedOf(stream) as unknown as Signal<Opened<State>>;
+    return computed(() => {
+      const now = kept.value;
+      const over = underway.value.flatMap(({ drafts }) => drafts).filter((draft) => draft.stream === stream);
+      if (now.is !== "open" || over.length === 0) return now;
+      return { is: "open", state: foldStep(now.state as CarState, over.map(asPending)) as unknown as State };
+    });
+  };
+  const cache = new Map<string, ReadonlySignal<Opened<RecordState>>>();
+  const cached = <State extends RecordState>(stream: string): ReadonlySignal<Opened<State>> => {
+    const there = cache.get(stream) ?? shown(stream);
+    cache.set(stream, there);
+    foldedOf(stream);
+    // A stream's name says its kind, and emptyOf folds by that same kind.
+    return there as ReadonlySignal<Opened<State>>;
+  };
+  return {
+    health,
+    writer,
+    summaries,
+    refresh,
+    unkept: underway,
+    car: (stream) => cached<CarState>(stream),
+    visit: (stream) => cached<VisitState>(stream),
+    house: () => cached<HouseState>(HOUSE),
+    keptVisit: (stream) => foldedOf(stream) as unknown as ReadonlySignal<Opened<VisitState>>,
+    keep,
+    again,
+  };
+}
+
+/** The fold of a stream by the kind its name says. */
+function emptyOf(stream: string, entries: readonly Logged[]): RecordState {
+  switch (streamKind(stream)) {
+    case "car":
+      return foldCar(entries);
+    case "visit":
+      return foldVisit(entries);
+    case "house":
+      return foldHouse(entries);
+  }
+}
+
+/** A draft as an entry of a writer that never exists, so that it can be laid over what is kept. */
+const asPending = (draft: Draft, index: number): Entry => ({ ...draft, writer: "not-kept-yet", seq: index + 1 });

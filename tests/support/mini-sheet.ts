@@ -1,0 +1,71 @@
+/** Checks the small sheets with one thing changed, and gives the whole text of what is said about it. */
+import { COMMON_PARTS, joinParts, type PartFile, SHEET_PARTS } from "../../src/build/sheet-parts.js";
+import type { YamlText } from "../../src/build/yaml-source.js";
+import { checkCommon, checkSheet, parseCommon, parseSheet, tell } from "../../src/core/sheet/author.js";
+import type { Common, Sheet } from "../../src/core/sheet/run.js";
+import type { Problem, Result } from "../../src/core/terms/index.js";
+import { MINI_COMMON, MINI_SHEET } from "./mini-parts.js";
+
+/** In one part, this text becomes that one. */
+export interface Change {
+  readonly part: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** One thing changed in a part; a text that is not there once is a mistake of the test. */
+export const changed = (part: string, from: string, to: string): Change => ({ part, from, to });
+
+function joined(parts: Readonly<Record<string, string>>, folder: string, changes: readonly Change[]): Result<YamlText> {
+  const files = Object.entries(parts).map(([name, text]): PartFile => {
+    const mine = changes.filter((c) => c.part === name);
+    return { name, file: `${folder}/${name}`, text: mine.reduce(replaceOnce, text) };
+  });
+  const stray = changes.filter((c) => !Object.hasOwn(parts, c.part));
+  for (const { part, to } of stray) files.push({ name: part, file: `${folder}/${part}`, text: to });
+  return joinParts(files, folder === "common" ? COMMON_PARTS : SHEET_PARTS, folder);
+}
+
+function replaceOnce(text: string, { part, from, to }: Change): string {
+  const at = text.indexOf(from);
+  if (at < 0 || text.indexOf(from, at + 1) >= 0) throw new Error(`“${from}” must stand once in ${part}.`);
+  return text.slice(0, at) + to + text.slice(at + from.length);
+}
+
+function must<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(result.problems.map(tell).join("\n"));
+  return result.value;
+}
+
+/** The small shared files and sheet as they stand. */
+export function miniSheets(): { readonly common: Common; readonly sheet: Sheet } {
+  const common = must(joined(MINI_COMMON, "common", []));
+  const sheet = must(joined(MINI_SHEET, "hub", []));
+  return { common: must(parseCommon(common.value, common.spotOf)), sheet: must(parseSheet(sheet.value, sheet.spotOf)) };
+}
+
+interface Said {
+  /** One line a problem: `hub/rules.yaml:4:12 message`. */
+  readonly problems: readonly string[];
+  readonly notes: readonly string[];
+}
+const said = (problems: readonly Problem[], notes: readonly Problem[] = []): Said => ({
+  problems: problems.map(tell),
+  notes: notes.map(tell),
+});
+
+/** What is said about the sheet with these changes, the shared files being as they are. */
+export function sheetSays(...changes: readonly Change[]): Said {
+  const read = joined(MINI_SHEET, "hub", changes);
+  if (!read.ok) return said(read.problems);
+  const result = checkSheet(read.value.value, miniSheets().common, [], read.value.spotOf);
+  return result.ok ? said([], result.value.notes) : said(result.problems);
+}
+
+/** What is said about the shared files with these changes, the sheet being as it is. */
+export function commonSays(...changes: readonly Change[]): Said {
+  const read = joined(MINI_COMMON, "common", changes);
+  if (!read.ok) return said(read.problems);
+  const result = checkCommon(read.value.value, [miniSheets().sheet], read.value.spotOf);
+  return result.ok ? said([], result.value.notes) : said(result.problems);
+}

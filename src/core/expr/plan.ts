@@ -5,10 +5,14 @@
 
 /** Raised whenever nodes change meaning; a plan of another version is made again from its text. */
 export const PLAN_VERSION = 1;
+/** Quantifiers inside one another: every axle, every corner. More would multiply places without end. */
+export const DEEPEST_QUANTIFIERS = 2;
+/** Nodes inside one another. */
+export const DEEPEST_NODES = 64;
 
 /**
- * Where something is read: 0 is the place where the rule stands, 1, 2 … the places bound by the
- * quantifiers around it from the outside in, `[place, relation]` the one place that relation names.
+ * Where something is read: 0 is the place where the rule stands, 1, 2 the places bound by the quantifiers
+ * around it from the outside in, `[place, relation]` the one place that relation names.
  */
 export type PlaceNode = number | readonly [place: PlaceNode, relation: string];
 
@@ -18,39 +22,40 @@ export type ListNode = readonly ["rel", PlaceNode, string] | readonly ["kind", s
 export type Comparison = "==" | "!=" | "<" | "<=" | ">" | ">=";
 export type Arithmetic = "+" | "-" | "*" | "/";
 
+/** What a reply must be: one word, several, a count, yes or no, or a reading's word-instead-of-number. */
+export type ReplyNodeName = "word" | "words" | "count" | "yes" | "result";
+/** A reading or derived value as a number in its canonical unit. */
+export type NumNode = readonly ["num", point: string, field: string, PlaceNode];
+export type GradeNode = number | readonly ["band", point: string, field: string, PlaceNode];
+/** A fixed factor times a reading. */
+export type ScaledNode = readonly [factor: number, point: string, field: string, PlaceNode];
+
 /** One node: a literal is a bare boolean, number or text; everything else is a list that starts with its name. */
 export type PlanNode =
   | boolean
   | number
   | string
-  /** A word, several words, count, yes or date code as replied. */
-  | readonly ["read", string, string, PlaceNode]
-  /** A reading or derived value as a number in its canonical unit. */
-  | readonly ["num", string, string, PlaceNode]
-  | readonly ["fact", string]
-  | readonly ["!", PlanNode]
+  | readonly [ReplyNodeName, point: string, field: string, PlaceNode]
+  | NumNode
+  /** A car fact and what it must be: "string", "number" or "boolean". */
+  | readonly ["fact", name: string, is: string]
+  | readonly ["!" | "neg", PlanNode]
   | readonly ["&&" | "||", readonly PlanNode[]]
   | readonly ["?:", PlanNode, PlanNode, PlanNode]
-  | readonly [Comparison, PlanNode, PlanNode]
-  | readonly [Arithmetic, PlanNode, PlanNode]
-  | readonly ["neg", PlanNode]
-  /** Word among words. */
+  | readonly [Comparison | Arithmetic, PlanNode, PlanNode]
+  /** A word or count among literals. */
   | readonly ["in", PlanNode, readonly (string | number)[]]
-  /** Word among the several words replied. */
-  | readonly ["among", string, PlanNode]
+  /** A word among the several words replied. */
+  | readonly ["among", word: string, PlanNode]
   /** Grades compared; a bare number is a grade level. */
   | readonly ["grade", Comparison, GradeNode, GradeNode]
   /** Difference above twice the joint uncertainty. */
   | readonly ["more", ScaledNode, ScaledNode]
   | readonly ["exists" | "all", ListNode, PlanNode]
   | readonly ["at_least", number, readonly PlanNode[]]
-  | readonly ["unanswered", string, string, PlaceNode]
-  | readonly ["found", string, PlaceNode]
-  | readonly ["call", string, readonly PlanNode[]];
-
-export type GradeNode = number | readonly ["band", string, string, PlaceNode];
-/** A fixed factor times a reading. */
-export type ScaledNode = readonly [factor: number, point: string, field: string, place: PlaceNode];
+  | readonly ["unanswered", point: string, field: string, PlaceNode]
+  | readonly ["found", fault: string, PlaceNode]
+  | readonly ["call", name: string, readonly PlanNode[]];
 
 /** A checked condition or formula. Plain JSON: goes through a file unchanged. */
 export interface Plan {
@@ -60,4 +65,17 @@ export interface Plan {
   readonly code: PlanNode;
   /** Offset and length in the text for every node, in the order they are written. */
   readonly spans: readonly number[];
+}
+
+const REPLIES: ReadonlySet<unknown> = new Set(["word", "words", "count", "yes", "result", "num", "band", "unanswered"]);
+
+/** Point, field and place of a node that reads a reply or derived value; undefined for any other part of a plan. */
+export function replyOf(
+  part: readonly unknown[],
+): { readonly point: string; readonly field: string; readonly place: unknown } | undefined {
+  const [name, point, field, place] = part;
+  const scaled = typeof name === "number" && part.length === 4;
+  return (scaled || REPLIES.has(name)) && typeof point === "string" && typeof field === "string"
+    ? { point, field, place }
+    : undefined;
 }

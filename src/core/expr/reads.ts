@@ -1,5 +1,5 @@
 /** What a plan may ask, without evaluating it: for dependants, 'rules over a point', and notes in the editor. */
-import type { Plan } from "./plan.js";
+import { type Plan, replyOf } from "./plan.js";
 import type { Ref } from "./scope.js";
 
 export interface Reads {
@@ -13,5 +13,21 @@ export interface Reads {
 
 /** Everything the plan may read, each once, in order of the text. */
 export function readsOf(plan: Plan): Reads {
-  throw new Error(`readsOf is being built: ${plan.v}`);
+  const refs = new Map<string, Ref>();
+  const bands = new Map<string, Ref>();
+  const facts = new Set<string>();
+  const faults = new Set<string>();
+  const walk = (part: unknown): void => {
+    if (!Array.isArray(part)) return;
+    const reply = replyOf(part);
+    if (reply !== undefined) {
+      const ref = { point: reply.point, field: reply.field };
+      refs.set(`${ref.point} ${ref.field}`, ref);
+      if (part[0] === "band") bands.set(`${ref.point} ${ref.field}`, ref);
+    } else if (part[0] === "fact") facts.add(String(part[1]));
+    else if (part[0] === "found") faults.add(String(part[1]));
+    else part.forEach(walk);
+  };
+  walk(plan.code);
+  return { refs: [...refs.values()], bands: [...bands.values()], facts: [...facts], faults: [...faults] };
 }

@@ -59,16 +59,19 @@ export interface Scope {
   /** A car fact by name; Unknown names `car@car#.NAME`. */
   fact(name: string): Outcome;
   /** A named relation of places.yaml (`opposite`, `axle`, `side`, `corner`, `pickup`, `below` …); undefined without one. */
-  related(relation: string, place: string): readonly string[];
+  related(relation: string, place: string): readonly string[] | undefined;
   /** All places of a kind this car has, minus those where the point in question is not fitted. */
   places(kind: string): readonly string[];
   /** Pass 3 only: whether a fault was concluded at this place. */
   found(fault: string, place: string): boolean;
   /**
-   * Told what could not be worked out though everything was known (division by zero, a function without an
-   * answer). The result is then not known with nothing missing; a rule that reported so is not settled.
+   * Told what could not be worked out though every reply was there: `expr.not-finite` (division by zero, a
+   * function without an answer), `expr.other-reply` (a reply of another kind than declared). The result is
+   * then not known, and its `missing` names the replies it came from with `!closer`: it never clears anything.
    */
   report?(problem: Problem): void;
+  /** Keys of the replies behind a value, to be taken again; where absent, point, place and field are named. */
+  again?(ref: Ref, place: string): ReadonlySet<string>;
 }
 
 /** A planned condition: stateless, free of side effects, never throws for anything a sheet or a person can do. */

@@ -41,3 +41,7 @@ export function convertStep(value: number, from: string, to: string, quantity: Q
   const b = known(to, quantity);
   return tidy((value * a.over * b.under) / (a.under * b.over));
 }
+
+/** A step, error or uncertainty in `unit` in canonical size. */
+export const toCanonicalStep = (value: number, unit: string, quantity: Quantity): number =>
+  convertStep(value, unit, canonicalUnit(quantity), quantity);

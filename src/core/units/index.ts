@@ -11,7 +11,7 @@ export {
   warmed,
   warmerBy,
 } from "./amounts.js";
-export { convert, convertStep, fromCanonical, tidy, toCanonical } from "./convert.js";
+export { convert, convertStep, fromCanonical, tidy, toCanonical, toCanonicalStep } from "./convert.js";
 export { UNIT_MESSAGES } from "./messages.js";
 export { less, type Money, minorOf, money, share, split, sum } from "./money.js";
 export { plausible } from "./plausible.js";

@@ -1,6 +1,6 @@
 /** What the build hands to the app: a checked sheet or the shared files without texts, with their planned conditions. */
 import type { Plan } from "../expr/run.js";
-import type { Common, Sheet } from "./schema-types.js";
+import type { Common, Sheet, SheetTexts } from "./schema-types.js";
 
 export type BareSheet = Omit<Sheet, "texts">;
 export type BareCommon = Omit<Common, "texts">;
@@ -21,4 +21,16 @@ export interface BuiltCommon {
   readonly plans: Plans;
   readonly planVersion: number;
   readonly edition: string;
+}
+
+/** A sheet as a list shows it before it is loaded. */
+export interface ListedSheet {
+  readonly id: string;
+  readonly label: string;
+  readonly edition: string;
+  /** By language. */
+  readonly titles: Readonly<Record<string, string>>;
+  readonly about: Readonly<Record<string, string>>;
+  readonly load: () => Promise<BuiltSheet>;
+  readonly texts: Readonly<Record<string, () => Promise<SheetTexts>>>;
 }

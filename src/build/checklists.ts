@@ -1,0 +1,102 @@
+/**
+ * Vite plugin: check sheets as modules of checked JSON, so that the app carries no parser. A faulty sheet stops the
+ * build with file:line:column. Knows nothing of screens.
+ */
+import { isAbsolute, resolve, sep } from "node:path";
+import type { Plugin, ViteDevServer } from "vite";
+import { type Surroundings, tell } from "../core/sheet/author.js";
+import { type Checklists, type Loading, loadChecklists } from "./load-checklists.js";
+
+/** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
+const NAME = "virtual:leadlamp/";
+/** Rollup's mark for modules without a file. */
+const RESOLVED = "\0";
+
+export interface ChecklistOptions extends Surroundings {
+  /** The checklists folder. */
+  readonly dir: string;
+}
+
+export function checklists({ dir, ...around }: ChecklistOptions): Plugin {
+  const top = resolve(dir);
+  let loading: Promise<Loading> | undefined;
+  const load = () => (loading ??= loadChecklists(top, around));
+  const isOurs = (file: string) => isAbsolute(file) && resolve(file).startsWith(top + sep);
+  return {
+    name: "leadlamp-checklists",
+    buildStart() {
+      loading = undefined;
+    },
+    resolveId(id) {
+      return id.startsWith(NAME) ? RESOLVED + id : undefined;
+    },
+    async load(id) {
+      if (!id.startsWith(RESOLVED + NAME)) return undefined;
+      const { result, files } = await load();
+      for (const file of files) this.addWatchFile(file);
+      if (!result.ok) this.error(result.problems.map(tell).join("\n"));
+      const code = moduleOf(id.slice(RESOLVED.length + NAME.length), result.value);
+      if (code === undefined) this.error(`There is no module ${id.slice(RESOLVED.length)}.`);
+      return { code, map: null, moduleSideEffects: false };
+    },
+    watchChange(file) {
+      if (isOurs(file)) loading = undefined;
+    },
+    configureServer(server) {
+      server.watcher.add(top);
+      for (const event of ["add", "change", "unlink"] as const)
+        server.watcher.on(event, (file) => {
+          if (!isOurs(file)) return;
+          loading = undefined;
+          forget(server);
+        });
+    },
+  };
+}
+
+/** Every module of ours is read again and the page loaded anew. */
+function forget(server: ViteDevServer): void {
+  for (const [id, node] of server.moduleGraph.idToModuleMap)
+    if (id.startsWith(RESOLVED + NAME)) server.moduleGraph.invalidateModule(node);
+  server.ws.send({ type: "full-reload" });
+}
+
+/** The code of one module, or undefined when nothing has that name. */
+export function moduleOf(name: string, lists: Checklists): string | undefined {
+  const [first, second, third] = name.split("/");
+  if (name === "index") return indexModule(lists);
+  if (name === "common") return dataModule(lists.common);
+  if (first === "sheet") {
+    const found = lists.sheets.find((s) => s.sheet.id === second);
+    return found && dataModule(builtWithLabel(found.built));
+  }
+  if (first !== "texts" || second === undefined) return undefined;
+  const texts = third === "common" ? lists.commonWithTexts.texts : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
+  return texts && Object.hasOwn(texts, second) ? dataModule(texts[second]) : undefined;
+}
+
+const builtWithLabel = (built: Checklists["sheets"][number]["built"]) => ({ ...built, label: built.sheet.label });
+
+/** One JSON text parsed at run time is quicker to start than the same as a literal of this size. */
+const dataModule = (data: unknown): string => `export default JSON.parse(${JSON.stringify(JSON.stringify(data))});\n`;
+
+function indexModule(lists: Checklists): string {
+  const languages = (texts: Readonly<Record<string, unknown>>) => Object.keys(texts).sort();
+  const loaders = (of: string, texts: Readonly<Record<string, unknown>>) =>
+    languages(texts)
+      .map((language) => `${JSON.stringify(language)}: () => import(${name(`texts/${language}/${of}`)}).then((m) => m.default)`)
+      .join(", ");
+  const sheets = lists.sheets.map(({ built, sheet }) => {
+    const titles = Object.fromEntries(languages(sheet.texts).map((l) => [l, sheet.texts[l]?.title]));
+    const about = Object.fromEntries(languages(sheet.texts).map((l) => [l, sheet.texts[l]?.about]));
+    const head = { id: sheet.id, label: sheet.label, edition: built.edition, titles, about };
+    return `  { ...${JSON.stringify(head)}, load: () => import(${name(`sheet/${sheet.id}`)}).then((m) => m.default), texts: { ${loaders(sheet.id, sheet.texts)} } }`;
+  });
+  return [
+    `export const sheets = [\n${sheets.join(",\n")},\n];`,
+    `export const common = { edition: ${JSON.stringify(lists.common.edition)}, load: () => import(${name("common")}).then((m) => m.default), texts: { ${loaders("common", lists.commonWithTexts.texts)} } };`,
+    "",
+  ].join("\n");
+}
+
+const name = (module: string): string => JSON.stringify(NAME + module);

@@ -1,0 +1,38 @@
+/** What the modules made from check sheets export. */
+
+declare module "virtual:leadlamp/index" {
+  import type { BuiltCommon, CommonTexts, ListedSheet } from "../core/sheet/run.js";
+
+  /** Every sheet the app comes with. */
+  export const sheets: readonly ListedSheet[];
+  export const common: {
+    readonly edition: string;
+    readonly load: () => Promise<BuiltCommon>;
+    /** By language. */
+    readonly texts: Readonly<Record<string, () => Promise<CommonTexts>>>;
+  };
+}
+
+declare module "virtual:leadlamp/common" {
+  import type { BuiltCommon } from "../core/sheet/run.js";
+  const common: BuiltCommon;
+  export default common;
+}
+
+declare module "virtual:leadlamp/sheet/*" {
+  import type { BuiltSheet } from "../core/sheet/run.js";
+  const sheet: BuiltSheet & { readonly label: string };
+  export default sheet;
+}
+
+declare module "virtual:leadlamp/texts/en/common" {
+  import type { CommonTexts } from "../core/sheet/run.js";
+  const texts: CommonTexts;
+  export default texts;
+}
+
+declare module "virtual:leadlamp/texts/en/*" {
+  import type { SheetTexts } from "../core/sheet/run.js";
+  const texts: SheetTexts;
+  export default texts;
+}

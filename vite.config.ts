@@ -2,6 +2,7 @@
 import preact from "@preact/preset-vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+import { checklists } from "./src/build/checklists.js";
 import { chunkContents } from "./src/build/chunk-contents.js";
 import { pagePolicy } from "./src/build/page-policy.js";
 
@@ -26,6 +27,7 @@ export default defineConfig({
   worker: { format: "es" },
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: !testing }),
+    checklists({ dir: here("checklists") }),
     pagePolicy(process.env["LEADLAMP_CONNECT"]),
     chunkContents(here(".")),
     VitePWA({

@@ -18,6 +18,10 @@ export interface ChunkContents {
 /** Where the list lies in the built folder; a hidden folder is neither served nor kept by the service worker. */
 export const CONTENTS_FILE = ".vite/contents.json";
 
+/** Path from the top; modules without a file keep their own name. */
+const nameOf = (id: string, top: string): string =>
+  id.startsWith("\0") ? id.slice(1) : relative(top, id.replace(/\?.*$/, "")).replaceAll("\\", "/");
+
 /** Writes {@link CONTENTS_FILE}; `top` is the top of the tree. */
 export function chunkContents(top: string): Plugin {
   return {
@@ -30,7 +34,7 @@ export function chunkContents(top: string): Plugin {
       for (const chunk of Object.values(bundle)) {
         if (chunk.type !== "chunk") continue;
         contents[chunk.fileName] = {
-          modules: Object.keys(chunk.modules).map((id) => relative(top, id.replace(/\?.*$/, "")).replaceAll("\\", "/")),
+          modules: Object.keys(chunk.modules).map((id) => nameOf(id, top)),
           imports: chunk.imports,
           later: chunk.dynamicImports,
           css: [...(chunk.viteMetadata?.importedCss ?? [])],

@@ -98,10 +98,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
   };
   const foldedOf = (stream: string): Signal<Opened<RecordState>> => {
     const there = folded.get(stream);
-    if (there) {
-      if (there.peek().is === "trouble") void inTurn(() => read(stream, there));
-      return there;
-    }
+    if (there) return there;
     const made = signal<Opened<RecordState>>({ is: "opening" });
     folded.set(stream, made);
     void inTurn(() => read(stream, made));
@@ -168,7 +165,10 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
   store.watchHealth((now) => {
     const before = health.peek().is;
     health.value = now;
-    if (now.is === "open" && before !== "open") void again();
+    if (now.is !== "open" || before === "open") return;
+    for (const [stream, into] of folded) if (into.peek().is !== "open") void inTurn(() => read(stream, into));
+    void refresh();
+    void again();
   });
   store.watch((changes) => {
     for (const change of changes) {

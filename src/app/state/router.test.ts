@@ -27,31 +27,24 @@ function fakeWindow(start: string): RouterWindow & { readonly steps: string[] } 
   };
 }
 
-test("Back closes the panel over a screen before it leaves the screen", () => {
+test("Back leads through the screens one came by", () => {
   const win = fakeWindow("#/");
   const router = startRouter(win);
   router.go("#/settings");
-  router.openOver("theme");
-  expect(router.at.value).toMatchObject({ name: "settings", over: "theme" });
+  router.go("#/about");
   win.history.back();
   expect(router.at.value).toEqual({ name: "settings", params: {} });
   win.history.back();
   expect(router.at.value?.name).toBe("cars");
 });
 
-test("closing a panel by its own button leaves no step behind", () => {
+test("a step at the same address, as a sheet makes it, changes no screen", () => {
   const win = fakeWindow("#/settings");
   const router = startRouter(win);
-  router.openOver("theme");
-  router.closeOver();
-  expect(win.steps).toEqual(["#/settings"]);
-});
-
-test("a panel opened by reload closes onto its screen", () => {
-  const win = fakeWindow("#/settings?over=theme");
-  const router = startRouter(win);
-  router.closeOver();
-  expect(win.steps).toEqual(["#/settings"]);
+  const before = router.at.value;
+  win.history.pushState({}, "", "#/settings");
+  win.history.back();
+  expect(router.at.value).toBe(before);
 });
 
 test("the way up goes back when that is where one came from, else replaces", () => {

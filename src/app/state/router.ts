@@ -1,6 +1,6 @@
 /**
- * Where the app is, kept in the address bar and the browser's history. Back closes the panel over a
- * screen first, because an opened panel is a history step of its own. Knows no screen and no record.
+ * Where the app is, kept in the address bar and the browser's history. Knows no screen and no record; a sheet over
+ * a screen keeps its own history step at the same address (parts/sheet-back).
  */
 import { signal, type ReadonlySignal } from "@preact/signals";
 import { above, hrefOf, readAddress, type Address } from "./routes.js";
@@ -26,10 +26,6 @@ export interface Router {
   swap(href: string): void;
   /** One level up: back in history when that is where we came from, else to `href` (default: {@link above}). */
   up(href?: string): void;
-  /** Lays a panel over the screen. */
-  openOver(over: string): void;
-  /** Closes it the same way Back does. */
-  closeOver(): void;
 }
 
 /** Written into each history step: the address it was opened from. */
@@ -72,18 +68,6 @@ export function startRouter(win: RouterWindow): Router {
         win.history.replaceState(null, "", target);
         follow();
       }
-    },
-    openOver(over) {
-      const here = at.peek();
-      if (here) go(hrefOf({ ...here, over }));
-    },
-    closeOver() {
-      const here = at.peek();
-      if (!here?.over) return;
-      const { over: _, ...under } = here;
-      const target = hrefOf(under as Address);
-      if (cameFrom() === target) win.history.back();
-      else swap(target);
     },
   };
 }

@@ -10,10 +10,7 @@ const SAMPLE: Readonly<Record<string, string>> = {
 test("every address of the table reads back as itself", () => {
   for (const [name, path] of Object.entries(ROUTES)) {
     const params = Object.fromEntries([...path.matchAll(/:([a-z]+)/g)].map(([, key]) => [key, SAMPLE[key as string]]));
-    for (const over of [undefined, "reasons"]) {
-      const written = hrefOf({ name, params, ...(over ? { over } : {}) } as Parameters<typeof hrefOf>[0]);
-      expect(readAddress(written)).toEqual({ name, params, ...(over ? { over } : {}) });
-    }
+    expect(readAddress(hrefOf({ name, params } as Parameters<typeof hrefOf>[0]))).toEqual({ name, params });
   }
 });
 

@@ -46,19 +46,15 @@ type ParamNames<Path extends string> = Path extends `${string}:${infer Name}/${i
 /** Parameters a route needs, by name. */
 export type ParamsOf<Name extends RouteName> = { readonly [Key in ParamNames<(typeof ROUTES)[Name]>]: string };
 
-/**
- * Where the app is. `over` names the panel lying over the screen (Back closes it first);
- * `params` holds exactly the parameters of the route.
- */
+/** Where the app is; `params` holds exactly the parameters of the route. */
 export type Address<Name extends RouteName = RouteName> = {
-  readonly [Key in Name]: { readonly name: Key; readonly params: ParamsOf<Key>; readonly over?: string };
+  readonly [Key in Name]: { readonly name: Key; readonly params: ParamsOf<Key> };
 }[Name];
 
-/** A place with its parameters by name, for code that handles any route. */
+/** An address with its parameters by name, for code that handles any route. */
 interface AnyAddress {
   readonly name: RouteName;
   readonly params: Readonly<Record<string, string>>;
-  readonly over?: string;
 }
 
 const NAMES = Object.keys(ROUTES) as RouteName[];
@@ -86,17 +82,15 @@ function match(pattern: string, path: string): Record<string, string> | undefine
 }
 
 /**
- * Reads an address (`#/car/1?over=more`). An empty hash is the car list; anything unknown is
- * undefined, so that the app can say so instead of guessing.
+ * Reads an address (`#/car/1`). An empty hash is the car list; anything unknown is undefined, so that the app can
+ * say so instead of guessing.
  */
 export function readAddress(hash: string): Address | undefined {
-  const text = hash.replace(/^#/, "") || "/";
-  const [path = "/", query = ""] = text.split("?", 2);
-  const over = new URLSearchParams(query).get("over");
+  const path = hash.replace(/^#/, "") || "/";
   for (const name of NAMES) {
     const params = match(ROUTES[name], path);
     // The parameters were just matched against this very pattern.
-    if (params) return { name, params, ...(over ? { over } : {}) } as Address;
+    if (params) return { name, params } as Address;
   }
   return undefined;
 }
@@ -107,7 +101,7 @@ export function hrefOf(place: AnyAddress): string {
     .split("/")
     .map((part) => (part.startsWith(":") ? encodeURIComponent(place.params[part.slice(1)] ?? "") : part))
     .join("/");
-  return `#${path}${place.over ? `?over=${encodeURIComponent(place.over)}` : ""}`;
+  return `#${path}`;
 }
 
 /** Address of a route by name and parameters. */

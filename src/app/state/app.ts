@@ -1,0 +1,76 @@
+/**
+ * Everything a screen may reach, gathered once by main.tsx and handed down: record, visits laid out, sheets, settings,
+ * address, and what the phone offers behind interfaces. Holds no logic of its own.
+ */
+import type { ReadonlySignal, Signal } from "@preact/signals";
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import type { FileDoor } from "../../core/record/files.js";
+import type { Store } from "../../core/record/index.js";
+import type { PictureKeeper } from "../../core/record/photo.js";
+import type { Result } from "../../core/terms/index.js";
+import type { Desk, Judging } from "./desk.js";
+import type { FrozenSheetFile, FrozenCommonFile } from "./frozen.js";
+import type { Journal, Phone } from "./journal.js";
+import type { Router } from "./router.js";
+import type { Settings, TextShelf } from "./settings.js";
+import type { Compiler, Shelf } from "./shelf.js";
+
+/** What the browser offers around the app itself. */
+export interface Surroundings {
+  readonly online: ReadonlySignal<boolean>;
+  /** A newer version waits for the person's word. */
+  readonly updateWaits: ReadonlySignal<boolean>;
+  readonly takeUpdate: () => void;
+  /** Whether every part of the app is on this phone. */
+  readonly partsKept: ReadonlySignal<"none" | "fetching" | "kept" | "failed">;
+  /** Whether the browser promised not to clear the record; undefined while that is not known. */
+  readonly persisted: ReadonlySignal<boolean | undefined>;
+  /** Asks the browser for that promise. */
+  readonly persist: () => Promise<boolean>;
+  /** Bytes used, as the browser estimates them: no gauge of free space. */
+  readonly usedBytes: () => Promise<number | undefined>;
+  /** The browser's own offer to put the app on the home screen; undefined when it makes none. */
+  readonly install: ReadonlySignal<(() => Promise<void>) | undefined>;
+  readonly installed: boolean;
+  readonly vibrate: (pattern: readonly number[]) => void;
+  readonly steadyMs: () => number;
+  readonly version: string;
+}
+
+/** Reads a sheet from one file, checked first; its parser is loaded only then. */
+export type SheetReader = (fileName: string, text: string, common: FrozenCommonFile) => Promise<Result<FrozenSheetFile>>;
+
+export interface App {
+  readonly router: Router;
+  readonly settings: Signal<Settings>;
+  readonly remembered: TextShelf;
+  readonly journal: Journal;
+  readonly store: Store;
+  readonly phone: Phone;
+  readonly shelf: Shelf;
+  readonly compiler: Compiler;
+  readonly readSheet: SheetReader;
+  readonly judging: () => Promise<Judging>;
+  /** The visit laid out; the same one at every call. */
+  readonly desk: (visit: string) => Desk;
+  readonly pictures: PictureKeeper<Blob, AbortSignal>;
+  readonly files: FileDoor<File>;
+  readonly around: Surroundings;
+  /** Brings the demo in, or finds it; its car and last visit. */
+  readonly openDemo: () => Promise<void>;
+}
+
+export const AppContext = createContext<App | undefined>(undefined);
+
+/** The app around a screen. */
+export function useApp(): App {
+  const app = useContext(AppContext);
+  if (!app) throw new Error("A screen was drawn outside the app");
+  return app;
+}
+
+/** Streams in addresses go without their kind: `visit:x` is `x`. */
+export const carOf = (param: string): string => `car:${param}`;
+export const visitOf = (param: string): string => `visit:${param}`;
+export const paramOf = (stream: string): string => stream.slice(stream.indexOf(":") + 1);

@@ -1,0 +1,74 @@
+/** What a person can do with a car, and opening a visit: each one act of the journal. Judges nothing. */
+import {
+  type Act, type Bodies, type CarState, carStream, type Draft, draftCar, draftComplaint, draftFact, draftLimit, draftName, draftNoLimit, draftPlace, draftVisit, type FactValue,
+  foldVisit, type KeptBytes, visitStream,
+} from "../../core/record/index.js";
+import type { CarLimit, PlaceChange } from "../../core/sheet/run.js";
+import { FROZEN_TYPE, type FrozenCommonFile, type FrozenFile, type FrozenSheetFile, frozenBytes } from "./frozen.js";
+import type { Journal, Phone } from "./journal.js";
+
+function act(journal: Journal, stream: string, make: (act: Act, car: CarState) => readonly Draft[]): Promise<boolean> {
+  return journal.keep("an-entry", (one) => {
+    const car = journal.car(stream).peek();
+    return { drafts: car.is === "open" ? make(one, car.state) : [] };
+  });
+}
+
+/** A new car; its stream once it is kept, undefined when it was refused. */
+export async function newCar(journal: Journal, name: string, demo = false): Promise<string | undefined> {
+  let stream = "";
+  const kept = await journal.keep("an-entry", (one) => {
+    stream = carStream(one.id, demo);
+    return { drafts: [draftCar(one, stream, name)] };
+  });
+  return kept ? stream : undefined;
+}
+
+export const rename = (journal: Journal, stream: string, name: string): Promise<boolean> => act(journal, stream, (one, car) => [draftName(one, car, name)]);
+export const fact = (journal: Journal, stream: string, name: string, value: FactValue | null): Promise<boolean> => act(journal, stream, (one, car) => [draftFact(one, car, name, value)]);
+export const limit = (journal: Journal, stream: string, value: CarLimit): Promise<boolean> => act(journal, stream, (one, car) => [draftLimit(one, car, value)]);
+export const noLimit = (journal: Journal, stream: string, key: string): Promise<boolean> => act(journal, stream, (one, car) => [draftNoLimit(one, car, key)]);
+export const place = (journal: Journal, stream: string, id: string, change: PlaceChange | null): Promise<boolean> => act(journal, stream, (one, car) => [draftPlace(one, car, id, change)]);
+
+/** What opening a visit asks of the person, and the sheets it freezes. */
+export interface Opening {
+  readonly car: string;
+  readonly purpose: Bodies["visit.opened"]["purpose"];
+  readonly who: Bodies["visit.opened"]["who"];
+  /** ISO 8601 with offset. */
+  readonly on: string;
+  readonly odometer?: { readonly value: string; readonly unit: string };
+  readonly complaint?: { readonly text: string; readonly complaint?: string };
+  readonly common: FrozenCommonFile;
+  readonly sheets: readonly FrozenSheetFile[];
+  readonly limits: readonly CarLimit[];
+}
+
+async function blobOf(phone: Pick<Phone, "hash">, file: FrozenFile): Promise<KeptBytes> {
+  const bytes = frozenBytes(file);
+  return { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes };
+}
+
+/** Opens a visit with everything it freezes in one act; its stream once it is kept. */
+export async function openVisit(journal: Journal, phone: Pick<Phone, "hash">, opening: Opening, demo = false): Promise<string | undefined> {
+  const common = await blobOf(phone, opening.common);
+  const limits = await blobOf(phone, { format: "leadlamp-frozen-limits/1", limits: opening.limits });
+  const sheets = await Promise.all(opening.sheets.map(async (file) => ({ file, blob: await blobOf(phone, file) })));
+  let stream = "";
+  const kept = await journal.keep("an-entry", (one) => {
+    stream = visitStream(one.id, demo);
+    const opened = draftVisit(one, stream, {
+      car: opening.car,
+      purpose: opening.purpose,
+      who: opening.who,
+      on: opening.on,
+      ...(opening.odometer ? { odometer: opening.odometer } : {}),
+      sheets: sheets.map(({ file, blob }) => ({ id: file.sheet.id, edition: file.edition, label: file.sheet.label, blob: blob.hash })),
+      common: common.hash,
+      limits: limits.hash,
+    });
+    const said = opening.complaint ? [{ ...draftComplaint(one, foldVisit([]), opening.complaint), stream }] : [];
+    return { drafts: [opened, ...said], blobs: [common, limits, ...sheets.map(({ blob }) => blob)] };
+  });
+  return kept ? stream : undefined;
+}

@@ -1,0 +1,82 @@
+/**
+ * What a person can do in a visit, each as one act of the journal. Every act is drafted from the folded visit at the
+ * moment its turn comes; nothing is judged here.
+ */
+import {
+  draftClose, draftComplaint, draftNote, draftOdometer, draftPicture, draftRedo, draftRegrade, draftReopen, draftReply, draftSettle, draftTold, draftUndo,
+  type IdText, type Odometer, type Step, type VisitState, type Act, type Draft, type KeptBytes,
+} from "../../core/record/index.js";
+import type { PictureOutcome } from "../../core/record/photo.js";
+import type { Grade, ReplyKey, ReplyValue } from "../../core/terms/index.js";
+import type { Journal } from "./journal.js";
+import type { PointAt } from "./standing.js";
+import type { UnkeptWhat } from "./unkept.js";
+
+/** Keeps what `make` drafts from the visit as it then is; a visit that is not open keeps nothing. */
+function act(journal: Journal, stream: string, what: UnkeptWhat, make: (act: Act, visit: VisitState) => readonly Draft[], blobs?: readonly KeptBytes[]): Promise<boolean> {
+  return journal.keep(what, (one) => {
+    const visit = journal.keptVisit(stream).peek();
+    if (visit.is !== "open") return { drafts: [] };
+    return { drafts: make(one, visit.state), ...(blobs ? { blobs } : {}) };
+  });
+}
+
+/** One reply, or null to take it back. */
+export const reply = (journal: Journal, stream: string, key: ReplyKey, value: ReplyValue | null): Promise<boolean> =>
+  act(journal, stream, "a-reply", (one, visit) => [draftReply(one, visit, key, value)]);
+
+/** Several replies in one deliberate step: undone together. */
+export const replyAll = (journal: Journal, stream: string, replies: readonly { readonly key: ReplyKey; readonly value: ReplyValue }[]): Promise<boolean> =>
+  act(journal, stream, "a-reply", (one, visit) => replies.map(({ key, value }) => draftReply(one, visit, key, value)));
+
+export const settle = (journal: Journal, stream: string, key: ReplyKey, chosen: IdText): Promise<boolean> =>
+  act(journal, stream, "a-reply", (one, visit) => [draftSettle(one, visit, key, chosen)]);
+
+export const note = (journal: Journal, stream: string, text: string, at: Partial<PointAt>): Promise<boolean> =>
+  act(journal, stream, "a-note", (one, visit) => [draftNote(one, visit, { text, ...at })]);
+
+/** A picture made ready by the device, with its small copy where there is one. */
+export function picture(journal: Journal, stream: string, made: PictureOutcome, at: PointAt, name: string): Promise<boolean> {
+  const { point, place, state } = at;
+  const body =
+    made.kind === "picture"
+      ? { blob: made.picture.hash, thumb: made.thumb.hash, type: made.picture.type, width: made.picture.width, height: made.picture.height }
+      : { blob: made.hash, type: made.type, width: 0, height: 0, unreadable: true };
+  const blobs = made.kind === "picture" ? [made.picture, made.thumb] : [made];
+  return act(
+    journal,
+    stream,
+    "a-picture",
+    (one, visit) => [draftPicture(one, visit, { ...body, point, place, state, ...(name === "" ? {} : { name }) })],
+    blobs.map(({ hash, type, bytes }) => ({ hash, type, bytes })),
+  );
+}
+
+export const regrade = (journal: Journal, stream: string, fault: string, place: string, grade: Grade | null, reason: string): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => [draftRegrade(one, visit, { fault, place, grade, reason })]);
+
+/** The owner has been told of these cautions. */
+export const told = (journal: Journal, stream: string, cautions: readonly string[]): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => cautions.map((caution) => draftTold(one, visit, caution)));
+
+export const odometer = (journal: Journal, stream: string, value: Odometer): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => [draftOdometer(one, visit, value)]);
+
+export const complaint = (journal: Journal, stream: string, text: string, known?: string): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => [draftComplaint(one, visit, { text, ...(known === undefined ? {} : { complaint: known }) })]);
+
+/** Undoes one step; `redo` brings an undone one back. */
+export const undo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => draftUndo(one, visit, step.ids));
+export const redo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => draftRedo(one, visit, step.ids));
+
+/** Closes the visit with its judgement as a readable blob. */
+export async function close(journal: Journal, stream: string, assessment: unknown, engine: string, hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>): Promise<boolean> {
+  const bytes = new TextEncoder().encode(JSON.stringify(assessment));
+  const blob: KeptBytes = { hash: await hash(bytes), type: "application/json", bytes };
+  return act(journal, stream, "an-entry", (one, visit) => [draftClose(one, visit, { assessment: blob.hash, engine })], [blob]);
+}
+
+export const reopen = (journal: Journal, stream: string, reason: string): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => [draftReopen(one, visit, reason)]);

@@ -1,20 +1,6 @@
 /** A labelled box to write or pick in. Numbers are text with a number keyboard: the comma is a decimal sign too. */
 import type { FieldProps } from "./props-frame.js";
 
-const BOX: Readonly<
-  Record<
-    FieldProps["kind"],
-    { readonly type: "text" | "date" | "search"; readonly inputMode: "text" | "decimal" | "search" }
-  >
-> = {
-  text: { type: "text", inputMode: "text" },
-  number: { type: "text", inputMode: "decimal" },
-  area: { type: "text", inputMode: "text" },
-  date: { type: "date", inputMode: "text" },
-  select: { type: "text", inputMode: "text" },
-  search: { type: "search", inputMode: "search" },
-};
-
 export function Field(props: FieldProps) {
   const { id, label, kind, value, onInput, onCommit, help, problem, options = [], unit, required } = props;
   const described = [help && `${id}-help`, problem && `${id}-problem`].filter(Boolean).join(" ");
@@ -28,6 +14,7 @@ export function Field(props: FieldProps) {
     onChange: (event: { readonly currentTarget: { readonly value: string } }) => onCommit?.(event.currentTarget.value),
   };
   const length = props.maxLength === undefined ? undefined : { maxLength: props.maxLength };
+  const fill = props.autocomplete ?? "off";
   return (
     <div class="field">
       <label for={id}>{label}</label>
@@ -42,8 +29,18 @@ export function Field(props: FieldProps) {
           </select>
         ) : kind === "area" ? (
           <textarea {...shared} {...length} rows={3} />
+        ) : kind === "date" ? (
+          <input {...shared} type="date" autocomplete={fill} />
+        ) : kind === "search" ? (
+          <input {...shared} {...length} type="search" inputMode="search" autocomplete={fill} />
         ) : (
-          <input {...shared} {...length} {...BOX[kind]} autocomplete={props.autocomplete ?? "off"} />
+          <input
+            {...shared}
+            {...length}
+            type="text"
+            inputMode={kind === "number" ? "decimal" : "text"}
+            autocomplete={fill}
+          />
         )}
         {unit && <span>{unit}</span>}
       </div>

@@ -5,5 +5,7 @@ import type { GradeMarkProps } from "./props-frame.js";
 
 export function GradeMark({ mark, size = 24, label }: GradeMarkProps) {
   const rem = (px: number): string => `${(px / 17).toFixed(3)}rem`;
-  return <DrawingView drawing={markDrawing(mark)} label={label} width={rem(size * 0.8)} height={rem(size)} />;
+  return (
+    <DrawingView class="grade" drawing={markDrawing(mark)} label={label} width={rem(size * 0.8)} height={rem(size)} />
+  );
 }

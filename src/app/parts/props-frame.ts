@@ -41,6 +41,8 @@ export interface SectionRowProps {
 export interface TitleProps {
   readonly title: string;
   readonly second?: string | undefined;
+  /** `point`: 28 px, for the screen of one reading. */
+  readonly size?: "screen" | "point" | undefined;
   /** '5' and ' of 12 points'. */
   readonly figure?: { readonly count: string; readonly rest: string } | undefined;
   readonly ticks?: readonly TickLook[] | undefined;

@@ -110,6 +110,8 @@ export interface KeypadProps {
   readonly extra?: readonly { readonly id: string; readonly words: string; readonly onPress: () => void }[] | undefined;
   /** Sits in the tool column, away from 0. */
   readonly camera?: { readonly words: string; readonly onPress: () => void } | undefined;
+  /** Stays with the keys when the page scrolls: the ReadingEntry. */
+  readonly children?: ComponentChildren | undefined;
   /** 'Keep 1.26'. */
   readonly keep: { readonly words: string; readonly disabled?: boolean | undefined; readonly onPress: () => void };
 }

@@ -17,7 +17,7 @@ export function Switch({ id, label, says, on, onChange, words }: SwitchProps) {
       <span>
         {label}
         {says && (
-          <span id={`${id}-says`} class="small row-title">
+          <span id={`${id}-says`} class="small">
             {says}
           </span>
         )}

@@ -17,9 +17,9 @@ export function Ticks({ ticks, label }: TicksProps) {
   );
 }
 
-export function Title({ title, second, figure, ticks, id }: TitleProps) {
+export function Title({ title, second, figure, ticks, id, size = "screen" }: TitleProps) {
   return (
-    <div class="title">
+    <div class={size === "point" ? "title point" : "title"}>
       <div>
         <h1 id={id} tabIndex={-1}>
           {title}

@@ -6,10 +6,10 @@ import type { ScaleBox, ScaleInput } from "./scale-terms.js";
 import { graduation, type ScaleWindow } from "./scale-window.js";
 import { n, type Shape, shape } from "./tree.js";
 
-/** Width of a letter or tabular figure as a share of the type size, measured on the app's own face. */
-const LETTER = 0.58;
+/** Width of a sign as a share of the type size, measured on the app's own face: tabular figures, and words. */
+const LETTER = { figure: 0.515, words: 0.47 } as const;
 const ROW = 1.25;
-const GAP = 6;
+const GAP = 4;
 
 interface Label {
   readonly text: string;
@@ -47,7 +47,7 @@ function graduationLabels(input: ScaleInput, ruler: Ruled, box: ScaleBox): reado
   for (let i = Math.ceil(from / long - 1e-6); i * long <= to + long * 1e-6; i++) {
     labels.push({ text: write(i * long), x: ruler.x(i * long), look: "figure" });
   }
-  const widest = Math.max(1, ...labels.map((l) => l.text.length)) * LETTER * box.text + GAP;
+  const widest = Math.max(1, ...labels.map((l) => l.text.length)) * LETTER.figure * box.text + GAP;
   const every = Math.max(1, Math.ceil((widest * labels.length) / (ruler.right - ruler.left)));
   return labels.filter((_, i) => i % every === 0);
 }
@@ -65,7 +65,7 @@ export function labelRows(
   const rows: number[] = [];
   let wordsFrom = 0;
   const shapes = labels.map((label) => {
-    const half = (label.text.length * LETTER * box.text) / 2;
+    const half = (label.text.length * LETTER[label.look] * box.text) / 2;
     const x = Math.min(box.width - 4 - half, Math.max(4 + half, label.x));
     if (label.look === "figure") wordsFrom = Math.max(wordsFrom, rows.length);
     let row = label.look === "words" ? Math.max(1, wordsFrom) : 0;

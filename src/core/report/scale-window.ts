@@ -7,7 +7,7 @@ import type { ScaleEdge, ScaleInput } from "./scale-terms.js";
 /** Marks need this much room in a zone, px; narrower zones push far edges off the ruler. */
 export const ZONE_ROOM = 24;
 /** Air beyond the outermost figure, as a share of the span. */
-const AIR = 0.16;
+const AIR = 0.12;
 
 export interface ScaleWindow {
   readonly from: number;

@@ -12,13 +12,14 @@ export type { ScaleBox, ScaleEdge, ScaleInput } from "./scale-terms.js";
 
 /** Heights, px: lamp's foot, ruler, foot of the limit strokes. */
 const LAMP = 14;
-const RULER = 106;
-const LIMIT_FOOT = 146;
+const RULER = 98;
+const LIMIT_FOOT = 138;
 const MARGIN = 20;
 /** The lamp's own half width. */
 const APEX = 3;
 /** A foot narrower than this can't be seen. */
 const LEAST_FOOT = 4;
+const KEPT = 26;
 const LONG = 16;
 const MIDDLE = 11;
 const SHORT = 6;
@@ -80,14 +81,27 @@ function graduationShapes(input: ScaleInput, ruler: Ruler, lamp: Lamp): readonly
   );
 }
 
+/** Readings kept before this one: strokes in the colour of the lamp's lead, taller than any graduation. */
+function keptShapes(kept: readonly number[], ruler: Ruler, lamp: Lamp): readonly Shape[] {
+  return kept.map((value) => {
+    const x = ruler.x(value);
+    const look = coneTop(lamp, x) <= RULER - KEPT ? "kept in-lamp" : "kept";
+    return shape("path", { class: look, d: `M${n(x)} ${RULER}V${RULER - KEPT}` });
+  });
+}
+
 /** Zone marks from the mildest on, in the middle of each stretch between edges where there is room. */
 function zoneShapes(input: ScaleInput, ruler: Ruler): readonly Shape[] {
   const { edges, from, to } = ruler.window;
   const worse = [...input.edges].sort((a, b) => a.at - b.at);
   const bounds = [from, ...edges.map((e) => e.at), to];
+  const size = input.nominal?.at;
+  const clip = (value: number): number =>
+    size === undefined ? value : input.direction === "over" ? Math.max(value, size) : Math.min(value, size);
   return bounds.slice(1).flatMap((end, i) => {
     const start = bounds[i] ?? from;
-    const [x1, x2] = [ruler.x(start), ruler.x(end)];
+    // Beyond the nominal size lies nothing to be graded: the mark of the sound end stands before it.
+    const [x1, x2] = [ruler.x(clip(start)), ruler.x(clip(end))];
     if (x2 - x1 < ZONE_ROOM) return [];
     const middle = (start + end) / 2;
     const passed =
@@ -104,7 +118,7 @@ function zoneShapes(input: ScaleInput, ruler: Ruler): readonly Shape[] {
 function limitShapes(ruler: Ruler, lamp: Lamp): readonly Shape[] {
   return ruler.window.edges.flatMap((edge) => {
     const x = ruler.x(edge.at);
-    const top = Math.max(60, coneTop(lamp, x));
+    const top = Math.max(54, coneTop(lamp, x));
     const below = shape("path", { class: "limit", d: `M${n(x)} ${RULER}V${LIMIT_FOOT}` });
     return top < RULER ? [below, shape("path", { class: "limit in-lamp", d: `M${n(x)} ${RULER}V${n(top)}` })] : [below];
   });
@@ -128,9 +142,7 @@ export function scaleDrawing(input: ScaleInput, box: ScaleBox): Drawing {
       ...lampShapes(lamp),
       shape("path", { class: "base", d: `M${n(left)} ${RULER}H${n(right)}` }),
       ...graduationShapes(input, ruler, lamp),
-      ...(input.kept ?? []).map((value) =>
-        shape("path", { class: "kept", d: `M${n(x(value))} ${RULER - 20}V${RULER - 27}` }),
-      ),
+      ...(shown ? keptShapes(input.kept ?? [], ruler, lamp) : []),
       ...limitShapes(ruler, lamp),
       ...(nominal === undefined
         ? []

@@ -59,7 +59,7 @@ const CHECKS = [
 /** @type {readonly Step[]} */
 const BUILDING = [
   { name: "build", heading: "Build", commands: [[bin("vite", "bin", "vite.js"), "build", "--logLevel", "warn"]] },
-  { name: "bytes", heading: "Byte budgets", needs: "build", commands: [[bin("size-limit", "bin.js")]] },
+  { name: "bytes", heading: "Byte budgets", needs: "build", commands: [[...tsx, bin("size-limit", "bin.js")]] },
 ];
 
 /** @type {Step} */

@@ -1,0 +1,26 @@
+/**
+ * Byte budgets (architecture §10), gzipped, read off the built app. tests/e2e/bytes.spec.ts proves in a browser that
+ * no more than this is really loaded.
+ */
+import { FIRST_REPLY, FIRST_SCREEN, laterParts, readContents, scriptsFor, stylesOf } from "./tests/support/loaded.ts";
+
+const contents = readContents();
+const budget = (name, limit, files) => ({ name, limit, path: files.map((file) => `dist/${file}`), gzip: true });
+
+const firstScreen = scriptsFor(contents, FIRST_SCREEN);
+const firstReply = scriptsFor(contents, FIRST_REPLY);
+/** Parsers and checkers, loaded to import a sheet: no screen, and weighed apart. */
+const authoring = /author|import|yaml/;
+
+export default [
+  budget("scripts until the first screen", "45 kB", firstScreen),
+  budget("scripts, styles and sheet until the first reply", "100 kB", [
+    ...firstReply,
+    ...stylesOf(contents, firstReply),
+  ]),
+  budget("all styles", "12 kB", stylesOf(contents, Object.keys(contents))),
+  budget("service worker", "8 kB", ["sw.js"]),
+  ...laterParts(contents, firstReply).map(({ file, adds }) =>
+    budget(`later: ${file}`, authoring.test(file) ? "90 kB" : "20 kB", adds),
+  ),
+];

@@ -65,38 +65,52 @@ function forget(server: ViteDevServer): void {
 export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
-  if (name === "common") return dataModule(lists.common);
+  if (name === "common") return dataModule("common", lists.common);
   if (first === "sheet") {
     const found = lists.sheets.find((s) => s.sheet.id === second);
-    return found && dataModule(builtWithLabel(found.built));
+    return found && dataModule("sheet", found.built);
   }
   if (first !== "texts" || second === undefined) return undefined;
-  const texts = third === "common" ? lists.commonWithTexts.texts : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
-  return texts && Object.hasOwn(texts, second) ? dataModule(texts[second]) : undefined;
+  const texts =
+    third === "common" ? lists.commonWithTexts.texts : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
+  return texts && Object.hasOwn(texts, second) ? dataModule("texts", texts[second]) : undefined;
 }
 
-const builtWithLabel = (built: Checklists["sheets"][number]["built"]) => ({ ...built, label: built.sheet.label });
-
 /** One JSON text parsed at run time is quicker to start than the same as a literal of this size. */
-const dataModule = (data: unknown): string => `export default JSON.parse(${JSON.stringify(JSON.stringify(data))});\n`;
+const dataModule = (name: string, data: unknown): string =>
+  `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(data))});\n`;
 
 function indexModule(lists: Checklists): string {
-  const languages = (texts: Readonly<Record<string, unknown>>) => Object.keys(texts).sort();
-  const loaders = (of: string, texts: Readonly<Record<string, unknown>>) =>
-    languages(texts)
-      .map((language) => `${JSON.stringify(language)}: () => import(${name(`texts/${language}/${of}`)}).then((m) => m.default)`)
-      .join(", ");
   const sheets = lists.sheets.map(({ built, sheet }) => {
-    const titles = Object.fromEntries(languages(sheet.texts).map((l) => [l, sheet.texts[l]?.title]));
-    const about = Object.fromEntries(languages(sheet.texts).map((l) => [l, sheet.texts[l]?.about]));
-    const head = { id: sheet.id, label: sheet.label, edition: built.edition, titles, about };
-    return `  { ...${JSON.stringify(head)}, load: () => import(${name(`sheet/${sheet.id}`)}).then((m) => m.default), texts: { ${loaders(sheet.id, sheet.texts)} } }`;
+    const { id, label, texts } = sheet;
+    const head = {
+      id,
+      label,
+      edition: built.edition,
+      titles: each(texts, (t) => t.title),
+      about: each(texts, (t) => t.about),
+    };
+    return `  { ...${JSON.stringify(head)}, load: ${importing(`sheet/${id}`, "sheet")}, texts: ${loaders(id, texts)} }`;
   });
+  const edition = JSON.stringify(lists.common.edition);
+  const texts = loaders("common", lists.commonWithTexts.texts);
   return [
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
-    `export const common = { edition: ${JSON.stringify(lists.common.edition)}, load: () => import(${name("common")}).then((m) => m.default), texts: { ${loaders("common", lists.commonWithTexts.texts)} } };`,
+    `export const common = { edition: ${edition}, load: ${importing("common", "common")}, texts: ${texts} };`,
     "",
   ].join("\n");
 }
 
-const name = (module: string): string => JSON.stringify(NAME + module);
+/** A loader for each language, as code. */
+function loaders(of: string, texts: Readonly<Record<string, unknown>>): string {
+  const all = Object.keys(texts)
+    .sort()
+    .map((language) => `${JSON.stringify(language)}: ${importing(`texts/${language}/${of}`, "texts")}`);
+  return `{ ${all.join(", ")} }`;
+}
+
+const importing = (module: string, exported: string): string =>
+  `() => import(${JSON.stringify(NAME + module)}).then((m) => m.${exported})`;
+
+const each = <T, R>(of: Readonly<Record<string, T>>, take: (one: T) => R): Readonly<Record<string, R>> =>
+  Object.fromEntries(Object.entries(of).map(([key, one]) => [key, take(one)]));

@@ -13,10 +13,10 @@ import {
   type Digest,
   parseCommon,
   parseSheet,
-  sealCommon,
-  sealSheet,
   type SpotOf,
   type Surroundings,
+  sealCommon,
+  sealSheet,
 } from "../core/sheet/author.js";
 import type { BuiltCommon, BuiltSheet, Common, Sheet } from "../core/sheet/run.js";
 import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
@@ -124,7 +124,13 @@ async function checkAll(
   if (!checkedCommon.ok) problems.push(...checkedCommon.problems);
   const checked: { readonly checked: Checked; readonly spotOf: SpotOf }[] = [];
   for (const { sheet, spotOf } of sheets) {
-    const result = checkSheet(sheet, common, all.filter((s) => s !== sheet), spotOf, around);
+    const result = checkSheet(
+      sheet,
+      common,
+      all.filter((s) => s !== sheet),
+      spotOf,
+      around,
+    );
     if (result.ok) checked.push({ checked: result.value, spotOf });
     else problems.push(...result.problems);
   }
@@ -134,7 +140,11 @@ async function checkAll(
     commonWithTexts: common,
     commonSpotOf: shared.spotOf,
     sheets: await Promise.all(
-      checked.map(async (c) => ({ built: await sealSheet(c.checked, digest), sheet: c.checked.sheet, spotOf: c.spotOf })),
+      checked.map(async (c) => ({
+        built: await sealSheet(c.checked, digest),
+        sheet: c.checked.sheet,
+        spotOf: c.spotOf,
+      })),
     ),
     notes: [...checkedCommon.value.notes, ...checked.flatMap((c) => c.checked.notes)],
   });

@@ -80,7 +80,9 @@ export function joinParts(files: readonly PartFile[], layout: Layout, folder: st
     }
   }
   if (problems.length > 0) return fail(...problems);
-  const lists = Object.values(layout).flat().filter((key) => !SINGLE.has(key));
+  const lists = Object.values(layout)
+    .flat()
+    .filter((key) => !SINGLE.has(key));
   const empty = Object.fromEntries(lists.map((key) => [key, []]));
   return ok({ value: { ...empty, ...value, texts }, spotOf: joinedSpots(spots, folder) });
 }
@@ -88,9 +90,13 @@ export function joinParts(files: readonly PartFile[], layout: Layout, folder: st
 /** Keys that are no lists, and the list the schema knows as optional. */
 const SINGLE: ReadonlySet<string> = new Set(["format", "id", "label", "aids"]);
 
-function takeKeys({ value, spotOf }: YamlText, keys: readonly string[], into: Record<string, unknown>): readonly Problem[] {
+function takeKeys(
+  { value, spotOf }: YamlText,
+  keys: readonly string[],
+  into: Record<string, unknown>,
+): readonly Problem[] {
   if (typeof value !== "object" || value === null || Array.isArray(value))
-    return [problem("wrong-value", spotOf([]), { found: Array.isArray(value) ? "a list" : String(value), expected: keys.map((key) => `${key}: …`) })];
+    return [problem("part-mapping", spotOf([]), { expected: keys.map((key) => `“${key}:”`) })];
   return Object.entries(value).flatMap(([key, part]) => {
     if (!keys.includes(key)) return [problem("unknown-key", spotOf([key], "key"), { key, expected: keys })];
     into[key] = part;
@@ -99,7 +105,10 @@ function takeKeys({ value, spotOf }: YamlText, keys: readonly string[], into: Re
 }
 
 /** Each key leads to its file; texts by language; what no file holds leads to the folder. */
-function joinedSpots(spots: ReadonlyMap<string, { readonly from: SpotOf; readonly drop: number }>, folder: string): SpotOf {
+function joinedSpots(
+  spots: ReadonlyMap<string, { readonly from: SpotOf; readonly drop: number }>,
+  folder: string,
+): SpotOf {
   return (path, at) => {
     const key = path[0] === "texts" ? path[1] : path[0];
     const source = key === undefined ? undefined : spots.get(String(key));

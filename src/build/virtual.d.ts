@@ -15,24 +15,24 @@ declare module "virtual:leadlamp/index" {
 
 declare module "virtual:leadlamp/common" {
   import type { BuiltCommon } from "../core/sheet/run.js";
-  const common: BuiltCommon;
-  export default common;
+
+  export const common: BuiltCommon;
 }
 
 declare module "virtual:leadlamp/sheet/*" {
   import type { BuiltSheet } from "../core/sheet/run.js";
-  const sheet: BuiltSheet & { readonly label: string };
-  export default sheet;
+
+  export const sheet: BuiltSheet;
 }
 
 declare module "virtual:leadlamp/texts/en/common" {
   import type { CommonTexts } from "../core/sheet/run.js";
-  const texts: CommonTexts;
-  export default texts;
+
+  export const texts: CommonTexts;
 }
 
 declare module "virtual:leadlamp/texts/en/*" {
   import type { SheetTexts } from "../core/sheet/run.js";
-  const texts: SheetTexts;
-  export default texts;
+
+  export const texts: SheetTexts;
 }

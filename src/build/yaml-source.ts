@@ -3,7 +3,18 @@
  * tag, alias, merge, directive, warning or key standing twice. Knows no sheet and touches no disk: the app's import
  * chunk uses it too.
  */
-import { Composer, type CST, type Document, isMap, isScalar, isSeq, LineCounter, type Node, Parser, Scalar } from "yaml";
+import {
+  Composer,
+  type CST,
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  Parser,
+  Scalar,
+} from "yaml";
 import { type Path, pathText, type SpotOf } from "../core/sheet/author.js";
 import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
 import { offsetInSource } from "./yaml-offset.js";
@@ -24,6 +35,9 @@ export interface YamlOptions {
   readonly isCondition?: (path: Path) => boolean;
 }
 
+/** Enough of a key to tell which it is. */
+const LONGEST_KEY = 80;
+
 /** Keys that would reach into every object. */
 const NO_KEYS: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype", "<<"]);
 
@@ -39,7 +53,9 @@ export function readYaml(text: string, file: string, options: YamlOptions = {}):
   const tokens = [...new Parser(lines.addNewLine).parse(text)];
   const refused = refusedTokens(tokens, spotAt);
   if (refused.length > 0) return fail(...refused);
-  const documents = [...new Composer({ version: "1.2", schema: "core", stringKeys: true, prettyErrors: false }).compose(tokens)];
+  const documents = [
+    ...new Composer({ version: "1.2", schema: "core", stringKeys: true, prettyErrors: false }).compose(tokens),
+  ];
   const [document, second] = documents;
   if (second) return fail(problem("yaml-documents", spotAt(second.range[0])));
   const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
@@ -50,11 +66,15 @@ export function readYaml(text: string, file: string, options: YamlOptions = {}):
 
 type SpotAt = (offset: number) => Problem["where"];
 
-function faultOf(fault: { readonly code: string; readonly message: string; readonly pos: readonly [number, number] }, text: string, spotAt: SpotAt): Problem {
+function faultOf(
+  fault: { readonly code: string; readonly message: string; readonly pos: readonly [number, number] },
+  text: string,
+  spotAt: SpotAt,
+): Problem {
   const at = spotAt(fault.pos[0]);
   if (fault.code !== "DUPLICATE_KEY") return problem("yaml-syntax", at, { message: fault.message });
-  const key = /^["']?[^"':\s,}\]]*/.exec(text.slice(fault.pos[0], fault.pos[1] + 1))?.[0] ?? "";
-  return problem("yaml-duplicate-key", at, { key: key.replace(/^["']/, "") });
+  const [, key = ""] = /^["']?([^"':\n]*)/.exec(text.slice(fault.pos[0], fault.pos[0] + LONGEST_KEY)) ?? [];
+  return problem("yaml-duplicate-key", at, { key });
 }
 
 /** What is refused as soon as it is written, found without recursion so that no depth can hurt. */
@@ -67,9 +87,14 @@ function refusedTokens(tokens: readonly CST.Token[], spotAt: SpotAt): readonly P
     const found = "source" in token ? token.source : "";
     if (token.type === "tag") problems.push(problem("yaml-tag", spotAt(token.offset), { found }));
     if (token.type === "anchor" || token.type === "alias")
-      problems.push(problem("yaml-alias", spotAt(token.offset), { found: token.type === "alias" ? `*${found.replace(/^\*/, "")}` : found }));
+      problems.push(
+        problem("yaml-alias", spotAt(token.offset), {
+          found: token.type === "alias" ? `*${found.replace(/^\*/, "")}` : found,
+        }),
+      );
     if (token.type === "directive") problems.push(problem("yaml-directive", spotAt(token.offset), { found }));
-    if (level > MOST_LEVELS) return [...problems, problem("yaml-too-deep", spotAt(token.offset), { most: MOST_LEVELS })];
+    if (level > MOST_LEVELS)
+      return [...problems, problem("yaml-too-deep", spotAt(token.offset), { most: MOST_LEVELS })];
     const inside = insideOf(token);
     if ("items" in token && token.items.length > MOST_ENTRIES)
       return [...problems, problem("yaml-too-large", spotAt(token.offset), { most: MOST_ENTRIES, of: "entries" })];
@@ -99,13 +124,20 @@ interface Standing {
   readonly scalar?: Scalar;
 }
 
-function take(document: Document.Parsed, text: string, file: string, spotAt: SpotAt, options: YamlOptions): Result<YamlText> {
+function take(
+  document: Document.Parsed,
+  text: string,
+  file: string,
+  spotAt: SpotAt,
+  options: YamlOptions,
+): Result<YamlText> {
   const standing = new Map<string, Standing>();
   const problems: Problem[] = [];
   const visit = (node: Node | null, path: Path, key: number): unknown => {
     const start = node?.range?.[0] ?? key;
     standing.set(JSON.stringify(path), { key, value: start, ...(isScalar(node) ? { scalar: node } : {}) });
-    if (isSeq<Node | null>(node)) return node.items.map((item, i) => visit(item, [...path, i], item?.range?.[0] ?? start));
+    if (isSeq<Node | null>(node))
+      return node.items.map((item, i) => visit(item, [...path, i], item?.range?.[0] ?? start));
     if (isMap<Scalar<string>, Node | null>(node)) {
       const entries = node.items.flatMap((pair): readonly (readonly [string, unknown])[] => {
         const name = pair.key.value;

@@ -103,6 +103,7 @@ label: "Hub 1"
     fields:
       heard: { words: [none, hum, click], several: true, exclusive: [none] }
       age: { count: { from: 0, to: 60 }, optional: true }
+      air: { quantity: pressure, unit: bar, window: [0, 5], optional: true }
     unremarkable: { heard: [none] }
     tool: torch
     who: [technician]
@@ -200,7 +201,7 @@ points:
     name: Noise
     ask: { technician: What is heard? }
     leave: Told in the workshop.
-    fields: { heard: Heard, age: Age }
+    fields: { heard: Heard, age: Age, air: Tyre pressure }
     words: { none: none, heard.hum: a hum, click: a click }
 faults:
   hub.race: { says: The race breaks up. }

@@ -6,27 +6,27 @@ import type { Common, Sheet } from "../../src/core/sheet/run.js";
 import type { Problem, Result } from "../../src/core/terms/index.js";
 import { MINI_COMMON, MINI_SHEET } from "./mini-parts.js";
 
-/** In one part, this text becomes that one. */
+/** In one part, this text becomes that one; a text that does not stand there once is a mistake of the test. */
 export interface Change {
   readonly part: string;
-  readonly from: string;
-  readonly to: string;
+  /** Absent: the whole part. */
+  readonly from?: string;
+  /** Absent with `from` absent too: the part is left out. */
+  readonly to?: string;
 }
 
-/** One thing changed in a part; a text that is not there once is a mistake of the test. */
-export const changed = (part: string, from: string, to: string): Change => ({ part, from, to });
-
 function joined(parts: Readonly<Record<string, string>>, folder: string, changes: readonly Change[]): Result<YamlText> {
-  const files = Object.entries(parts).map(([name, text]): PartFile => {
+  const names = new Set([...Object.keys(parts), ...changes.map((c) => c.part)]);
+  const files = [...names].flatMap((name): readonly PartFile[] => {
     const mine = changes.filter((c) => c.part === name);
-    return { name, file: `${folder}/${name}`, text: mine.reduce(replaceOnce, text) };
+    const text = mine.reduce(replaceOnce, parts[name]);
+    return text === undefined ? [] : [{ name, file: `${folder}/${name}`, text }];
   });
-  const stray = changes.filter((c) => !Object.hasOwn(parts, c.part));
-  for (const { part, to } of stray) files.push({ name: part, file: `${folder}/${part}`, text: to });
   return joinParts(files, folder === "common" ? COMMON_PARTS : SHEET_PARTS, folder);
 }
 
-function replaceOnce(text: string, { part, from, to }: Change): string {
+function replaceOnce(text: string | undefined, { part, from, to }: Change): string | undefined {
+  if (from === undefined || to === undefined || text === undefined) return to;
   const at = text.indexOf(from);
   if (at < 0 || text.indexOf(from, at + 1) >= 0) throw new Error(`“${from}” must stand once in ${part}.`);
   return text.slice(0, at) + to + text.slice(at + from.length);
@@ -39,6 +39,12 @@ function must<T>(result: Result<T>): T {
 
 /** The small shared files and sheet as they stand. */
 export function miniSheets(): { readonly common: Common; readonly sheet: Sheet } {
+  whole ??= readWhole();
+  return whole;
+}
+let whole: { readonly common: Common; readonly sheet: Sheet } | undefined;
+
+function readWhole() {
   const common = must(joined(MINI_COMMON, "common", []));
   const sheet = must(joined(MINI_SHEET, "hub", []));
   return { common: must(parseCommon(common.value, common.spotOf)), sheet: must(parseSheet(sheet.value, sheet.spotOf)) };
@@ -48,10 +54,13 @@ interface Said {
   /** One line a problem: `hub/rules.yaml:4:12 message`. */
   readonly problems: readonly string[];
   readonly notes: readonly string[];
+  /** The codes of both. */
+  readonly codes: readonly string[];
 }
 const said = (problems: readonly Problem[], notes: readonly Problem[] = []): Said => ({
   problems: problems.map(tell),
   notes: notes.map(tell),
+  codes: [...problems, ...notes].map((p) => p.code),
 });
 
 /** What is said about the sheet with these changes, the shared files being as they are. */

@@ -1,11 +1,12 @@
 /** The door for building, importing and editing sheets: everything that checks. Never on the way to the first reply. */
-export { Common, Field, Sheet } from "./schema.js";
-export { type Path, pathOnly, pathText, type SpotOf } from "./source.js";
-export { parseCommon, parseSheet } from "./shape.js";
+
+export { type CaseReply, readCaseReply, type Typed } from "./case-replies.js";
 export { type Checked, checkSheet } from "./check.js";
 export { type CheckedCommon, checkCommon } from "./check-common.js";
 export type { Surroundings } from "./declare.js";
-export { type CaseReply, readCaseReply, type Typed } from "./case-replies.js";
 export { lookupFor, partOfCommon, partOfSheet } from "./lookup.js";
-export { type Digest, sealCommon, sealSheet } from "./seal.js";
 export { MESSAGES, tell } from "./messages.js";
+export { Common, Field, Sheet } from "./schema.js";
+export { type Digest, sealCommon, sealSheet } from "./seal.js";
+export { parseCommon, parseSheet } from "./shape.js";
+export { type Path, pathOnly, pathText, type SpotOf } from "./source.js";

@@ -51,8 +51,13 @@ export function readCaseReply(name: string, typed: Typed, look: Lookup, path: Pa
   const there = state ?? only;
   if (there === undefined) return refuse("case-state", { key: name, expected: point.states }, "key");
   if (isNonAnswer(typed))
-    return ok({ key: { point: point.id, place, state: there, field: "*" }, value: { type: "non-answer", nonAnswer: typed } });
-  const value = valueOf(field, typed);
+    return ok({
+      key: { point: point.id, place, state: there, field: "*" },
+      value: { type: "non-answer", nonAnswer: typed },
+    });
+  // A quantity nobody knows is told where the field is declared.
+  if ("quantity" in field && !isQuantity(field.quantity)) return fail();
+  const value = replyOf(field, typed);
   if (!value) return refuse("case-value", { found: shown(typed), point: id, expected: expectedOf(field) });
   return ok({ key: { point: point.id, place, state: there, field: ref.field }, value });
 }
@@ -62,18 +67,19 @@ const shown = (typed: Typed): string => (typeof typed === "object" ? typed.join(
 function expectedOf(field: Field): readonly string[] {
   if ("words" in field) return field.words;
   if ("quantity" in field) {
-    const units = isQuantity(field.quantity) ? unitsOf(field.quantity).map((u) => u.code) : [];
+    const units = isQuantity(field.quantity) ? unitsOf(field.quantity).map((u) => u.shown) : [];
     return [`a number in ${units.slice(0, 4).join(", ")}`, ...(field.results ?? [])];
   }
   if ("count" in field) return [`a whole number from ${field.count.from} to ${field.count.to}`];
   return "yes" in field ? ["true", "false"] : [`a date code (${field.dateCode})`];
 }
 
-function valueOf(field: Field, typed: Typed): ReplyValue | undefined {
+function replyOf(field: Field, typed: Typed): ReplyValue | undefined {
   if ("words" in field) return wordsOf(field, typed);
   if ("quantity" in field) return readingOf(field, typed);
   if ("count" in field) {
-    const fits = typeof typed === "number" && Number.isInteger(typed) && typed >= field.count.from && typed <= field.count.to;
+    const fits =
+      typeof typed === "number" && Number.isInteger(typed) && typed >= field.count.from && typed <= field.count.to;
     return fits ? { type: "count", count: typed } : undefined;
   }
   if ("yes" in field) return typeof typed === "boolean" ? { type: "yes", yes: typed } : undefined;

@@ -7,7 +7,7 @@ import { checkConditions } from "./checks/conditions.js";
 import { circle } from "./checks/cycles.js";
 import { checkRulesFire } from "./checks/fires.js";
 import { checkPrefix, checkUnique } from "./checks/ids.js";
-import { type Checking, checking } from "./checks/known.js";
+import { type Checking, checking, each } from "./checks/known.js";
 import { checkMinutes, checkRules } from "./checks/rules.js";
 import { checkCommonTexts } from "./checks/texts.js";
 import { declarationsFor, type Surroundings } from "./declare.js";
@@ -38,6 +38,7 @@ export function checkCommon(
   const look = lookupFor(partOfCommon(common), common, sheets.map(partOfSheet));
   const c = checking(look, report);
   checkIds(common, c);
+  if (report.problems().some((p) => p.code === "duplicate-id")) return fail(...report.problems());
   checkPlaces(common, c);
   checkGauges(common, c);
   checkAccess(common, c);
@@ -54,8 +55,22 @@ export function checkCommon(
 }
 
 function checkIds(common: Common, { report }: Checking): void {
-  for (const list of ["places", "states", "gauges", "cautions", "gates", "access", "facts", "complaints", "rules"] as const)
-    checkUnique(list, common[list].map((thing) => thing.id), report);
+  for (const list of [
+    "places",
+    "states",
+    "gauges",
+    "cautions",
+    "gates",
+    "access",
+    "facts",
+    "complaints",
+    "rules",
+  ] as const)
+    checkUnique(
+      list,
+      common[list].map((thing) => thing.id),
+      report,
+    );
   checkUnique("aids", common.aids ?? [], report, []);
   checkPrefix("cautions", common.cautions, "cau.", report);
   checkPrefix("gates", common.gates, "gate.", report);
@@ -70,7 +85,7 @@ function checkPlaces(common: Common, c: Checking): void {
     if (place.in !== undefined) c.known.place(place.in, ["places", i, "in"]);
     for (const [name, to] of Object.entries(place.relations ?? {}))
       if (typeof to === "string") c.known.place(to, ["places", i, "relations", name]);
-      else to.forEach((id, j) => c.known.place(id, ["places", i, "relations", name, j]));
+      else each(to, ["places", i, "relations", name], c.known.place);
   });
   const chain = circle(new Map(common.places.map((p) => [p.id, p.in === undefined ? [] : [p.in]])));
   if (chain) {
@@ -94,7 +109,7 @@ function checkAccess(common: Common, c: Checking): void {
   common.access.forEach((access, i) => {
     const path = ["access", i];
     c.known.kind(access.place, [...path, "place"]);
-    access.needs?.forEach((id, j) => c.known.access(id, [...path, "needs", j]));
+    each(access.needs, [...path, "needs"], c.known.access);
     checkMinutes(access.setUp, [...path, "setUp"], c);
     checkMinutes(access.putBack, [...path, "putBack"], c);
   });
@@ -107,7 +122,8 @@ function checkAccess(common: Common, c: Checking): void {
 function checkFacts(common: Common, c: Checking): void {
   common.facts.forEach((fact, i) => {
     const path = ["facts", i];
-    if (fact.kind === "word" && (fact.words ?? []).length < 2) c.report.problem("too-few", path, { key: "words", least: 2 });
+    if (fact.kind === "word" && (fact.words ?? []).length < 2)
+      c.report.problem("too-few", path, { key: "words", least: 2 });
     if (fact.quantity === undefined) return;
     if (c.known.quantity(fact.quantity, [...path, "quantity"]))
       c.known.unit(fact.unit ?? "", fact.quantity, [...path, "unit"], `car fact “${fact.id}”`);
@@ -117,7 +133,7 @@ function checkFacts(common: Common, c: Checking): void {
 function checkComplaints(common: Common, c: Checking): void {
   common.complaints.forEach((complaint, i) => {
     const path = ["complaints", i];
-    complaint.points.forEach((point, j) => c.known.pointThere(point, [...path, "points", j]));
+    each(complaint.points, [...path, "points"], c.known.pointThere);
     complaint.suspects.forEach(({ weight }, j) => {
       if (weight < 1 || weight > 3)
         c.report.problem("weight-range", [...path, "suspects", j, "weight"], { found: weight });

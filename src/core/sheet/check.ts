@@ -48,6 +48,8 @@ export function checkSheet(
   const look = lookupFor(partOfSheet(sheet), common, others.map(partOfSheet));
   const c = checking(look, report);
   checkSheetIds(c);
+  // Two things of one name cannot be told apart below: only they are told.
+  if (report.problems().some((p) => p.code === "duplicate-id")) return fail(...report.problems());
   checkPoints(c);
   checkLimits(c);
   checkRules(c);

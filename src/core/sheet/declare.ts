@@ -1,5 +1,5 @@
 /** Tells the condition language what may be named: points, derived values, car facts, places and faults. Checks nothing. */
-import type { Declarations, FactType, NameType, Named, Relation } from "../expr/author.js";
+import type { Declarations, FactType, Named, NameType, Relation } from "../expr/author.js";
 import { isQuantity } from "../units/index.js";
 import { CROSS, type Lookup } from "./lookup.js";
 import { celName } from "./names.js";

@@ -2,7 +2,7 @@
  * Everything that may be named while one part (a sheet or the shared files) is checked: its own names, those of the
  * other loaded sheets, the shared ones. Knows which sheet a name would belong to; judges nothing.
  */
-import { findField, type FieldRef, fieldOf } from "./names.js";
+import { type FieldRef, fieldOf, findField } from "./names.js";
 import { buildPlaces, type PlaceTree } from "./places.js";
 import type { Common, Derived, Field, Gate, Job, Limit, Point, Rule, Sheet } from "./schema-types.js";
 

@@ -1,4 +1,5 @@
 /** What each problem of a sheet says, keyed by code. Knows texts only; where it stands is put in front by `tell`. */
+import { tellExpression } from "../expr/author.js";
 import type { Problem } from "../terms/index.js";
 
 type Params = Problem["params"];
@@ -37,6 +38,7 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   "yaml-number": (p) => `“${text(p, "found")}” is no number that can be kept`,
   "yaml-empty": () => "nothing is written here",
   "condition-unquoted": (p) => `condition “${text(p, "found")}” stands without quotes; quote it or write it as a block`,
+  "part-mapping": (p) => `this part must be a mapping with ${choices(p)}`,
   "stray-file": (p) => `file “${text(p, "found")}” belongs to no part; expected ${choices(p)}`,
   "folder-name": (p) => `sheet “${text(p, "id")}” stands in folder “${text(p, "folder")}”; the two must be named alike`,
   "missing-file": (p) => `file “${text(p, "found")}” is missing`,
@@ -80,9 +82,11 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   // points
   "no-field": (p) => `point “${text(p, "point")}” has no field to answer`,
   "exclusive-alone": () => "“exclusive” needs “several: true”: one word alone excludes every other anyway",
-  "unremarkable-measured": (p) => `field “${text(p, "field")}” is not answered by words; ‘no fault seen’ may not fill it`,
+  "unremarkable-measured": (p) =>
+    `field “${text(p, "field")}” is not answered by words; ‘no fault seen’ may not fill it`,
   "unremarkable-several": (p) => `field “${text(p, "field")}” takes one word; ‘no fault seen’ may not enter several`,
-  "unremarkable-gap": (p) => `‘no fault seen’ leaves field “${text(p, "field")}” open; give its word or make it optional`,
+  "unremarkable-gap": (p) =>
+    `‘no fault seen’ leaves field “${text(p, "field")}” open; give its word or make it optional`,
   "set-up-alone": () => "“set-up-error” needs a reading and a gauge as tool",
   "needs-reading": () => "“needs: reading” on a point without a reading",
   "window-order": (p) => `from ${text(p, "from")} to ${text(p, "to")} is no range: the first must be the smaller`,
@@ -98,9 +102,11 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
     `band ${text(p, "band")} of “${text(p, "limit")}” is ${text(p, "width")} ${text(p, "unit")} wide, but “${text(p, "gauge")}” can only tell it when wider than ${text(p, "least")} ${text(p, "unit")} (U = ${text(p, "uncertainty")} ${text(p, "unit")})`,
   "class-differs": (p) => `“${text(p, "of")}” is looked at per ${text(p, "kind")}; the limit says ${text(p, "found")}`,
   "source-missing": (p) => `“${text(p, "id")}” does not say where its figure comes from`,
-  "unused-limit": (p) => `limit “${text(p, "limit")}” is used by no rule: no grade and no band() looks at “${text(p, "of")}”`,
+  "unused-limit": (p) =>
+    `limit “${text(p, "limit")}” is used by no rule: no grade and no band() looks at “${text(p, "of")}”`,
   // derived values, rules, jobs, gates
   "derived-formula": (p) => `derived value “${text(p, "derived")}” needs either “formula” or “prefer”`,
+  "prefer-words": (p) => `“${text(p, "of")}” is no reading and cannot stand for a derived value`,
   "rule-incomplete": (p) => `rule “${text(p, "rule")}” concludes a finding and must state ${text(p, "missing")}`,
   "rule-without-finding": (p) => `rule “${text(p, "rule")}” concludes no finding and may not state ${text(p, "extra")}`,
   "worse-not-worse": (p) => `“worse” must be above the grade ${text(p, "grade")}`,
@@ -135,6 +141,6 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
 export function tell(problem: Problem): string {
   const { file, line, column, path } = problem.where;
   const place = file !== undefined ? [file, line, column].filter((x) => x !== undefined).join(":") : (path ?? "");
-  const words = MESSAGES[problem.code]?.(problem.params) ?? problem.code;
+  const words = MESSAGES[problem.code]?.(problem.params) ?? tellExpression(problem) ?? problem.code;
   return place === "" ? words : `${place} ${words}`;
 }

@@ -28,7 +28,8 @@ export function findField(points: readonly Point[], name: string): FieldRef | un
   const wanted = name.replaceAll("-", "_");
   for (const point of points) {
     if (!wanted.startsWith(point.id.replaceAll("-", "_"))) continue;
-    for (const field of Object.keys(point.fields)) if (celName(point, field) === wanted) return { point: point.id, field };
+    for (const field of Object.keys(point.fields))
+      if (celName(point, field) === wanted) return { point: point.id, field };
   }
   return undefined;
 }

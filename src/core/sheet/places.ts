@@ -113,7 +113,10 @@ function treeOf(list: readonly PlaceDef[]): PlaceTree {
     const queue = [place];
     for (const at of queue) {
       if (kindOf(at) === kind) return at;
-      const by = named.get(at)?.get(kind)?.find((id) => kindOf(id) === kind);
+      const by = named
+        .get(at)
+        ?.get(kind)
+        ?.find((id) => kindOf(id) === kind);
       if (by !== undefined) return by;
       queue.push(...wider(at).filter((id) => byId.has(id) && !queue.includes(id)));
     }

@@ -44,9 +44,15 @@ const readingField = z.strictObject({
   stopwatch: z.optional(z.boolean()),
   optional: z.optional(z.boolean()),
 });
-const countField = z.strictObject({ count: z.strictObject({ from: z.int(), to: z.int() }), optional: z.optional(z.boolean()) });
+const countField = z.strictObject({
+  count: z.strictObject({ from: z.int(), to: z.int() }),
+  optional: z.optional(z.boolean()),
+});
 const yesField = z.strictObject({ yes: z.literal(true), optional: z.optional(z.boolean()) });
-const dateCodeField = z.strictObject({ dateCode: z.enum(["week-year", "year", "month-year"]), optional: z.optional(z.boolean()) });
+const dateCodeField = z.strictObject({
+  dateCode: z.enum(["week-year", "year", "month-year"]),
+  optional: z.optional(z.boolean()),
+});
 export const Field = z.union([wordsField, readingField, countField, yesField, dateCodeField]);
 
 export const Point = z.strictObject({
@@ -151,7 +157,14 @@ export const Job = z.strictObject({
   minutes: z.tuple([z.int(), z.int(), z.int()]),
   minutesBasis: z.enum(BASES),
   parts: z.optional(
-    z.array(z.strictObject({ part: z.string(), set: z.optional(z.string()), count: z.optional(z.int()), reuse: z.optional(z.literal("never")) })),
+    z.array(
+      z.strictObject({
+        part: z.string(),
+        set: z.optional(z.string()),
+        count: z.optional(z.int()),
+        reuse: z.optional(z.literal("never")),
+      }),
+    ),
   ),
   consumables: z.optional(idList),
   /** Also looked at there: a relation, e.g. `opposite`. */
@@ -178,7 +191,13 @@ export const Gate = z.strictObject({
 });
 
 const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
-const NextLook = z.strictObject({ fault: z.optional(z.string()), grade: z.optional(grade), job: z.optional(z.string()), km: z.optional(z.int()), months: z.optional(z.int()) });
+const NextLook = z.strictObject({
+  fault: z.optional(z.string()),
+  grade: z.optional(grade),
+  job: z.optional(z.string()),
+  km: z.optional(z.int()),
+  months: z.optional(z.int()),
+});
 
 /** Named replies as typed → what must come out, and the near miss that must stay quiet. */
 const typed = z.union([z.string(), z.number(), z.boolean(), z.array(z.union([z.string(), z.number()]))]);
@@ -192,7 +211,9 @@ export const SheetCase = z.strictObject({
   facts: z.optional(factValues),
   /** Odometer of this visit in km, for rules that look at how fast something changes. */
   odometer: z.optional(z.number()),
-  earlier: z.optional(z.array(z.strictObject({ at: z.string(), odometer: z.optional(z.number()), replies: caseReplies }))),
+  earlier: z.optional(
+    z.array(z.strictObject({ at: z.string(), odometer: z.optional(z.number()), replies: caseReplies })),
+  ),
   /** `fault@place: grade`; `{at: place}` for an effect that is no finding; `gate.id: tripped | cleared | not cleared`. */
   expect: z.record(z.string(), z.string()),
   /** One reply changed to another known reply: the rule must then be false, not unknown. */
@@ -205,13 +226,19 @@ export const SheetCase = z.strictObject({
 export const PointText = z.strictObject({
   /** Short name for lists. */
   name: z.string(),
-  ask: z.strictObject({ technician: z.optional(z.string()), buyer: z.optional(z.string()), owner: z.optional(z.string()) }),
+  ask: z.strictObject({
+    technician: z.optional(z.string()),
+    buyer: z.optional(z.string()),
+    owner: z.optional(z.string()),
+  }),
   how: z.optional(z.string()),
   trap: z.optional(z.string()),
   /** Owner only: why this is left to the workshop. */
   leave: z.optional(z.string()),
   fields: z.optional(z.record(z.string(), z.string())),
-  words: z.optional(z.record(z.string(), z.union([z.string(), z.strictObject({ technician: z.string(), owner: z.string() })]))),
+  words: z.optional(
+    z.record(z.string(), z.union([z.string(), z.strictObject({ technician: z.string(), owner: z.string() })])),
+  ),
 });
 const FaultText = z.strictObject({ says: z.string(), owner: z.optional(z.string()), cause: z.optional(z.string()) });
 const GateText = z.strictObject({ name: said, tripped: said, first: said });
@@ -257,7 +284,15 @@ const PlaceDef = z.strictObject({
   /** Centre on the plan of the car, 0–100 nose to tail, 0–100 left to right. */
   at: z.optional(z.tuple([z.number(), z.number()])),
 });
-const Gauge = z.strictObject({ id, quantity: z.string(), unit: z.string(), resolution: z.number(), error: z.number(), basis: z.enum(BASES), source: z.string() });
+const Gauge = z.strictObject({
+  id,
+  quantity: z.string(),
+  unit: z.string(),
+  resolution: z.number(),
+  error: z.number(),
+  basis: z.enum(BASES),
+  source: z.string(),
+});
 const CarState = z.strictObject({ id, order: z.int(), lifted: z.boolean(), plan: z.enum(["body", "chassis"]) });
 const Access = z.strictObject({
   id,
@@ -268,7 +303,13 @@ const Access = z.strictObject({
   basis: z.enum(BASES),
   consumables: z.optional(idList),
 });
-const Fact = z.strictObject({ id: fieldName, words: z.optional(z.array(word)), quantity: z.optional(z.string()), unit: z.optional(z.string()), kind: z.enum(["word", "number", "year", "yes"]) });
+const Fact = z.strictObject({
+  id: fieldName,
+  words: z.optional(z.array(word)),
+  quantity: z.optional(z.string()),
+  unit: z.optional(z.string()),
+  kind: z.enum(["word", "number", "year", "yes"]),
+});
 const Complaint = z.strictObject({
   id,
   suspects: z.array(z.strictObject({ suspect: z.string(), weight: z.int() })),
@@ -283,8 +324,14 @@ export const CommonTexts = z.strictObject({
   gauges: z.record(z.string(), z.string()),
   aids: z.optional(z.record(z.string(), z.string())),
   access: z.record(z.string(), z.string()),
-  facts: z.record(z.string(), z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) })),
-  complaints: z.record(z.string(), z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) })),
+  facts: z.record(
+    z.string(),
+    z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) }),
+  ),
+  complaints: z.record(
+    z.string(),
+    z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) }),
+  ),
   /** Faults, rules and parts that only the shared files name. */
   faults: z.optional(z.record(z.string(), FaultText)),
   rules: z.optional(z.record(z.string(), FaultText)),

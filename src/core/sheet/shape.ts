@@ -57,7 +57,9 @@ function tellIssue(issue: Issue, here: Base): readonly Problem[] {
     case "invalid_key":
       return [problem("bad-form", at, { found: String(last), expected: formOf(innerPattern(issue)) })];
     case "invalid_format":
-      return [problem("bad-form", at, { found: show(here.value), expected: formOf("pattern" in issue ? issue.pattern : "") })];
+      return [
+        problem("bad-form", at, { found: show(here.value), expected: formOf("pattern" in issue ? issue.pattern : "") }),
+      ];
     case "too_small":
       return here.value === ""
         ? [problem("empty-text", at, { key: String(last) })]
@@ -84,7 +86,9 @@ function tellUnion(issue: UnionIssue, here: Base): readonly Problem[] {
   const best = Math.min(...scored.map((s) => s.score));
   const nearest = scored.filter((s) => s.score === best);
   if (best >= FAR) {
-    const expected = [...new Set(scored.flatMap((s) => s.errors.filter((e) => e.path.length === 0).flatMap(expectedOf)))];
+    const expected = [
+      ...new Set(scored.flatMap((s) => s.errors.filter((e) => e.path.length === 0).flatMap(expectedOf))),
+    ];
     if (here.value === undefined || here.value === null || expected.length > 0)
       return [wrongValue({ code: "invalid_value", values: expected, path: [], message: "" }, here)];
   }

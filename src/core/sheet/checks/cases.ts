@@ -31,21 +31,22 @@ export function checkCases(c: Checking): void {
 
 function checkReplies(one: SheetCase, path: Path, c: Checking): void {
   const given = read(one.replies, [...path, "replies"], c);
-  one.earlier?.forEach((visit, i) => read(visit.replies, [...path, "earlier", i, "replies"], c));
+  for (const [i, visit] of (one.earlier ?? []).entries()) read(visit.replies, [...path, "earlier", i, "replies"], c);
   checkFacts(one.facts ?? {}, [...path, "facts"], c);
   checkFacts(one["near-miss-facts"] ?? {}, [...path, "near-miss-facts"], c);
   const missed = read(one["near-miss"] ?? {}, [...path, "near-miss"], c);
   const facts = Object.keys(one["near-miss-facts"] ?? {});
+  // A reply that could not be read is told where the case gives it.
+  const allRead = given.length === Object.keys(one.replies).length;
   const count = Object.keys(one["near-miss"] ?? {}).length + facts.length;
   if ((one["near-miss"] || one["near-miss-facts"]) && count !== 1)
     c.report.problem("near-miss-one", [...path, "near-miss"], { count });
   for (const { name, reply } of missed) {
     const at = [...path, "near-miss", name];
     const before = given.find((g) => canonicalText(g.reply.key) === canonicalText(reply.key));
-    if (reply.value.type === "non-answer")
-      c.report.problem("near-miss-unknown", at, { found: reply.value.nonAnswer });
-    else if (!before) c.report.problem("near-miss-new", at, { key: name }, "key");
-    else if (canonicalText(before.reply.value) === canonicalText(reply.value))
+    if (reply.value.type === "non-answer") c.report.problem("near-miss-unknown", at, { found: reply.value.nonAnswer });
+    else if (!before && allRead) c.report.problem("near-miss-new", at, { key: name }, "key");
+    else if (before && canonicalText(before.reply.value) === canonicalText(reply.value))
       c.report.problem("near-miss-same", at, { key: name });
   }
   for (const fact of facts) {
@@ -56,11 +57,13 @@ function checkReplies(one: SheetCase, path: Path, c: Checking): void {
 }
 
 function read(replies: Readonly<Record<string, Typed>>, path: Path, c: Checking) {
-  return Object.entries(replies).flatMap(([name, typed]): readonly { readonly name: string; readonly reply: CaseReply }[] => {
-    const reply = readCaseReply(name, typed, c.look, [...path, name], c.report.spotOf);
-    if (!reply.ok) c.report.add(reply.problems);
-    return reply.ok ? [{ name, reply: reply.value }] : [];
-  });
+  return Object.entries(replies).flatMap(
+    ([name, typed]): readonly { readonly name: string; readonly reply: CaseReply }[] => {
+      const reply = readCaseReply(name, typed, c.look, [...path, name], c.report.spotOf);
+      if (!reply.ok) c.report.add(reply.problems);
+      return reply.ok ? [{ name, reply: reply.value }] : [];
+    },
+  );
 }
 
 function checkFacts(facts: Readonly<Record<string, string | number | boolean>>, path: Path, c: Checking): void {
@@ -90,10 +93,14 @@ function checkExpected(one: SheetCase, rule: Rule | undefined, path: Path, c: Ch
       oneOf(value, GRADES, at, c);
     }
   }
+  if (!rule && !one.fires.startsWith("gate.")) return;
   const keys = Object.keys(one.expect);
   const wanted = rule ? (rule.fault ?? "at") : one.fires;
   if (!keys.some((key) => key.split("@")[0] === wanted))
-    c.report.problem("case-expects-other", path, { rule: one.fires, expected: wanted === "at" ? "“at: PLACE”" : `“${wanted}”` });
+    c.report.problem("case-expects-other", path, {
+      rule: one.fires,
+      expected: wanted === "at" ? "“at: PLACE”" : `“${wanted}”`,
+    });
 }
 
 function oneOf(found: string, expected: readonly string[], path: Path, c: Checking): void {

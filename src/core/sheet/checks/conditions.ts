@@ -3,7 +3,7 @@
  * may use; refuses to know the language.
  */
 import { compile, type Declarations, type Use } from "../../expr/author.js";
-import { type Plan, readsOf, type Ref } from "../../expr/run.js";
+import { type Plan, type Ref, readsOf } from "../../expr/run.js";
 import { isQuantity } from "../../units/index.js";
 import type { Lookup } from "../lookup.js";
 import { celName } from "../names.js";
@@ -54,8 +54,7 @@ type One = (key: string, path: Path, text: string | undefined, use: Use) => read
 type Several = (key: string, path: Path, texts: readonly string[] | undefined, use: Use) => readonly Condition[];
 
 /** Findings are seen by rules of the third pass only: those with an effect other than finding or discarding. */
-export const seesFindings = (rule: Rule): boolean =>
-  rule.effect !== "finding" && !("discard-reading" in rule.effect);
+export const seesFindings = (rule: Rule): boolean => rule.effect !== "finding" && !("discard-reading" in rule.effect);
 
 function ruleConditions(rule: Rule, path: Path, one: One, several: Several): readonly Condition[] {
   const key = `rules/${rule.id}`;
@@ -122,9 +121,23 @@ function noteUnusedLimits(plans: Readonly<Record<string, Plan>>, c: Checking): v
     part.rules.flatMap((r) => (typeof r.grade === "object" ? [r.grade["limit-of"].replaceAll("-", "_")] : [])),
   );
   c.look.part.limits.forEach((limit, i) => {
-    const used = graded.includes(limit.of.replaceAll("-", "_")) || asked.some((ref) => sameRef(c.look, limit.of, ref));
+    const used =
+      graded.includes(limit.of.replaceAll("-", "_")) ||
+      asked.some((ref) => sameRef(c.look, limit.of, ref)) ||
+      bandAskedElsewhere(limit.of, c.look);
     if (!used) c.report.note("unused-limit", ["limits", i, "id"], { limit: limit.id, of: limit.of });
   });
+}
+
+/** Gates of the shared files and rules of other sheets are checked with their own plans: here their text must do. */
+function bandAskedElsewhere(of: string, look: Lookup): boolean {
+  const name = of.replaceAll("-", "_");
+  const texts = look.others.flatMap((part) => [
+    ...part.gates.flatMap((g) => [...g.trips, ...(g.clears ?? [])]),
+    ...part.rules.map((r) => r.when),
+  ]);
+  const asked = texts.flatMap((text) => [...text.matchAll(/\bband\(\s*([\w.]+)\s*\)/g)].map((m) => m[1] ?? ""));
+  return asked.some((reading) => reading === name || reading.endsWith(`.${name}`));
 }
 
 /** No derived value may rest on itself, by formula or by preference. */
@@ -132,7 +145,11 @@ function checkDerivedCircle(plans: Readonly<Record<string, Plan>>, c: Checking):
   const links = new Map(
     c.look.part.derived.map((d) => {
       const plan = plans[`derived/${d.id}/formula`];
-      const read = plan ? readsOf(plan).refs.filter((r) => r.field === "").map((r) => r.point) : [];
+      const read = plan
+        ? readsOf(plan)
+            .refs.filter((r) => r.field === "")
+            .map((r) => r.point)
+        : [];
       const preferred = (d.prefer ?? []).flatMap((name) => {
         const meant = c.look.meant(name);
         return meant?.is === "derived" ? [meant.derived.id] : [];

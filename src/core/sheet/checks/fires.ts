@@ -2,7 +2,17 @@
  * Proves that a rule can never fire by trying every reply it could hear. Silent where it cannot prove it: readings,
  * earlier visits and findings may say anything.
  */
-import { type BandSpan, link, type Outcome, type Plan, readsOf, type Ref, type Scope, Unknown, type Value } from "../../expr/run.js";
+import {
+  type BandSpan,
+  link,
+  type Outcome,
+  type Plan,
+  type Ref,
+  readsOf,
+  type Scope,
+  Unknown,
+  type Value,
+} from "../../expr/run.js";
 import { GRADES, type GradeLevel, levelOf } from "../../terms/index.js";
 import type { Lookup } from "../lookup.js";
 import { fieldOf } from "../names.js";

@@ -42,14 +42,24 @@ function checkIds(list: List, things: readonly { readonly id: string }[], prefix
 
 const plain = (id: string) => id.replaceAll("-", "_");
 
-export function checkPrefix(list: string, things: readonly { readonly id: string }[], prefix: string, report: Report): void {
+export function checkPrefix(
+  list: string,
+  things: readonly { readonly id: string }[],
+  prefix: string,
+  report: Report,
+): void {
   things.forEach((thing, i) => {
     if (!thing.id.startsWith(prefix)) report.problem("id-prefix", [list, i, "id"], { id: thing.id, prefix });
   });
 }
 
 /** No id twice within one list of the shared files. */
-export function checkUnique(list: string, ids: readonly string[], report: Report, key: readonly string[] = ["id"]): void {
+export function checkUnique(
+  list: string,
+  ids: readonly string[],
+  report: Report,
+  key: readonly string[] = ["id"],
+): void {
   ids.forEach((id, i) => {
     const first = ids.indexOf(id);
     if (first === i) return;
@@ -65,9 +75,7 @@ function spotText(report: Report, path: Path): string {
 /** A further field (`whl.heat_air`) may spell what another point or derived value is called. */
 function checkNames(look: Lookup, report: Report): void {
   const { points, derived } = look.part;
-  const names = new Map(
-    [...points, ...derived].map((thing) => [plain(thing.id), thing.id] as const),
-  );
+  const names = new Map([...points, ...derived].map((thing) => [plain(thing.id), thing.id] as const));
   points.forEach((point, i) => {
     for (const field of Object.keys(point.fields)) {
       if (field === mainField(point)) continue;
@@ -80,6 +88,7 @@ function checkNames(look: Lookup, report: Report): void {
   });
   derived.forEach((d, i) => {
     const point = points.find((p) => plain(p.id) === plain(d.id));
-    if (point) report.problem("names-collide", ["derived", i, "id"], { first: point.id, second: d.id, name: plain(d.id) });
+    if (point)
+      report.problem("names-collide", ["derived", i, "id"], { first: point.id, second: d.id, name: plain(d.id) });
   });
 }

@@ -45,7 +45,11 @@ function knownIn(look: Lookup, report: Report) {
   const place = oneOf("unknown-place")(() => tree.all.map((p) => p.id));
   const relation = oneOf("unknown-relation")(relations);
   const relationOrKind = oneOf("unknown-relation")(() => [...relations(), ...placeKinds()]);
-  const relationOrPlace = oneOf("unknown-relation")(() => [...relations(), ...placeKinds(), ...tree.all.map((p) => p.id)]);
+  const relationOrPlace = oneOf("unknown-relation")(() => [
+    ...relations(),
+    ...placeKinds(),
+    ...tree.all.map((p) => p.id),
+  ]);
 
   const point = (found: string, path: Path): boolean =>
     look.points.has(found) || elsewhere(found, path) || refuse("unknown-point", found, path, look.points.keys());
@@ -86,12 +90,32 @@ function knownIn(look: Lookup, report: Report) {
     unit: (unit: string, quantity: string, path: Path, what: string): boolean => {
       if (!isQuantity(quantity)) return false;
       const found = unitOf(unit, quantity) ?? unitOf(unit);
-      if (!found) return refuse("unknown-unit", unit, path, unitsOf(quantity).map((u) => u.code));
+      if (!found)
+        return refuse(
+          "unknown-unit",
+          unit,
+          path,
+          unitsOf(quantity).map((u) => u.code),
+        );
       if (found.quantity === quantity) return true;
-      clash(report, path, { what, quantity, unit: unitsOf(quantity)[0]?.code ?? "" }, { other: "its unit", quantity: found.quantity, unit });
+      clash(
+        report,
+        path,
+        { what, quantity, unit: unitsOf(quantity)[0]?.code ?? "" },
+        { other: "its unit", quantity: found.quantity, unit },
+      );
       return false;
     },
   };
+}
+
+/** One check for every name of a list that may be absent. */
+export function each(
+  names: readonly string[] | undefined,
+  path: Path,
+  check: (name: string, path: Path) => boolean,
+): void {
+  for (const [i, name] of (names ?? []).entries()) check(name, [...path, i]);
 }
 
 /** Two quantities that cannot be compared. */

@@ -23,14 +23,15 @@ export function checkLimits(c: Checking): void {
     if (!meant || !measured || !c.known.kind(limit.class, [...path, "class"])) return;
     if (measured.kind !== limit.class)
       c.report.problem("class-differs", [...path, "class"], { of: limit.of, kind: measured.kind, found: limit.class });
-    if (measured.quantity !== limit.quantity)
+    if (measured.quantity !== limit.quantity && isQuantity(measured.quantity) && isQuantity(limit.quantity))
       clash(
         c.report,
         [...path, "quantity"],
         { what: `limit “${limit.id}”`, quantity: limit.quantity, unit: limit.unit },
         { other: `“${limit.of}”`, quantity: measured.quantity, unit: measured.unit },
       );
-    else if (unitFits && inOrder && meant.is === "field") checkAgainstGauge(limit, meant.point, meant.ref.field, path, c);
+    else if (unitFits && inOrder && meant.is === "field")
+      checkAgainstGauge(limit, meant.point, meant.ref.field, path, c);
   });
 }
 
@@ -63,7 +64,13 @@ function checkBands(limit: Limit, path: Path, c: Checking): boolean {
     if (!milder || (rises(limit) ? milder.edge < worse.edge : milder.edge > worse.edge)) return;
     inOrder = false;
     const direction = rises(limit) ? "up" : "down";
-    const params = { milder: milder.grade, milderEdge: milder.edge, worse: worse.grade, worseEdge: worse.edge, direction };
+    const params = {
+      milder: milder.grade,
+      milderEdge: milder.edge,
+      worse: worse.grade,
+      worseEdge: worse.edge,
+      direction,
+    };
     c.report.problem("bands-order", [...path, worse.grade], params);
   });
   return inOrder;

@@ -1,17 +1,18 @@
 /** Points: kind of place, car states, fields and their words, units, gauge, what ‘no fault seen’ enters. */
 import { NON_ANSWERS } from "../../terms/index.js";
+import { isQuantity } from "../../units/index.js";
 import type { Field, Point } from "../schema-types.js";
 import type { Path } from "../source.js";
-import { type Checking, clash } from "./known.js";
+import { type Checking, clash, each } from "./known.js";
 
 export function checkPoints(c: Checking): void {
-  c.look.part.points.forEach((point, i) => checkPoint(point, ["points", i], c));
+  for (const [i, point] of c.look.part.points.entries()) checkPoint(point, ["points", i], c);
 }
 
 function checkPoint(point: Point, path: Path, c: Checking): void {
   const { known } = c;
   known.kind(point.place, [...path, "place"]);
-  point.states.forEach((state, i) => known.state(state, [...path, "states", i]));
+  each(point.states, [...path, "states"], known.state);
   twice(point.states, [...path, "states"], c);
   const fields = Object.entries(point.fields);
   if (fields.length === 0) c.report.problem("no-field", [...path, "fields"], { point: point.id });
@@ -20,8 +21,7 @@ function checkPoint(point: Point, path: Path, c: Checking): void {
   checkTool(point, path, c);
   if (point["same-entry"] !== undefined) known.point(point["same-entry"], [...path, "same-entry"]);
   const readings = fields.filter(([, f]) => "quantity" in f);
-  if (point.needs?.includes("reading") && readings.length === 0)
-    c.report.problem("needs-reading", [...path, "needs"]);
+  if (point.needs?.includes("reading") && readings.length === 0) c.report.problem("needs-reading", [...path, "needs"]);
 }
 
 function checkField(name: string, field: Field, path: Path, c: Checking): void {
@@ -30,7 +30,7 @@ function checkField(name: string, field: Field, path: Path, c: Checking): void {
     checkWords(field.words, [...path, "words"], c);
     const { exclusive = [] } = field;
     if (exclusive.length > 0 && !field.several) c.report.problem("exclusive-alone", [...path, "exclusive"]);
-    exclusive.forEach((word, i) => declared(word, field.words, [...path, "exclusive", i], c));
+    for (const [i, word] of exclusive.entries()) declared(word, field.words, [...path, "exclusive", i], c);
     twice(exclusive, [...path, "exclusive"], c);
   }
   if ("quantity" in field) {
@@ -78,7 +78,7 @@ function checkUnremarkable(point: Point, path: Path, c: Checking): void {
       declared(said, field.words, at, c);
     } else {
       if (!field.several) c.report.problem("unremarkable-several", at, { field: name });
-      said.forEach((word, i) => declared(word, field.words, [...at, i], c));
+      for (const [i, word] of said.entries()) declared(word, field.words, [...at, i], c);
     }
   }
   for (const [name, field] of Object.entries(point.fields))
@@ -93,7 +93,9 @@ function checkTool(point: Point, path: Path, c: Checking): void {
     c.report.problem("set-up-alone", [...path, "set-up-error"]);
   if (point.tool === undefined || !c.known.tool(point.tool, [...path, "tool"])) return;
   const [first] = readings;
-  if (!gauge || !first || readings.some((r) => r.field.quantity === gauge.quantity)) return;
+  // A quantity nobody knows is told at its field.
+  if (!gauge || !first || readings.some((r) => !isQuantity(r.field.quantity))) return;
+  if (readings.some((r) => r.field.quantity === gauge.quantity)) return;
   clash(
     c.report,
     [...path, "tool"],

@@ -2,17 +2,17 @@
 import { levelOf } from "../../terms/index.js";
 import type { Derived, Effect, Gate, Job, NextLook, Rule } from "../schema-types.js";
 import type { Path } from "../source.js";
-import { type Checking, clash } from "./known.js";
+import { type Checking, clash, each } from "./known.js";
 
 /** Acts a gate may guard besides a car state. */
 const ACTS: readonly string[] = ["lift", "drive-away", "touch", "spark"];
 
 export function checkRules(c: Checking): void {
   const { part } = c.look;
-  part.derived.forEach((derived, i) => checkDerived(derived, ["derived", i], c));
-  part.rules.forEach((rule, i) => checkRule(rule, ["rules", i], c));
-  part.jobs.forEach((job, i) => checkJob(job, ["jobs", i], c));
-  part.gates.forEach((gate, i) => checkGate(gate, ["gates", i], c));
+  for (const [i, derived] of part.derived.entries()) checkDerived(derived, ["derived", i], c);
+  for (const [i, rule] of part.rules.entries()) checkRule(rule, ["rules", i], c);
+  for (const [i, job] of part.jobs.entries()) checkJob(job, ["jobs", i], c);
+  for (const [i, gate] of part.gates.entries()) checkGate(gate, ["gates", i], c);
 }
 
 function checkDerived(derived: Derived, path: Path, c: Checking): void {
@@ -21,12 +21,12 @@ function checkDerived(derived: Derived, path: Path, c: Checking): void {
     c.known.unit(derived.unit, derived.quantity, [...path, "unit"], `derived value “${derived.id}”`);
   if ((derived.formula === undefined) === (derived.prefer === undefined))
     c.report.problem("derived-formula", path, { derived: derived.id });
-  derived.prefer?.forEach((name, i) => {
+  for (const [i, name] of (derived.prefer ?? []).entries()) {
     const at = [...path, "prefer", i];
     const meant = c.known.reading(name, at);
     if (!meant) return;
     const source = meant.is === "derived" ? meant.derived : "quantity" in meant.field ? meant.field : undefined;
-    if (!source) c.report.problem("limit-of-words", at, { of: name });
+    if (!source) c.report.problem("prefer-words", at, { of: name });
     else if (source.quantity !== derived.quantity)
       clash(
         c.report,
@@ -34,7 +34,7 @@ function checkDerived(derived: Derived, path: Path, c: Checking): void {
         { what: `derived value “${derived.id}”`, quantity: derived.quantity, unit: derived.unit },
         { other: `“${name}”`, quantity: source.quantity, unit: source.unit },
       );
-  });
+  }
 }
 
 function checkRule(rule: Rule, path: Path, c: Checking): void {
@@ -45,9 +45,9 @@ function checkRule(rule: Rule, path: Path, c: Checking): void {
     known.kind(rule.at.each, [...path, "at", "each"]);
     known.relationOrKind(rule.at.else, [...path, "at", "else"]);
   }
-  rule.jobs?.forEach((job, i) => known.job(job, [...path, "jobs", i]));
-  rule.cautions?.forEach((caution, i) => known.caution(caution, [...path, "cautions", i]));
-  rule.opens?.forEach((point, i) => known.pointThere(point, [...path, "opens", i]));
+  each(rule.jobs, [...path, "jobs"], known.job);
+  each(rule.cautions, [...path, "cautions"], known.caution);
+  each(rule.opens, [...path, "opens"], known.pointThere);
   if (rule.effect === "finding") checkFinding(rule, path, c);
   else checkEffect(rule, rule.effect, path, c);
 }
@@ -79,8 +79,7 @@ function checkEffect(rule: Rule, effect: Exclude<Effect, "finding">, path: Path,
   if (extra.length > 0) c.report.problem("rule-without-finding", path, { rule: rule.id, extra });
   const { known } = c;
   const at = [...path, "effect"];
-  const points = (key: string, ids: readonly string[]) =>
-    ids.forEach((id, i) => known.pointThere(id, [...at, key, i]));
+  const points = (key: string, ids: readonly string[]) => each(ids, [...at, key], known.pointThere);
   if ("raise" in effect) known.fault(effect.raise, [...at, "raise"]);
   else if ("lower-sure" in effect) points("lower-sure", effect["lower-sure"]);
   else if ("not-checked" in effect) points("not-checked", effect["not-checked"]);
@@ -95,10 +94,10 @@ function checkEffect(rule: Rule, effect: Exclude<Effect, "finding">, path: Path,
 function checkJob(job: Job, path: Path, c: Checking): void {
   const { known } = c;
   known.kind(job.place, [...path, "place"]);
-  job.access.forEach((id, i) => known.access(id, [...path, "access", i]));
-  job.after?.forEach((id, i) => known.pointThere(id, [...path, "after", i]));
-  job.follows?.forEach((id, i) => known.job(id, [...path, "follows", i]));
-  job.cautions?.forEach((id, i) => known.caution(id, [...path, "cautions", i]));
+  each(job.access, [...path, "access"], known.access);
+  each(job.after, [...path, "after"], known.pointThere);
+  each(job.follows, [...path, "follows"], known.job);
+  each(job.cautions, [...path, "cautions"], known.caution);
   if (job["look-too"] !== undefined) known.relation(job["look-too"], [...path, "look-too"]);
   checkMinutes(job.minutes, [...path, "minutes"], c);
 }
@@ -115,8 +114,8 @@ function checkGate(gate: Gate, path: Path, c: Checking): void {
   const states = c.look.common.states.map((s) => s.id);
   if (!ACTS.includes(gate.guards) && !states.includes(gate.guards))
     c.report.problem("unknown-guard", [...path, "guards"], { found: gate.guards, expected: [...states, ...ACTS] });
-  gate.set?.forEach((id, i) => known.pointThere(id, [...path, "set", i]));
-  gate.cautions.forEach((id, i) => known.caution(id, [...path, "cautions", i]));
+  each(gate.set, [...path, "set"], known.pointThere);
+  each(gate.cautions, [...path, "cautions"], known.caution);
 }
 
 /** Next looks stand in sheets only. */

@@ -8,17 +8,37 @@ export function checkTexts(sheet: Sheet, c: Checking): void {
   if (languages.length === 0) c.report.problem("texts-none", ["texts"]);
   for (const [language, texts] of languages) {
     const t = textsIn(language, texts.language, c);
-    t.all("points", sheet.points.map((p) => p.id), texts.points);
+    t.all(
+      "points",
+      sheet.points.map((p) => p.id),
+      texts.points,
+    );
     for (const point of sheet.points) {
       const text = texts.points[point.id];
       if (text) checkPointText(point, text, ["points", point.id], t);
     }
     checkFaults(sheet.rules, texts, t);
-    t.all("jobs", sheet.jobs.map((j) => j.id), texts.jobs);
+    t.all(
+      "jobs",
+      sheet.jobs.map((j) => j.id),
+      texts.jobs,
+    );
     t.all("parts", partsOf(sheet), texts.parts ?? {});
-    t.all("limits", sheet.limits.map((l) => l.id), texts.limits ?? {});
-    t.all("derived", sheet.derived.map((d) => d.id), texts.derived ?? {});
-    t.all("gates", sheet.gates.map((g) => g.id), texts.gates ?? {});
+    t.all(
+      "limits",
+      sheet.limits.map((l) => l.id),
+      texts.limits ?? {},
+    );
+    t.all(
+      "derived",
+      sheet.derived.map((d) => d.id),
+      texts.derived ?? {},
+    );
+    t.all(
+      "gates",
+      sheet.gates.map((g) => g.id),
+      texts.gates ?? {},
+    );
   }
 }
 
@@ -41,10 +61,19 @@ export function checkCommonTexts(common: Common, c: Checking): void {
     t.all("complaints", ids(common.complaints), texts.complaints);
     for (const { id, suspects } of common.complaints) {
       const text = texts.complaints[id];
-      if (text) t.all(["complaints", id, "suspects"], suspects.map((s) => s.suspect), text.suspects);
+      if (text)
+        t.all(
+          ["complaints", id, "suspects"],
+          suspects.map((s) => s.suspect),
+          text.suspects,
+        );
     }
     checkFaults(common.rules, texts, t);
-    t.all("parts", common.access.flatMap((a) => a.consumables ?? []), texts.parts ?? {});
+    t.all(
+      "parts",
+      common.access.flatMap((a) => a.consumables ?? []),
+      texts.parts ?? {},
+    );
   }
 }
 
@@ -97,7 +126,11 @@ function checkWords(point: Point, text: PointText, path: Path, t: Texts): void {
 
 /** Every fault a rule names, and closer words only for rules that exist. */
 function checkFaults(rules: Sheet["rules"], texts: Pick<SheetTexts | CommonTexts, "faults" | "rules">, t: Texts): void {
-  t.all("faults", rules.flatMap((r) => r.fault ?? []), texts.faults ?? {});
+  t.all(
+    "faults",
+    rules.flatMap((r) => r.fault ?? []),
+    texts.faults ?? {},
+  );
   const ids = rules.map((r) => r.id);
   for (const key of Object.keys(texts.rules ?? {})) if (!ids.includes(key)) t.unused(["rules", key]);
 }

@@ -25,8 +25,13 @@ export interface KeptBytes {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** Last seq per writer in one stream. */
-export type Heads = Readonly<Record<string, number>>;
+/** How far a stream has come. */
+export interface Heads {
+  /** Last seq per writer. */
+  readonly last: Readonly<Record<string, number>>;
+  /** One text that changes whenever anything in the stream does, erasing and forks included. */
+  readonly mark: string;
+}
 
 /** A stream changed. `whole`: read it all again (fork, stub, filled gap, removal); else `after` is enough. */
 export interface Change {
@@ -53,18 +58,19 @@ export interface Received {
 /** Erase a whole stream, or single entries. */
 export type EraseWhat = { readonly stream: string } | { readonly ids: readonly IdText[] };
 
-/** A disposable result of folding, kept with the heads it was made from. */
+/** A disposable result of folding; `mark` from the heads read before the entries it was made from. */
 export interface Snapshot {
   readonly stream: string;
   readonly name: string;
   readonly foldVersion: number;
+  readonly mark: string;
   readonly data: unknown;
 }
 
 /**
  * Problem codes: record.store-full, record.store-refused, record.store-lost, record.store-closed-by-newer,
- * record.store-blocked (all: nothing was kept, the same call may be tried again), record.blob-hash (bytes do not
- * match their name), record.blob-missing, record.not-demo, record.demo-mixed, and those of `checkLogged`.
+ * record.store-blocked (all: nothing was kept, the same call may be tried again), record.blob-hash {hash} (bytes do
+ * not match their name), record.not-demo {stream}, and those of `faultsOf`.
  */
 export interface Store {
   health(): Health;
@@ -101,7 +107,7 @@ export interface Store {
   keepSetting(name: string, value: unknown): Promise<Result<true>>;
   /** Undefined when none was kept, or the stream moved on, or the fold did. */
   snapshot(stream: string, name: string, foldVersion: number): Promise<Result<unknown>>;
-  keepSnapshot(snapshot: Snapshot, heads: Heads): Promise<Result<true>>;
+  keepSnapshot(snapshot: Snapshot): Promise<Result<true>>;
   /** Asks storage for a sign of life and reopens it if there is none. */
   probe(): Promise<Health>;
   close(): void;

@@ -90,8 +90,11 @@ export function draftUndo(act: Act, state: FoldedState, ids: readonly IdText[]):
 export const draftRedo = draftUndo;
 
 /** Erases entries for good; one draft per stream. Erasures themselves are left out: they cannot be erased. */
-export function draftErase(act: Act, state: FoldedState, ids: readonly IdText[]): readonly Draft[] {
-  const { ledger } = state;
+export function draftErase(
+  act: Act,
+  { ledger }: Pick<FoldedState, "ledger">,
+  ids: readonly IdText[],
+): readonly Draft[] {
   const named = ids.filter((id) => canBeErased(parseId(id)?.stream ?? "", id, ledger.log.get(id)));
   return [...byStream(named)].map(([stream, own]) =>
     draft(act, stream, "erase", {

@@ -1,0 +1,219 @@
+/**
+ * A store over any engine that runs transactions: checks before, the rules of keeping inside, news after.
+ * Refuses to know what the engine keeps things in.
+ */
+import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
+import { faultsOf, faultsOfDraft } from "./check-logged.js";
+import type { Act, BlobHash, Draft, Entry, Logged } from "./contract.js";
+import { byCode, idText, isDemo, isEntry } from "./identity.js";
+import { appendOn, type Head, receiveOn, removeOn, type Shelf, type Touched } from "./keeping.js";
+import { FOLD_VERSION, ledgerOf } from "./ledger.js";
+import type { Change, EraseWhat, Heads, Health, KeptBytes, Received, Snapshot, Store } from "./store.js";
+import { type Summary, summarise } from "./summary.js";
+import { draftErase } from "./undo.js";
+
+/** A transaction that also reaches lists, settings and snapshots. */
+export interface WideShelf extends Shelf {
+  headsOf(stream: string): Promise<ReadonlyMap<string, Head>>;
+  /** Stream → writer → head. */
+  allHeads(): Promise<ReadonlyMap<string, ReadonlyMap<string, Head>>>;
+  blob(hash: BlobHash): Promise<KeptBytes | undefined>;
+  setting(name: string): Promise<unknown>;
+  putSetting(name: string, value: unknown): void;
+  snapshot(stream: string, name: string): Promise<Snapshot | undefined>;
+  /** Every snapshot of this name. */
+  snapshots(name: string): Promise<readonly Snapshot[]>;
+  putSnapshot(snapshot: Snapshot): void;
+}
+
+/**
+ * `read` reads all · `keep` reads and writes the record · `remove` that and snapshots · `setting` settings only ·
+ * `spare` snapshots only, and need not be durable.
+ */
+export type Mode = "read" | "keep" | "remove" | "setting" | "spare";
+
+export interface Engine {
+  /** Runs `work` in one transaction and resolves after it completed. Fails with a store problem; rejects on our own mistakes. */
+  run<T>(mode: Mode, work: (shelf: WideShelf) => Promise<T>): Promise<Result<T>>;
+  health(): Health;
+  watchHealth(listen: (health: Health) => void): () => void;
+  ready(): Promise<Health>;
+  probe(): Promise<Health>;
+  close(): void;
+  /** Tells other tabs. */
+  tell(changes: readonly Change[]): void;
+  /** Hears from other tabs. */
+  hear(listen: (changes: readonly Change[]) => void): () => void;
+  nonce(): string;
+  hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<BlobHash>;
+}
+
+const SUMMARY = "summary";
+
+export function storeOn(engine: Engine): Store {
+  const listeners = new Set<(changes: readonly Change[]) => void>();
+  const told = (changes: readonly Change[]): void => {
+    for (const listen of listeners) listen(changes);
+  };
+  engine.hear(told);
+
+  /** Runs work that may change streams, then tells of it. */
+  async function changing<T>(mode: Mode, work: (shelf: WideShelf, touched: Touched) => Promise<T>): Promise<Result<T>> {
+    let touched: Touched = new Map();
+    const result = await engine.run(mode, (shelf) => {
+      // A transaction tried again starts from nothing.
+      touched = new Map();
+      return work(shelf, touched);
+    });
+    if (result.ok && touched.size > 0) {
+      const changes = [...touched].map(([stream, whole]) => ({ stream, whole, from: "here" as const }));
+      engine.tell(changes.map((change) => ({ ...change, from: "elsewhere" as const })));
+      told(changes);
+    }
+    return result;
+  }
+
+  async function append(drafts: readonly Draft[], blobs: readonly KeptBytes[] = []): Promise<Result<readonly Entry[]>> {
+    const faults = drafts.flatMap(faultsOfDraft);
+    if (faults.length > 0) throw new Error(`A draft that is none: ${JSON.stringify(faults)}`);
+    const wrong = await wrongHashes(engine, blobs);
+    if (wrong.length > 0) return fail(...wrong);
+    const spare = engine.nonce();
+    return changing("keep", (shelf, touched) => appendOn(shelf, drafts, blobs, spare, touched));
+  }
+
+  async function receive(entries: readonly Logged[], blobs: readonly KeptBytes[] = []): Promise<Result<Received>> {
+    const problems = [...entries.flatMap((logged) => faultsOf(logged)), ...(await wrongHashes(engine, blobs))];
+    if (problems.length > 0) return fail(...problems);
+    const spare = engine.nonce();
+    return changing("keep", (shelf, touched) => receiveOn(shelf, entries, blobs, spare, touched));
+  }
+
+  async function eraseForGood(act: Act, what: EraseWhat): Promise<Result<readonly Entry[]>> {
+    const streams = "stream" in what ? [what.stream] : [...new Set(what.ids.map((id) => id.slice(0, id.indexOf("/"))))];
+    const read = await engine.run("read", (shelf) => Promise.all(streams.map((stream) => shelf.ofStream(stream))));
+    if (!read.ok) return read;
+    const entries = read.value.flat();
+    const ids = "stream" in what ? entries.filter((one) => isEntry(one) && one.kind !== "erase").map(idText) : what.ids;
+    return ids.length === 0 ? ok([]) : append(draftErase(act, { ledger: ledgerOf(entries) }, ids));
+  }
+
+  async function removeStreams(streams: readonly string[]): Promise<Result<number>> {
+    const own = streams.filter((stream) => !isDemo(stream));
+    if (own.length > 0) return fail(...own.map((stream) => problem("record.not-demo", {}, { stream })));
+    return changing("remove", (shelf, touched) => removeOn(shelf, streams, touched));
+  }
+
+  async function snapshot(stream: string, name: string, foldVersion: number): Promise<Result<unknown>> {
+    return engine.run("read", async (shelf) => {
+      const [found, heads] = await Promise.all([shelf.snapshot(stream, name), shelf.headsOf(stream)]);
+      return found && found.foldVersion === foldVersion && found.mark === markOf(heads) ? found.data : undefined;
+    });
+  }
+
+  return {
+    health: engine.health,
+    watchHealth: engine.watchHealth,
+    ready: engine.ready,
+    probe: engine.probe,
+    close: engine.close,
+    watch(listen) {
+      listeners.add(listen);
+      return () => listeners.delete(listen);
+    },
+    async writer() {
+      const spare = engine.nonce();
+      return engine.run("keep", async (shelf) => {
+        const writer = await shelf.writer();
+        if (writer === undefined) shelf.setWriter(spare);
+        return writer ?? spare;
+      });
+    },
+    append,
+    receive,
+    eraseForGood,
+    removeStreams,
+    entries: (stream, after) =>
+      engine.run("read", (shelf) => (after ? entriesAfter(shelf, stream, after) : shelf.ofStream(stream))),
+    heads: (stream) => engine.run("read", async (shelf) => headsFrom(await shelf.headsOf(stream))),
+    streams: () => engine.run("read", async (shelf) => [...(await shelf.allHeads()).keys()].sort(byCode)),
+    summaries: () => summaries(engine),
+    blob: (hash) => engine.run("read", (shelf) => shelf.blob(hash)),
+    missingBlobs: (hashes) =>
+      engine.run("read", async (shelf) => {
+        const have = await Promise.all(hashes.map((hash) => shelf.hasBlob(hash)));
+        return hashes.filter((_, i) => !have[i]);
+      }),
+    setting: (name) => engine.run("read", (shelf) => shelf.setting(name)),
+    keepSetting: (name, value) => putting(engine, "setting", (shelf) => shelf.putSetting(name, value)),
+    snapshot,
+    keepSnapshot: (one) => putting(engine, "spare", (shelf) => shelf.putSnapshot(one)),
+  };
+}
+
+function putting(engine: Engine, mode: Mode, put: (shelf: WideShelf) => void): Promise<Result<true>> {
+  return engine.run(mode, async (shelf): Promise<true> => {
+    put(shelf);
+    return true;
+  });
+}
+
+async function wrongHashes(engine: Engine, blobs: readonly KeptBytes[]): Promise<readonly Problem[]> {
+  const hashes = await Promise.all(blobs.map(({ bytes }) => engine.hashOf(bytes)));
+  const wrong = blobs.filter(({ hash }, i) => hash !== hashes[i]);
+  return wrong.map(({ hash }) => problem("record.blob-hash", {}, { hash }));
+}
+
+async function entriesAfter(shelf: WideShelf, stream: string, after: Heads): Promise<readonly Logged[]> {
+  const heads = [...(await shelf.headsOf(stream))].sort(([a], [b]) => byCode(a, b));
+  const newer = await Promise.all(
+    heads.map(([writer, { last }]) => {
+      const from = (after.last[writer] ?? 0) + 1;
+      return from > last ? [] : shelf.between(stream, writer, from, last);
+    }),
+  );
+  return newer.flat();
+}
+
+function headsFrom(heads: ReadonlyMap<string, Head>): Heads {
+  return { last: Object.fromEntries([...heads].map(([writer, { last }]) => [writer, last])), mark: markOf(heads) };
+}
+
+/** One text for how far every writer has come, and for what happened below. */
+function markOf(heads: ReadonlyMap<string, Head>): string {
+  const parts = [...heads].map(([writer, { last, moved }]) => `${writer} ${last} ${moved}`);
+  return parts.sort(byCode).join("\n");
+}
+
+/** Summaries as kept where still true; the others made anew and kept for next time. */
+async function summaries(engine: Engine): Promise<Result<readonly Summary[]>> {
+  const read = await engine.run("read", async (shelf) => {
+    const [heads, kept] = await Promise.all([shelf.allHeads(), shelf.snapshots(SUMMARY)]);
+    const byStream = new Map(kept.map((one) => [one.stream, one]));
+    const lines: (readonly [stream: string, mark: string, kept: Snapshot | undefined, entries: readonly Logged[]])[] =
+      [];
+    for (const [stream, of] of heads) {
+      const mark = markOf(of);
+      const one = byStream.get(stream);
+      const isTrue = one?.mark === mark && one.foldVersion === FOLD_VERSION;
+      lines.push([stream, mark, isTrue ? one : undefined, isTrue ? [] : await shelf.ofStream(stream)]);
+    }
+    return lines;
+  });
+  if (!read.ok) return read;
+  const made: Snapshot[] = [];
+  const list = read.value.map(([stream, mark, kept, entries]): Summary => {
+    // Only this function keeps snapshots under this name.
+    if (kept) return kept.data as Summary;
+    const data = summarise(stream, entries);
+    made.push({ stream, name: SUMMARY, foldVersion: FOLD_VERSION, mark, data });
+    return data;
+  });
+  if (made.length > 0) {
+    // Losing this costs time at the next launch, nothing else.
+    await engine.run("spare", async (shelf) => {
+      for (const one of made) shelf.putSnapshot(one);
+    });
+  }
+  return ok(list.sort((a, b) => byCode(a.stream, b.stream)));
+}

@@ -1,0 +1,31 @@
+/** Tells the other tabs of this browser what changed, and hears from them. Refuses to know what a change means. */
+import type { Change } from "../../core/record/index.js";
+
+export interface News {
+  tell(changes: readonly Change[]): void;
+  hear(listen: (changes: readonly Change[]) => void): () => void;
+  close(): void;
+}
+
+/** News under a name; silent where the browser has no such channel, and then a tab sees changes when it reads again. */
+export function openNews(name: string): News {
+  const listeners = new Set<(changes: readonly Change[]) => void>();
+  const channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(name);
+  channel?.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
+    const changes = Array.isArray(data) ? data.filter(isChange) : [];
+    for (const listen of listeners) listen(changes);
+  });
+  return {
+    tell: (changes) => channel?.postMessage(changes),
+    hear: (listen) => {
+      listeners.add(listen);
+      return () => listeners.delete(listen);
+    },
+    close: () => channel?.close(),
+  };
+}
+
+/** A tab with an older program may say things this one does not know. */
+function isChange(one: unknown): one is Change {
+  return typeof one === "object" && one !== null && "stream" in one && typeof one.stream === "string" && "whole" in one;
+}

@@ -1,0 +1,119 @@
+/** The record's store in a browser: IndexedDB, one connection per tab, other tabs told. Refuses to fold or judge. */
+import {
+  type Engine,
+  type Mode,
+  type Store,
+  storageTrouble,
+  storeOn,
+  type WideShelf,
+  withTries,
+} from "../../core/record/index.js";
+import { hashOf, makeNonce } from "./chance.js";
+import { Connection } from "./connection.js";
+import { RECORD, STORES } from "./layout.js";
+import { openNews } from "./news.js";
+import { shelfOn, type Transaction } from "./shelf.js";
+
+export interface StoreOptions {
+  /** How long opening or one transaction may take before it counts as dead, ms. Own choice: 8 s. */
+  readonly patience?: number;
+  readonly version?: number;
+}
+
+/** Stores a transaction of each mode reaches, and whether it must be on the disk before it counts. */
+const MODES = {
+  read: { stores: STORES, mode: "readonly", durability: "default" },
+  keep: { stores: RECORD, mode: "readwrite", durability: "strict" },
+  remove: { stores: STORES, mode: "readwrite", durability: "strict" },
+  setting: { stores: ["settings"], mode: "readwrite", durability: "strict" },
+  spare: { stores: ["snapshots"], mode: "readwrite", durability: "relaxed" },
+} as const satisfies Record<
+  Mode,
+  { stores: readonly string[]; mode: IDBTransactionMode; durability: IDBTransactionDurability }
+>;
+
+/** Opens the store of this name; opening goes on in the background, `health` and `ready` tell how it went. */
+export function openStore(name: string, { patience = 8000, version }: StoreOptions = {}): Store {
+  const connection = new Connection(name, {
+    patience,
+    nonce: makeNonce,
+    ...(version === undefined ? {} : { version }),
+  });
+  const news = openNews(`${name} changes`);
+  const run: Engine["run"] = (mode, work) =>
+    withTries(
+      () => transact(connection, mode, patience, work),
+      () => connection.drop(),
+      connection.health,
+      mode === "keep" || mode === "remove" || mode === "setting",
+    );
+  const probe = async () => {
+    await run("read", (shelf) => shelf.writer());
+    return connection.health.value;
+  };
+  const stopWatching = whenSeenAgain(probe);
+  const opened = probe();
+  return storeOn({
+    run,
+    probe,
+    health: () => connection.health.value,
+    watchHealth: (listen) => connection.health.watch(listen),
+    ready: () => opened.then(() => connection.health.value),
+    close() {
+      stopWatching();
+      news.close();
+      connection.close();
+    },
+    tell: news.tell,
+    hear: news.hear,
+    nonce: makeNonce,
+    hashOf,
+  });
+}
+
+async function transact<T>(
+  connection: Connection,
+  mode: Mode,
+  patience: number,
+  work: (shelf: WideShelf) => Promise<T>,
+): Promise<T> {
+  const database = await connection.handle();
+  const { stores, mode: access, durability } = MODES[mode];
+  // Typed as the widest transaction: the engine's modes say which stores each operation may reach.
+  const transaction = database.transaction([...stores], access, { durability }) as unknown as Transaction;
+  const done = transaction.done;
+  done.catch(() => undefined);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new DOMException("No answer from storage", "TimeoutError")), patience);
+  });
+  try {
+    const value = await Promise.race([work(shelfOn(transaction)), late]);
+    await Promise.race([done, late]);
+    return value;
+  } catch (error) {
+    abort(transaction);
+    // A request that fails because its transaction did only says so; the cause sits on the transaction.
+    throw storageTrouble(transaction.error) ? transaction.error : error;
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+function abort(transaction: Transaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It is over already: that is what was wanted.
+  }
+}
+
+/** Calls back when the page is seen again: after a time in the background a connection may be dead. */
+function whenSeenAgain(look: () => unknown): () => void {
+  if (typeof document === "undefined") return () => undefined;
+  const listen = (): void => {
+    if (document.visibilityState === "visible") look();
+  };
+  document.addEventListener("visibilitychange", listen);
+  return () => document.removeEventListener("visibilitychange", listen);
+}

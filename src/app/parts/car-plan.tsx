@@ -28,8 +28,8 @@ export function nearestPlace(spots: readonly Dot[], x: number, y: number, reach:
   return best?.id ?? null;
 }
 
-export function CarPlan({ plan, side, places, label, listWords, onPlace, cone = true }: CarPlanProps) {
-  const { drawing, spots } = planDrawing({ plan, side, places, cone });
+export function CarPlan({ plan, side, places, label, listWords, onPlace, rest, cone = true }: CarPlanProps) {
+  const { drawing, spots } = planDrawing({ plan, side, places, rest, cone });
   const box = useRef<HTMLDivElement>(null);
   const press = useRef<(event: MouseEvent) => void>(() => undefined);
   press.current = (event) => {

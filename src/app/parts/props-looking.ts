@@ -25,6 +25,8 @@ export interface CarPlanProps {
   readonly listWords: string;
   /** Way-finder: called with the place pressed. Absent: a picture only. */
   readonly onPlace?: ((id: string) => void) | undefined;
+  /** Look of lines no place of this visit stands for; default `ghost`, thin and solid. */
+  readonly rest?: "ghost" | "not-looked" | "done";
   /** Cone from the place one is at down to the pool below (default true); false on the list of cars. */
   readonly cone?: boolean | undefined;
 }

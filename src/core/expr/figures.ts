@@ -1,6 +1,6 @@
 /** Compares and calculates with linked figures and grades. Knows no limit: the scope says which band a reading is in. */
 import type { GradeLevel } from "../terms/index.js";
-import { asked, type Run } from "./places-of.js";
+import { asked, figure, type Run } from "./places-of.js";
 import type { Arithmetic, Comparison, GradeNode, ScaledNode } from "./plan.js";
 import { type BandSpan, type Measured, NOT_APPLICABLE, Unknown, type Value } from "./scope.js";
 import { strict, union } from "./settle.js";
@@ -79,7 +79,8 @@ export function clearlyMore(a: ScaledNode, b: ScaledNode, failed: Run): Run {
   };
 }
 
-function scaled([factor, point, field, place]: ScaledNode): Run<Measured> {
+function scaled([times, point, field, place]: ScaledNode): Run<Measured> {
+  const factor = figure(times);
   return asked(point, field, place, (scope, ref, there) => {
     const read = scope.measured(ref, there);
     return read instanceof Unknown ? read : { value: factor * read.value, u: Math.abs(factor) * read.u };

@@ -2,7 +2,7 @@
 import { fail, keyText, ok, problem, type Result } from "../terms/index.js";
 import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades } from "./figures.js";
 import { atLeast, chosen, joined, not, quantified } from "./logic.js";
-import { asked, listOf, type PlaceOf, placeOf, type Run } from "./places-of.js";
+import { asked, figure, listOf, type PlaceOf, placeOf, type Run, text } from "./places-of.js";
 import {
   DEEPEST_NODES,
   DEEPEST_QUANTIFIERS,
@@ -41,7 +41,7 @@ export function link(plan: Plan, trade: Trade = {}): Result<Evaluate> {
   } catch (error) {
     if (error instanceof Damaged) return refuse(error.code, error.found);
     // A node of a shape no plan has: it comes from a file that was changed by hand.
-    if (error instanceof TypeError) return refuse("expr.plan-broken", error.message);
+    if (error instanceof TypeError || error instanceof RangeError) return refuse("expr.plan-broken", error.message);
     throw error;
   }
 }
@@ -86,7 +86,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
 
   return function make(node: PlanNode, depth: number, bound: number): Run {
     const index = count++;
-    if (typeof node !== "object") return () => node;
+    if (typeof node === "boolean" || typeof node === "number" || typeof node === "string") return () => node;
     if (depth > DEEPEST_NODES) throw new Damaged("expr.plan-broken", node[0]);
     const next = (part: PlanNode): Run => make(part, depth + 1, bound);
     const finite = (run: Run): Run =>
@@ -116,7 +116,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
           }),
         );
       case "fact":
-        return reply(node[2], (scope) => scope.fact(node[1]));
+        return reply(text(node[2]), (scope) => scope.fact(node[1]));
       case "!":
         return not(next(node[1]));
       case "neg":
@@ -125,7 +125,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "||":
         return joined(node[1].map(next), node[0] === "||");
       case "at_least":
-        return atLeast(node[1], node[2].map(next));
+        return atLeast(figure(node[1]), node[2].map(next));
       case "exists":
       case "all":
         if (bound >= DEEPEST_QUANTIFIERS) throw new Damaged("expr.plan-broken", node[0]);
@@ -145,7 +145,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "/":
         return finite(calculates(CALCULATE[node[0]], next(node[1]), next(node[2])));
       case "in": {
-        const words: readonly Value[] = node[2];
+        const words: readonly Value[] = node[2].map((word) => word);
         return compares(
           (value) => words.includes(value),
           next(node[1]),
@@ -153,7 +153,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
         );
       }
       case "among": {
-        const word = node[1];
+        const word = text(node[1]);
         return compares(
           (value) => Array.isArray(value) && value.includes(word),
           next(node[2]),
@@ -170,7 +170,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "unanswered":
         return asked(node[1], node[2], node[3], (scope, ref, place) => scope.unanswered(ref, place));
       case "found":
-        return asked(node[1], "", node[2], (scope, ref, place) => scope.found(ref.point, place));
+        return asked(text(node[1]), "", node[2], (scope, ref, place) => scope.found(ref.point, place));
       case "call": {
         const work = Object.hasOwn(trade, node[1]) ? trade[node[1]] : undefined;
         if (work === undefined) throw new Damaged("expr.no-function", node[1]);

@@ -53,6 +53,7 @@ export const quantified =
     if (open.length === 0) return known ? !stop : NOT_APPLICABLE;
     // An open place may still turn out not fitted and drop out, so one other that can tell is enough.
     const canStop = open.some((part) => can(part, stop));
+    if (known && !canStop) return !stop;
     const canElse = known || open.some((part) => can(part, !stop));
     return new Unknown(union(open), canStop && canElse ? undefined : canStop === stop);
   };

@@ -8,11 +8,22 @@ export type At = readonly string[];
 export type Run<T = Value> = (scope: Scope, at: At) => Outcome<T>;
 export type PlaceOf = (scope: Scope, at: At) => string | undefined;
 
+/** Plans come out of files: a part of another shape stops the linking, where it is told as damage. */
+export function text(part: unknown): string {
+  if (typeof part !== "string") throw new TypeError(`${typeof part} for a name`);
+  return part;
+}
+export function figure(part: unknown): number {
+  if (typeof part !== "number") throw new TypeError(`${typeof part} for a number`);
+  return part;
+}
+
 /** The one place a node names; undefined where there is none (no twin). */
 export function placeOf(node: PlaceNode): PlaceOf {
   if (typeof node === "number") return (_scope, at) => at[node];
-  const [of, relation] = node;
-  const from = placeOf(of);
+  if (!Array.isArray(node)) throw new TypeError("no place");
+  const relation = text(node[1]);
+  const from = placeOf(node[0]);
   return (scope, at) => {
     const place = from(scope, at);
     return place === undefined ? undefined : scope.related(relation, place)?.[0];
@@ -21,11 +32,15 @@ export function placeOf(node: PlaceNode): PlaceOf {
 
 /** The places a quantifier goes through. */
 export function listOf(node: ListNode): (scope: Scope, at: At) => readonly string[] {
-  if (node[0] === "kind") return (scope) => scope.places(node[1]);
+  if (node[0] === "kind") {
+    const kind = text(node[1]);
+    return (scope) => scope.places(kind);
+  }
   const from = placeOf(node[1]);
+  const relation = text(node[2]);
   return (scope, at) => {
     const place = from(scope, at);
-    return (place === undefined ? undefined : scope.related(node[2], place)) ?? [];
+    return (place === undefined ? undefined : scope.related(relation, place)) ?? [];
   };
 }
 
@@ -36,7 +51,7 @@ export function asked<T>(
   place: PlaceNode,
   ask: (scope: Scope, ref: Ref, place: string) => Outcome<T>,
 ): Run<T> {
-  const ref = { point, field };
+  const ref = { point: text(point), field: text(field) };
   if (place === 0) return (scope, at) => ask(scope, ref, at[0] ?? "");
   const where = placeOf(place);
   return (scope, at) => {

@@ -1,7 +1,34 @@
-/** From the owner's words to complaints the shared files know. Knows no points and no car. */
+/** The owner's words: which known complaints they are, and which points those put first. Answers no complaint. */
 import type { CommonTexts } from "../sheet/run.js";
+import type { Opened } from "./contract.js";
+import { spotsOfName } from "./findings.js";
+import { eachOnce } from "./keys.js";
+import type { Site } from "./site.js";
 
-/** Ids of the complaints whose words occur in what was said, best match first. */
+/**
+ * Ids of the complaints whose words occur in what was said, best match first: most words in common, then as the
+ * shared files list them. A way of saying it counts when all its words of more than two letters occur.
+ */
 export function complaintsIn(said: string, texts: CommonTexts): readonly string[] {
-  throw new Error(`complaintsIn is being built: ${said} ${texts.language}`);
+  const heard = new Set(wordsOf(said));
+  return Object.entries(texts.complaints)
+    .map(([id, told], at) => ({ id, at, best: Math.max(0, ...told.says.map((way) => matched(wordsOf(way), heard))) }))
+    .filter((c) => c.best > 0)
+    .sort((a, b) => b.best - a.best || a.at - b.at)
+    .map((c) => c.id);
+}
+
+const SHORTEST = 3;
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu)?.filter((w) => w.length >= SHORTEST) ?? [];
+
+/** How many words, when all are there; else 0. */
+const matched = (way: readonly string[], heard: ReadonlySet<string>): number => (way.length > 0 && way.every((w) => heard.has(w)) ? way.length : 0);
+
+/** Points the complaints put first, likeliest first, where they are still to be answered. */
+export function suggestedBy(site: Site, complaints: readonly string[], isOpen: (o: Opened) => boolean): readonly Opened[] {
+  const known = new Map(site.model.common.complaints.map((c) => [c.id, c]));
+  const all = complaints.flatMap((id) =>
+    (known.get(id)?.points ?? []).flatMap((name) => spotsOfName(site, name, "car").map((s) => ({ point: s.point.id, place: s.place, because: id }))),
+  );
+  return eachOnce(all.filter(isOpen));
 }

@@ -72,7 +72,7 @@ export type Because =
       readonly source: string;
       readonly isDefault: boolean;
     }
-  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly uncertainty: number; readonly unit: string; /** As CEL text; absent for `prefer`. */ readonly formula?: string; readonly from: readonly ReplyKey[]; /** What `prefer` named first and could not use. */ readonly insteadOf: readonly string[] }
+  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly uncertainty: number; readonly unit: string; /** As CEL text; absent for `prefer`. */ readonly formula?: string; readonly from: readonly ReplyKey[]; /** Of `prefer`: the one used, and those named before it that were not known. */ readonly used?: string; readonly insteadOf: readonly string[] }
   | { readonly kind: "earlier"; readonly at: string; readonly key: ReplyKey; readonly value: ReplyValue }
   | { readonly kind: "found"; readonly fault: string; readonly place: string }
   | { readonly kind: "raised"; readonly rule: string };
@@ -86,6 +86,8 @@ export interface Opened {
 export interface Settle extends Opened {
   /** Rules (ids) this reply would decide, most telling first. */
   readonly decides: readonly string[];
+  /** It was measured, but too close to an edge: measure again with more care. */
+  readonly closer: boolean;
 }
 
 export interface Finding {
@@ -149,7 +151,10 @@ export interface GateState {
   readonly otherwise: "tripped" | "cleared" | "not cleared";
   /** Sheets not open in this visit whose points the gate's set needs. */
   readonly missingSheets: readonly string[];
+  /** Told while it is not cleared; due while it is tripped. */
   readonly cautions: readonly string[];
+  /** Signal word of each of `cautions`. */
+  readonly signals: readonly CautionDue["signal"][];
 }
 export interface CautionDue {
   readonly caution: string;

@@ -1,12 +1,46 @@
 /** An assessment that can be carried on reply by reply. Knows no journal and no screen. */
+import { assemble } from "./assemble.js";
 import type { AssessInput, Assessment } from "./contract.js";
 import type { Engine } from "./engine.js";
+import { type Given, layOut } from "./given.js";
+import { changedNodes, forget } from "./changes.js";
+import { type Founds, runPasses } from "./passes.js";
+import { buildSite, type Site } from "./site.js";
+import { type Records, World } from "./world.js";
 
 /** An assessment with what it rests on, to be carried on from. Never altered: `reassess` gives a new one. */
 export interface Session {
   readonly engine: Engine;
   readonly input: AssessInput;
   readonly assessment: Assessment;
+  /** For carrying on. */
+  readonly kept: Kept;
+}
+export interface Kept {
+  readonly site: Site;
+  readonly given: Given;
+  readonly records: Records;
+  readonly rawRecords: Records;
+  readonly founds: Founds;
+}
+
+/** Sites made for an engine, by sheets and places; the last few, since two cars may be open at once. */
+const SITES_KEPT = 4;
+const sites = new WeakMap<Engine, Map<string, Site>>();
+
+function siteFor(engine: Engine, input: AssessInput): Site {
+  const changes = input.car.places ?? [];
+  const open = [...new Set(input.sheets)].sort();
+  const key = JSON.stringify([open, changes]);
+  const made = sites.get(engine) ?? new Map<string, Site>();
+  sites.set(engine, made);
+  const before = made.get(key);
+  if (before !== undefined) return before;
+  const oldest = made.keys().next();
+  if (made.size >= SITES_KEPT && oldest.done !== true) made.delete(oldest.value);
+  const site = buildSite(engine.model, open, changes);
+  made.set(key, site);
+  return site;
 }
 
 /** Assesses a visit from nothing. */
@@ -16,10 +50,28 @@ export function assess(engine: Engine, input: AssessInput): Assessment {
 
 /** Assesses a visit from nothing and keeps what each conclusion rests on. */
 export function start(engine: Engine, input: AssessInput): Session {
-  throw new Error(`start is being built: ${engine.sheets.length} ${input.at}`);
+  const site = siteFor(engine, input);
+  return work(engine, input, new World(site, layOut(site, input), [], []), undefined);
 }
 
-/** The same visit with changed input: works out again only what rests on the change. Equals `start(engine, input)`. */
+/**
+ * The same visit with changed input: works out again only what rests on the change. Equals `start(engine, input)`.
+ * Other sheets or places are another site: then all of it.
+ */
 export function reassess(session: Session, input: AssessInput): Session {
-  throw new Error(`reassess is being built: ${session.input.at} ${input.at}`);
+  const { engine, kept } = session;
+  const site = siteFor(engine, input);
+  if (site !== kept.site) return start(engine, input);
+  const given = layOut(site, input, kept.given);
+  const records = [...kept.records];
+  const rawRecords = [...kept.rawRecords];
+  forget(changedNodes(site, kept.given, given), records, rawRecords);
+  return work(engine, input, new World(site, given, records, rawRecords), kept.founds);
+}
+
+function work(engine: Engine, input: AssessInput, world: World, before: Founds | undefined): Session {
+  const founds = runPasses(world, before);
+  const assessment = assemble(engine, input, world);
+  const { site, given, records, rawRecords } = world;
+  return { engine, input, assessment, kept: { site, given, records, rawRecords, founds } };
 }

@@ -1,0 +1,73 @@
+/** Findings that name the same fault at the same place are one fault. Grades nothing anew. */
+import { type Grade, GRADES, SURENESS } from "../terms/index.js";
+import type { Fault, Opened } from "./contract.js";
+import type { Placed } from "./findings.js";
+import { eachOnce } from "./keys.js";
+import type { Site } from "./site.js";
+
+/** Stated by every checked rule; these stand in for a sheet that leaves them out, on the careful side. */
+const CONSEQUENCE: Readonly<Record<Grade, Fault["consequence"]>> = { dangerous: 1, major: 2, minor: 3, advisory: 4 };
+const LIKELIHOOD: Fault["likelihood"] = "C";
+
+interface Group {
+  readonly fault: string;
+  readonly place: string;
+  readonly parts: readonly Placed[];
+}
+
+/**
+ * Faults, worst first. A fault at a place inside that of the same fault takes the wider one in: noise from the right
+ * side and a rough race at the front right are one bearing.
+ */
+export function mergeFaults(site: Site, findings: readonly Placed[], isOpen: (o: Opened) => boolean): readonly Fault[] {
+  const groups = new Map<string, { fault: string; place: string; parts: Placed[] }>();
+  for (const one of findings) {
+    const { fault, grade, place } = one.finding;
+    if (fault === null || grade === null) continue;
+    const at = `${fault}@${place}`;
+    const group = groups.get(at) ?? { fault, place, parts: [] };
+    group.parts.push(one);
+    groups.set(at, group);
+  }
+  const all = [...groups.values()];
+  const isWider = (a: Group, b: Group) => a.fault === b.fault && a.place !== b.place && site.tree.within(a.place, b.place);
+  const narrow = all.filter((g) => !all.some((other) => isWider(g, other)));
+  return narrow
+    .map((g) => faultOf({ ...g, parts: [...g.parts, ...all.filter((other) => isWider(other, g)).flatMap((o) => o.parts)] }, isOpen))
+    .sort(compareFaults);
+}
+
+function faultOf(group: Group, isOpen: (o: Opened) => boolean): Fault {
+  const parts = [...group.parts].sort((a, b) => rank(b) - rank(a) || a.rule.order - b.rule.order);
+  const grade = parts[0]?.finding.grade ?? "advisory";
+  const worst = parts.filter((p) => p.finding.grade === grade);
+  const sure = SURENESS[Math.max(...parts.map((p) => SURENESS.indexOf(p.finding.sure)))] ?? "possible";
+  const likelihoods = parts.map((p) => p.rule.rule.likelihood ?? LIKELIHOOD).sort();
+  const consequences = parts.map((p) => p.rule.rule.consequence ?? CONSEQUENCE[grade]);
+  const unique = (pick: (p: Placed) => readonly string[]) => [...new Set(parts.flatMap(pick))];
+  return {
+    fault: group.fault,
+    place: group.place,
+    grade,
+    sure,
+    close: worst.every((p) => p.finding.close),
+    provisional: worst.every((p) => p.finding.provisional),
+    rules: unique((p) => [p.finding.rule]),
+    jobs: unique((p) => p.finding.jobs),
+    cautions: unique((p) => p.finding.cautions),
+    consequence: consequences.reduce((a, b) => (b < a ? b : a), consequences[0] ?? CONSEQUENCE[grade]),
+    likelihood: likelihoods[0] ?? LIKELIHOOD,
+    mustStand: parts.some((p) => p.rule.rule["must-stand"] === true),
+    position: Math.min(...parts.map((p) => p.walk)),
+    settle: sure === "certain" ? [] : eachOnce(parts.flatMap((p) => p.finding.opens).filter(isOpen)),
+  };
+}
+
+const rank = (p: Placed): number => (p.finding.grade === null ? -1 : GRADES.indexOf(p.finding.grade));
+
+function compareFaults(a: Fault, b: Fault): number {
+  const by = GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade) || a.position - b.position;
+  if (by !== 0) return by;
+  const [x, y] = [`${a.fault}@${a.place}`, `${b.fault}@${b.place}`];
+  return x < y ? -1 : x > y ? 1 : 0;
+}

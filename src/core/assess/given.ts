@@ -1,0 +1,278 @@
+/**
+ * What is given for one assessment, laid into the slots of a site: replies that stand, car facts, the limits book.
+ * Understands readings as typed; concludes nothing. What it cannot place is told, never dropped in silence.
+ */
+import { NOT_APPLICABLE, type Outcome } from "../expr/run.js";
+import type { CarLimit, Point } from "../sheet/run.js";
+import { GRADES, type GaugeUsed, type Grade, keyText, levelOf, type NonAnswer, type Problem, problem, type ReplyKey, type ReplyValue } from "../terms/index.js";
+import { convertStep, isQuantity, type Quantity, readTyped, toCanonical, toCanonicalStep, unitOf } from "../units/index.js";
+import { isBeyond } from "./band.js";
+import type { AssessInput, FactValue, StandingReply } from "./contract.js";
+import { type BookFigure, type LimitInfo, type Model, plainId } from "./model.js";
+import type { Shots } from "./reading.js";
+import type { FactNode, Site, SlotNode } from "./site.js";
+
+/** One thing that stands in a slot: an answer or a non-answer. Several are alternatives. */
+export interface Standing {
+  readonly id: string;
+  readonly key: ReplyKey;
+  /** With the gauge filled in where none was named. */
+  readonly value: ReplyValue;
+  readonly nonAnswer: NonAnswer | undefined;
+  /** What a condition hears; readings go by their shots. */
+  readonly outcome: Outcome;
+  readonly shots: Shots | undefined;
+  readonly problems: readonly Problem[];
+  readonly from: StandingReply;
+}
+/** A car fact that stands. */
+export interface StandingFact {
+  readonly name: string;
+  readonly value: FactValue;
+  readonly outcome: Outcome;
+}
+
+export interface Given {
+  /** By node id of slots. */
+  readonly replies: readonly (readonly Standing[] | undefined)[];
+  /** By node id of facts. */
+  readonly facts: readonly (readonly StandingFact[] | undefined)[];
+  /** By id of the default limit. */
+  readonly book: ReadonlyMap<string, readonly BookFigure[]>;
+  readonly problems: readonly Problem[];
+}
+
+/** Lays the input into the site. `before`: replies already understood are not read again. */
+export function layOut(site: Site, input: AssessInput, before?: Given): Given {
+  const problems: Problem[] = [];
+  return {
+    replies: layReplies(site, input.replies, problems, before),
+    facts: layFacts(site, input, problems),
+    book: layBook(site.model, input.car.limits, problems),
+    problems,
+  };
+}
+
+function layReplies(site: Site, replies: readonly StandingReply[], problems: Problem[], before?: Given): Given["replies"] {
+  const understood = new Map<StandingReply, Standing[]>();
+  if (before !== undefined)
+    for (const all of before.replies)
+      for (const s of all ?? []) {
+        const row = understood.get(s.from);
+        if (row === undefined) understood.set(s.from, [s]);
+        else row.push(s);
+      }
+  const out: (Standing[] | undefined)[] = [];
+  for (const reply of replies) {
+    const { key, value } = reply;
+    const point = site.model.pointById.get(plainId(key.point));
+    const spot = point === undefined ? undefined : site.spotsOf(point).get(key.place);
+    if (point === undefined || spot === undefined) {
+      problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: point === undefined ? "point" : "place" }));
+      continue;
+    }
+    const slots = value.type === "non-answer" ? spot.slots : spot.slots.filter((s) => s.field.name === key.field);
+    if (slots.length === 0) problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: "field" }));
+    for (const slot of slots) {
+      const standing = understood.get(reply)?.find((s) => slots.length === 1 || s.value === value) ?? understand(site.model, slot, reply);
+      if (standing.problems.length > 0) problems.push(...standing.problems);
+      const row = out[slot.id];
+      if (row === undefined) out[slot.id] = [standing];
+      else row.push(standing);
+    }
+  }
+  return out.map((row) => (row === undefined || row.length === 1 ? row : alternatives(row)));
+}
+
+/**
+ * Equal values are one. A non-answer in one car state gives way to an answer in another: there it could be looked
+ * at. Sorted, so that the order replies arrive in changes nothing.
+ */
+function alternatives(row: readonly Standing[]): readonly Standing[] {
+  const answered = row.some((s) => s.nonAnswer === undefined);
+  const answeredStates = new Set(row.filter((s) => s.nonAnswer === undefined).map((s) => s.key.state));
+  const kept = row.filter((s) => s.nonAnswer === undefined || !answered || answeredStates.has(s.key.state));
+  const sorted = [...kept].sort((a, b) => compareText(a.key.state, b.key.state) || compareText(a.id, b.id));
+  const seen = new Set<string>();
+  return sorted.filter((s) => {
+    const text = JSON.stringify(s.value);
+    if (seen.has(text)) return false;
+    seen.add(text);
+    return true;
+  });
+}
+const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** What one reply says in one slot. */
+function understand(model: Model, slot: SlotNode, reply: StandingReply): Standing {
+  const { value } = reply;
+  const base = { id: reply.id, key: reply.key, value, nonAnswer: undefined, shots: undefined, problems: [], from: reply };
+  if (value.type === "non-answer") {
+    const outcome = value.nonAnswer === "not-fitted" ? NOT_APPLICABLE : slot.unknown;
+    return { ...base, nonAnswer: value.nonAnswer, outcome };
+  }
+  const wrong = (code: string, params: Problem["params"] = {}): Standing => ({
+    ...base,
+    outcome: slot.unknown,
+    problems: [problem(code, {}, { reply: reply.id, key: keyText(reply.key), ...params })],
+  });
+  const { field, kind } = slot.field;
+  if (kind === "reading") {
+    if (value.type === "words" && value.words.length === 1 && value.words[0] !== undefined) return { ...base, outcome: value.words[0] };
+    if (value.type !== "reading" || !("quantity" in field) || !isQuantity(field.quantity)) return wrong("assess.reply-kind", { expected: kind });
+    return understandReading(model, slot, reply, value, field.quantity, wrong);
+  }
+  if (kind === "words" && value.type === "words") return { ...base, outcome: value.words };
+  if (kind === "word" && value.type === "words" && value.words.length === 1 && value.words[0] !== undefined)
+    return { ...base, outcome: value.words[0] };
+  if (kind === "count" && value.type === "count")
+    return Number.isFinite(value.count) ? { ...base, outcome: value.count } : wrong("assess.not-finite");
+  if (kind === "yes" && value.type === "yes") return { ...base, outcome: value.yes };
+  if (kind === "date-code" && value.type === "date-code") return { ...base, outcome: value.text };
+  return wrong("assess.reply-kind", { expected: kind });
+}
+
+function understandReading(
+  model: Model,
+  slot: SlotNode,
+  reply: StandingReply,
+  value: ReplyValue & { type: "reading" },
+  quantity: Quantity,
+  wrong: (code: string, params?: Problem["params"]) => Standing,
+): Standing {
+  const { field } = slot.field;
+  const results = "results" in field ? (field.results ?? []) : [];
+  const word = value.values.find((v) => results.includes(v));
+  const base = { id: reply.id, key: reply.key, value, nonAnswer: undefined, problems: [], from: reply };
+  if (word !== undefined) return { ...base, outcome: word, shots: undefined };
+  if (unitOf(value.unit, quantity) === undefined) return wrong("assess.unit-unknown", { unit: value.unit, quantity });
+  const values: number[] = [];
+  let step = Number.POSITIVE_INFINITY;
+  for (const typed of value.values) {
+    const read = readTyped(typed, { quantity, unit: value.unit });
+    if (!read.ok) return wrong("assess.reading-not-read", { typed, unit: value.unit, because: read.problems[0]?.code ?? "" });
+    if (!Number.isFinite(read.value.canonical)) return wrong("assess.not-finite", { typed });
+    values.push(read.value.canonical);
+    step = Math.min(step, toCanonicalStep(typedStep(read.value.text, read.value.decimals), read.value.unit, quantity));
+  }
+  if (values.length === 0) return wrong("assess.no-values");
+  const gauge = value.gauge ?? gaugeOf(model, slot.spot.point.point, quantity, value.unit);
+  const shots: Shots = {
+    values,
+    resolution: gauge === undefined ? step : toCanonicalStep(gauge.resolution, value.unit, quantity),
+    error: gauge === undefined ? 0 : toCanonicalStep(gauge.error, value.unit, quantity),
+    setUp: slot.field.setUp,
+  };
+  const shown = gauge === undefined || value.gauge !== undefined ? value : { ...value, gauge };
+  return { ...base, value: shown, outcome: slot.unknown, shots };
+}
+
+/** Without a gauge the last figure typed is the display step: 0.22 was read to 0.01, 3/32 to 1/32. */
+function typedStep(text: string, decimals: number | null): number {
+  if (decimals !== null) return 10 ** -decimals;
+  const below = Number(text.split("/")[1]);
+  return below > 0 ? 1 / below : 0;
+}
+
+/** The tool the point declares, if it measures this quantity; step and error in the unit of the reading. */
+export function gaugeOf(model: Model, point: Point, quantity: Quantity, unit: string): GaugeUsed | undefined {
+  const gauge = model.gauges.get(point.tool ?? "");
+  if (gauge === undefined || gauge.quantity !== quantity) return undefined;
+  const inUnit = (step: number) => convertStep(step, gauge.unit, unit, quantity);
+  return { id: gauge.id, resolution: inUnit(gauge.resolution), error: inUnit(gauge.error) };
+}
+
+function layFacts(site: Site, input: AssessInput, problems: Problem[]): Given["facts"] {
+  const out: (StandingFact[] | undefined)[] = [];
+  const declared = new Map(site.model.common.facts.map((f) => [plainId(f.id), f]));
+  const put = (node: FactNode, value: FactValue) => {
+    const fact = declared.get(node.name);
+    const outcome = factOutcome(value, fact);
+    if (outcome === undefined) problems.push(problem("assess.fact-kind", {}, { fact: node.name, value: String(value) }));
+    const row = out[node.id] ?? [];
+    if (!row.some((s) => s.value === value)) row.push({ name: node.name, value, outcome: outcome ?? node.unknown });
+    out[node.id] = row;
+  };
+  for (const [name, value] of Object.entries(input.car.facts)) put(site.factFor(name), value);
+  for (const [name, values] of Object.entries(input.car.otherFacts ?? {})) for (const v of values) put(site.factFor(name), v);
+  const { country, firstUsed, seat } = input.car;
+  const year = firstUsed === undefined ? Number.NaN : Number(firstUsed.slice(0, 4));
+  if (country !== undefined) putDefault("country", knownCountry(country.toLowerCase()));
+  if (seat !== undefined) putDefault("seat", seat);
+  if (Number.isInteger(year)) putDefault("first_used", year);
+  return out.map((row) => row?.sort((a, b) => compareText(String(a.value), String(b.value))));
+
+  /** Countries the sheets know by name; the rest are `other` where that is a word. */
+  function knownCountry(country: string): string {
+    const words = declared.get("country")?.words ?? [];
+    return words.includes("other") && !words.includes(country) ? "other" : country;
+  }
+  function putDefault(name: string, value: FactValue) {
+    const node = site.factFor(name);
+    if (out[node.id] === undefined) put(node, value);
+  }
+}
+
+type FactDeclaration = Model["common"]["facts"][number];
+/** What a condition hears of a fact; undefined when the value does not fit what is declared. */
+function factOutcome(value: FactValue, fact: FactDeclaration | undefined): Outcome | undefined {
+  if (fact === undefined) return value;
+  if (fact.kind === "word") return typeof value === "string" && (fact.words ?? []).includes(value) ? value : undefined;
+  if (fact.kind === "yes") return typeof value === "boolean" ? value : undefined;
+  if (typeof value === "boolean") return undefined;
+  const { quantity, unit } = fact;
+  if (quantity !== undefined && unit !== undefined && isQuantity(quantity)) {
+    if (typeof value === "number") return Number.isFinite(value) ? toCanonical(value, unit, quantity) : undefined;
+    const read = readTyped(value, { quantity, unit });
+    return read.ok ? read.value.canonical : undefined;
+  }
+  const number = Number(value);
+  return Number.isFinite(number) && value !== "" ? number : undefined;
+}
+
+function layBook(model: Model, figures: readonly CarLimit[], problems: Problem[]): Given["book"] {
+  const book = new Map<string, BookFigure[]>();
+  for (const figure of figures) {
+    const over = model.limitById.get(plainId(figure.limit));
+    if (over === undefined) {
+      problems.push(problem("assess.limit-unknown", {}, { limit: figure.limit }));
+      continue;
+    }
+    const bands = figureBands(figure, over, problems);
+    if (bands === undefined) continue;
+    const row = book.get(over.limit.id) ?? [];
+    row.push({ figure, over, bands });
+    book.set(over.limit.id, row);
+  }
+  return book;
+}
+
+/** The figure's own edges; of the default's only the severer ones that lie beyond them stay. */
+function figureBands(figure: CarLimit, over: LimitInfo, problems: Problem[]): BookFigure["bands"] | undefined {
+  const { quantity } = over.limit;
+  const typed = figure.bands ?? (figure.value === undefined ? {} : { [figure.grade ?? "major"]: figure.value });
+  const bands: Partial<Record<Grade, number>> = {};
+  for (const grade of GRADES) {
+    const text = typed[grade];
+    if (text === undefined) continue;
+    const read =
+      isQuantity(quantity) && unitOf(figure.unit, quantity) !== undefined ? readTyped(text, { quantity, unit: figure.unit }) : undefined;
+    if (read === undefined || !read.ok) {
+      problems.push(problem("assess.figure-not-read", {}, { limit: figure.limit, typed: text, unit: figure.unit }));
+      return undefined;
+    }
+    bands[grade] = read.value.canonical;
+  }
+  const own = GRADES.filter((g) => bands[g] !== undefined);
+  const severest = own[own.length - 1];
+  const edge = severest === undefined ? undefined : bands[severest];
+  if (severest === undefined || edge === undefined) {
+    problems.push(problem("assess.figure-empty", {}, { limit: figure.limit }));
+    return undefined;
+  }
+  for (const grade of GRADES) {
+    const stays = over.bands[grade];
+    if (levelOf(grade) > levelOf(severest) && stays !== undefined && isBeyond(edge, stays, over.direction)) bands[grade] = stays;
+  }
+  return bands;
+}

@@ -10,6 +10,7 @@ import {
   isMap,
   isScalar,
   isSeq,
+  Lexer,
   LineCounter,
   type Node,
   Parser,
@@ -24,6 +25,10 @@ export const MOST_BYTES = 1_048_576;
 export const MOST_LEVELS = 40;
 /** Entries in one list or mapping: the parser compares every key with every other. */
 const MOST_ENTRIES = 5_000;
+/** What the reader of the text counts: words, brackets, commas, blanks. The whole of a large sheet has some 40,000. */
+const MOST_SIGNS = 150_000;
+/** Enough to mend; a text may hold any number. */
+const MOST_TOLD = 100;
 
 export interface YamlText {
   readonly value: unknown;
@@ -50,6 +55,8 @@ export function readYaml(text: string, file: string, options: YamlOptions = {}):
   };
   if (new TextEncoder().encode(text).length > MOST_BYTES)
     return fail(problem("yaml-too-large", { file }, { most: MOST_BYTES, of: "bytes" }));
+  if (hasTooManySigns(text))
+    return fail(problem("yaml-too-large", { file }, { most: MOST_SIGNS, of: "signs and words" }));
   const tokens = [...new Parser(lines.addNewLine).parse(text)];
   const refused = refusedTokens(tokens, spotAt);
   if (refused.length > 0) return fail(...refused);
@@ -58,10 +65,17 @@ export function readYaml(text: string, file: string, options: YamlOptions = {}):
   ];
   const [document, second] = documents;
   if (second) return fail(problem("yaml-documents", spotAt(second.range[0])));
-  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])].slice(0, MOST_TOLD);
   if (faults.length > 0) return fail(...faults.map((f) => faultOf(f, text, spotAt)));
   if (!document?.contents) return fail(problem("yaml-empty", { file, line: 1, column: 1 }));
   return take(document, text, file, spotAt, options);
+}
+
+/** Counted as they come, so that no more is read than is allowed. */
+function hasTooManySigns(text: string): boolean {
+  let count = 0;
+  for (const _ of new Lexer().lex(text)) if (++count > MOST_SIGNS) return true;
+  return false;
 }
 
 type SpotAt = (offset: number) => Problem["where"];
@@ -82,7 +96,7 @@ function refusedTokens(tokens: readonly CST.Token[], spotAt: SpotAt): readonly P
   const problems: Problem[] = [];
   const stack: { readonly token: CST.Token; readonly level: number }[] = tokens.map((token) => ({ token, level: 0 }));
   stack.reverse();
-  for (let top = stack.pop(); top; top = stack.pop()) {
+  for (let top = stack.pop(); top && problems.length < MOST_TOLD; top = stack.pop()) {
     const { token, level } = top;
     const found = "source" in token ? token.source : "";
     if (token.type === "tag") problems.push(problem("yaml-tag", spotAt(token.offset), { found }));

@@ -1,5 +1,5 @@
 /** Gallery: the seven marks at the sizes in use, on every ground. */
-import { MARKS } from "../../core/report/marks.js";
+import { MARKS } from "../../core/report/index.js";
 import { GradeMark } from "../parts/grade-mark.js";
 import { Title } from "../parts/title.js";
 

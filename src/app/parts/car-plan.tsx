@@ -3,7 +3,7 @@
  * answers); keyboard and screen readers have a button over each place; very large text gets the list instead.
  */
 import { useEffect, useRef } from "preact/hooks";
-import { planDrawing, smallCarDrawing } from "../../core/report/plan-drawing.js";
+import { planDrawing, smallCarDrawing } from "../../core/report/index.js";
 import { DrawingView } from "./drawing-view.js";
 import { ListRow } from "./list-row.js";
 import type { SmallCarProps } from "./props-frame.js";

@@ -1,6 +1,6 @@
 /** A drawing of core/report as SVG elements. Knows how to name or hide it; refuses to know what it shows. */
 import { h, type VNode } from "preact";
-import type { Drawing, Shape } from "../../core/report/tree.js";
+import type { Drawing, Shape } from "../../core/report/index.js";
 
 function element(part: Shape | string, key: number): VNode | string {
   if (typeof part === "string") return part;

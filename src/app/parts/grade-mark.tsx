@@ -1,5 +1,5 @@
 /** One of the seven marks, in the colour of the text. Its word stands beside it or is its accessible name. */
-import { markDrawing } from "../../core/report/marks.js";
+import { markDrawing } from "../../core/report/index.js";
 import { DrawingView } from "./drawing-view.js";
 import type { GradeMarkProps } from "./props-frame.js";
 

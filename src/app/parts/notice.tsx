@@ -1,5 +1,5 @@
 /** How keeping stands, told at length, and the empty state. Errors are announced at once and have no timer. */
-import { planDrawing } from "../../core/report/plan-drawing.js";
+import { planDrawing } from "../../core/report/index.js";
 import { NextAction, Tool } from "./button.js";
 import { DrawingView } from "./drawing-view.js";
 import { KeepingStroke } from "./icons.js";

@@ -3,8 +3,7 @@
  * words of any language, no state of the record.
  */
 import type { ComponentChildren } from "preact";
-import type { MarkKind } from "../../core/report/marks.js";
-import type { TickLook } from "../../core/report/ticks.js";
+import type { MarkKind, TickLook } from "../../core/report/index.js";
 
 /** Something that can be pressed: an address inside the app, or an act. Give one of the two. */
 export interface Press {

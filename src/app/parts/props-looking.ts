@@ -3,8 +3,7 @@
  * language nor judgement.
  */
 import type { ComponentChildren } from "preact";
-import type { PlanKind, PlanPlace, PlanSide } from "../../core/report/plan-drawing.js";
-import type { ScaleInput } from "../../core/report/scale.js";
+import type { PlanKind, PlanPlace, PlanSide, ScaleInput } from "../../core/report/index.js";
 import type { NonAnswer, Reason } from "../../core/terms/index.js";
 import type { Press } from "./props-frame.js";
 

@@ -3,7 +3,7 @@
  * grade, order or word anything.
  */
 import type { ComponentChildren } from "preact";
-import type { MarkKind } from "../../core/report/marks.js";
+import type { MarkKind } from "../../core/report/index.js";
 import type { Press } from "./props-frame.js";
 
 export interface BecauseStep extends Press {

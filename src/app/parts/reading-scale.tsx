@@ -3,8 +3,7 @@
  * size; refuses to judge.
  */
 import { useEffect, useRef, useState } from "preact/hooks";
-import { scaleDrawing } from "../../core/report/scale.js";
-import type { ScaleBox } from "../../core/report/scale-terms.js";
+import { type ScaleBox, scaleDrawing } from "../../core/report/index.js";
 import { DrawingView } from "./drawing-view.js";
 import { Pressable } from "./pressable.js";
 import type { ReadingScaleProps } from "./props-looking.js";

@@ -1,5 +1,5 @@
 /** Title of a screen or station, with a count and its graduations at the right. */
-import { ticksDrawing } from "../../core/report/ticks.js";
+import { ticksDrawing } from "../../core/report/index.js";
 import { DrawingView } from "./drawing-view.js";
 import type { TicksProps, TitleProps } from "./props-frame.js";
 

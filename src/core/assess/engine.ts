@@ -1,7 +1,7 @@
 /** Opens sheets for assessing: links every condition once. Knows no visit and no reply. */
 import { type Evaluate, link, type Plan, readsOf, type Ref, type Trade, withUncertainty } from "../expr/run.js";
 import { type BuiltCommon, type BuiltSheet, findField, type Gate, type Limit, type Plans, type Point, type Rule } from "../sheet/run.js";
-import { type Grade, GRADES, levelOf, type GradeLevel, type Problem, problem } from "../terms/index.js";
+import { type Grade, GRADES, levelOf, type GradeLevel, type Problem } from "../terms/index.js";
 import { isQuantity, toCanonical, toCanonicalStep } from "../units/index.js";
 import type { Bands } from "./band.js";
 import { type DerivedInfo, type FieldInfo, type FieldKind, type GateInfo, type LimitInfo, type Model, type Pass, plainId, type PointInfo, type RefInfo, type RuleInfo, sheetOf } from "./model.js";
@@ -31,10 +31,8 @@ type LinkAt = (plans: Plans, path: string) => Evaluate | undefined;
 function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: Trade, problems: Problem[]): Model {
   const linkAt: LinkAt = (plans, path) => {
     const plan = plans[path];
-    if (plan === undefined) {
-      problems.push(problem("assess.no-plan", { path }));
-      return undefined;
-    }
+    // a condition that names a sheet not loaded has no plan: it stays out until that sheet is there
+    if (plan === undefined) return undefined;
     const linked = link(plan, trade);
     if (linked.ok) return linked.value;
     problems.push(...linked.problems.map((p) => ({ ...p, where: { ...p.where, path } })));
@@ -57,7 +55,9 @@ function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: T
   const rules = [
     ...sheets.flatMap((s) => s.sheet.rules.map((r) => ({ rule: r, plans: s.plans, own: [s.sheet.id] }))),
     ...common.common.rules.map((r) => ({ rule: r, plans: common.plans, own: undefined })),
-  ].map(({ rule, plans, own }, i) => ruleInfo(rule, i, plans, own ?? sheetsRead(rule, plans), linkAt, names.named));
+  ]
+    .filter(({ rule, plans }) => plans[`rules/${rule.id}/when`] !== undefined)
+    .map(({ rule, plans, own }, i) => ruleInfo(rule, i, plans, own ?? sheetsRead(rule, plans), linkAt, names.named));
   return {
     sheets: loaded,
     common: common.common,
@@ -260,12 +260,6 @@ function gateInfos(common: BuiltCommon, sheets: readonly BuiltSheet[], linkAt: L
     const first: Gate | undefined = mine[0]?.gate;
     if (first === undefined) throw new Error(`gate ${id} from nowhere`);
     const set = [...new Set(mine.flatMap((p) => p.gate.set ?? []))];
-    const read = mine.flatMap(({ gate, plans }) =>
-      [...gate.trips.map((_, i) => `trips/${i}`), ...(gate.clears ?? []).map((_, i) => `clears/${i}`)].flatMap((path) => {
-        const plan = plans[`gates/${id}/${path}`];
-        return plan === undefined ? [] : readsOf(plan).refs.map((r) => r.point);
-      }),
-    );
     return {
       id,
       guards: first.guards,
@@ -274,7 +268,7 @@ function gateInfos(common: BuiltCommon, sheets: readonly BuiltSheet[], linkAt: L
       clears: conditions("clears"),
       set,
       cautions: [...new Set(mine.flatMap((p) => p.gate.cautions))],
-      missingSheets: [...new Set([...set, ...read].map(sheetOf))].filter((s) => !loaded.includes(s)),
+      missingSheets: [...new Set(set.map(sheetOf))].filter((s) => !loaded.includes(s)),
     };
   });
 }

@@ -4,7 +4,7 @@ export { type CaseReply, readCaseReply, type Typed } from "./case-replies.js";
 export { type Checked, checkSheet } from "./check.js";
 export { type CheckedCommon, checkCommon } from "./check-common.js";
 export type { Surroundings } from "./declare.js";
-export { lookupFor, partOfCommon, partOfSheet } from "./lookup.js";
+export { type Lookup, lookupFor, partOfCommon, partOfSheet } from "./lookup.js";
 export { MESSAGES, tell } from "./messages.js";
 export { Common, Field, Sheet } from "./schema.js";
 export { type Digest, sealCommon, sealSheet } from "./seal.js";

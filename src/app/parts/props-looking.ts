@@ -33,6 +33,8 @@ export interface CarPlanProps {
 export interface ReplyItem {
   readonly id: string;
   readonly words: string;
+  /** Second line, smaller. */
+  readonly says?: string | undefined;
   readonly chosen: boolean;
   /** Line sketch of what is seen: an id of `sketches.tsx`, or a drawing of the caller's. */
   readonly sketch?: ComponentChildren | undefined;

@@ -40,7 +40,10 @@ export function ReplyGrid({ kind, label, replies, onChoose, columns, last, disab
           onClick={() => (!isRadio || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
         >
           {reply.sketch}
-          <span class="reply-words">{reply.words}</span>
+          <span class="reply-words">
+            {reply.words}
+            {reply.says && <small>{reply.says}</small>}
+          </span>
           {reply.chosen && <TickIcon />}
         </button>
       ))}

@@ -54,14 +54,8 @@ export function layOut(site: Site, input: AssessInput, before?: Given): Given {
 }
 
 function layReplies(site: Site, replies: readonly StandingReply[], problems: Problem[], before?: Given): Given["replies"] {
-  const understood = new Map<StandingReply, Standing[]>();
-  if (before !== undefined)
-    for (const all of before.replies)
-      for (const s of all ?? []) {
-        const row = understood.get(s.from);
-        if (row === undefined) understood.set(s.from, [s]);
-        else row.push(s);
-      }
+  const understood = new Map<StandingReply, Standing>();
+  for (const all of before?.replies ?? []) for (const s of all ?? []) understood.set(s.from, s);
   const out: (Standing[] | undefined)[] = [];
   for (const reply of replies) {
     const { key, value } = reply;
@@ -74,7 +68,7 @@ function layReplies(site: Site, replies: readonly StandingReply[], problems: Pro
     const slots = value.type === "non-answer" ? spot.slots : spot.slots.filter((s) => s.field.name === key.field);
     if (slots.length === 0) problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: "field" }));
     for (const slot of slots) {
-      const standing = understood.get(reply)?.find((s) => slots.length === 1 || s.value === value) ?? understand(site.model, slot, reply);
+      const standing = (slots.length === 1 ? understood.get(reply) : undefined) ?? understand(site.model, slot, reply);
       if (standing.problems.length > 0) problems.push(...standing.problems);
       const row = out[slot.id];
       if (row === undefined) out[slot.id] = [standing];

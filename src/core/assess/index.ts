@@ -7,3 +7,4 @@ export { type Explained, explain } from "./explain.js";
 export { applyRegrades } from "./regrade.js";
 export { readVisitFile, type VisitFile } from "./visit-file.js";
 export { complaintsIn } from "./complaints.js";
+export { tellProblem } from "./messages.js";

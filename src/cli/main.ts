@@ -1,0 +1,30 @@
+/** `npm run -s leadlamp -- VERB …`: data on standard output, messages on standard error. Dispatches; knows no verb inside. */
+import process from "node:process";
+import { assessVerb } from "./assess.js";
+import { sheetsVerb, type Terminal } from "./sheets.js";
+
+/** 0 done, 1 faulty input or sheets, 2 wrong use. */
+type Verb = (args: readonly string[], terminal: Terminal) => Promise<0 | 1 | 2>;
+
+const VERBS: Readonly<Record<string, Verb>> = { assess: assessVerb, sheets: sheetsVerb };
+
+const USE = `use: leadlamp VERB …
+  assess FILE     assess a visit file (leadlamp-visit/1)
+  sheets [DIR]    check the sheets of a folder and run their cases`;
+
+/** Runs one verb and gives its exit code. */
+export async function main(args: readonly string[], terminal: Terminal): Promise<0 | 1 | 2> {
+  const [name, ...rest] = args;
+  const verb = name !== undefined && Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
+  if (verb !== undefined) return verb(rest, terminal);
+  terminal.err(USE);
+  return 2;
+}
+
+/** Whether this file is what Node was told to run. */
+const isProgram = process.argv[1] !== undefined && import.meta.filename === process.argv[1];
+if (isProgram)
+  process.exitCode = await main(process.argv.slice(2), {
+    out: (text) => process.stdout.write(`${text}\n`),
+    err: (text) => process.stderr.write(`${text}\n`),
+  });

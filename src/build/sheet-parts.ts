@@ -1,5 +1,5 @@
 /** Joins the YAML parts of one folder into one object whose spots lead back to the files. Reads no disk. */
-import { type Path, pathText, type SpotOf } from "../core/sheet/author.js";
+import { COMMON_LISTS, isCondition, pathText, SHEET_LISTS, type SpotOf, withEmptyLists } from "../core/sheet/author.js";
 import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
 import { readYaml, type YamlText } from "./yaml-source.js";
 
@@ -41,17 +41,6 @@ export const COMMON_PARTS: Layout = {
   cases: ["cases"],
 };
 
-/** Keys whose text is a condition wherever they stand outside texts: quoted or a block, never plain. */
-const CONDITION_KEYS: ReadonlySet<string> = new Set(["when", "where", "formula", "applies", "asked-when"]);
-const CONDITION_LISTS: ReadonlySet<string> = new Set(["supports", "trips", "clears"]);
-
-export function isCondition(path: Path): boolean {
-  if (path[0] === "texts") return false;
-  const [last, before] = [path.at(-1), path.at(-2)];
-  if (typeof last === "number") return typeof before === "string" && CONDITION_LISTS.has(before);
-  return last !== undefined && CONDITION_KEYS.has(last);
-}
-
 const TEXTS = /^texts\/([a-z]{2,3}(?:-[A-Za-z0-9]+)*)\.yaml$/;
 
 /** The joined object and its spots. Every list a sheet may go without is there, empty. */
@@ -80,15 +69,9 @@ export function joinParts(files: readonly PartFile[], layout: Layout, folder: st
     }
   }
   if (problems.length > 0) return fail(...problems);
-  const lists = Object.values(layout)
-    .flat()
-    .filter((key) => !SINGLE.has(key));
-  const empty = Object.fromEntries(lists.map((key) => [key, []]));
-  return ok({ value: { ...empty, ...value, texts }, spotOf: joinedSpots(spots, folder) });
+  const lists = layout === SHEET_PARTS ? SHEET_LISTS : COMMON_LISTS;
+  return ok({ value: withEmptyLists({ ...value, texts }, lists), spotOf: joinedSpots(spots, folder) });
 }
-
-/** Keys that are no lists, and the list the schema knows as optional. */
-const SINGLE: ReadonlySet<string> = new Set(["format", "id", "label", "aids"]);
 
 function takeKeys(
   { value, spotOf }: YamlText,

@@ -18,7 +18,7 @@ export { type Merged, merge } from "./merge.js";
 export { differ, sameReply, sameValue } from "./same-value.js";
 export type * from "./store.js";
 export { type Engine, type Mode, storeOn, type WideShelf } from "./store-on.js";
-export { NoStorage, storageTrouble, withTries } from "./store-trouble.js";
+export { NO_ANSWER, NoStorage, storageTrouble, withTries } from "./store-trouble.js";
 export * from "./summary.js";
 export * from "./time.js";
 export * from "./to-assess.js";

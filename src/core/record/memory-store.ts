@@ -79,7 +79,6 @@ function memoryEngine(world: MemoryWorld, { nonce, hashOf, fault = () => undefin
     health: () => health.value,
     watchHealth: (listen) => health.watch(listen),
     ready: () => Promise.resolve(health.value),
-    probe: () => Promise.resolve(health.value),
     close: () => world.tabs.delete(hearing),
     tell: (changes) => {
       for (const tab of world.tabs) if (tab !== hearing) tab(changes);

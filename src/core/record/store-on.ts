@@ -38,7 +38,6 @@ export interface Engine {
   health(): Health;
   watchHealth(listen: (health: Health) => void): () => void;
   ready(): Promise<Health>;
-  probe(): Promise<Health>;
   close(): void;
   /** Tells other tabs. */
   tell(changes: readonly Change[]): void;
@@ -115,7 +114,10 @@ export function storeOn(engine: Engine): Store {
     health: engine.health,
     watchHealth: engine.watchHealth,
     ready: engine.ready,
-    probe: engine.probe,
+    async probe() {
+      await engine.run("read", (shelf) => shelf.writer());
+      return engine.health();
+    },
     close: engine.close,
     watch(listen) {
       listeners.add(listen);

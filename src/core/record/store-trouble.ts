@@ -14,6 +14,9 @@ export class NoStorage extends Error {
 /** A dead connection is opened anew at most so often for one operation (design: three tries). */
 export const TRIES = 3;
 
+/** Name of the error that says that storage did not answer in time. */
+export const NO_ANSWER = "TimeoutError";
+
 /** Errors of a browser's storage that are nobody's mistake here, by name; anything else is ours and is thrown on. */
 const MEANING: Readonly<Record<string, Health["is"]>> = {
   QuotaExceededError: "full",
@@ -27,7 +30,7 @@ const MEANING: Readonly<Record<string, Health["is"]>> = {
   TransactionInactiveError: "lost",
   AbortError: "lost",
   UnknownError: "lost",
-  TimeoutError: "lost",
+  [NO_ANSWER]: "lost",
   NotReadableError: "lost",
   NotFoundError: "lost",
 };
@@ -80,7 +83,8 @@ export async function withTries<T>(
       if (!trouble) throw error;
       const isDead = trouble.health.is === "lost" && !(error instanceof NoStorage);
       if (isDead) drop();
-      if (isDead && left > 1) continue;
+      // Whoever waited for an answer in vain has waited long enough: the next call tries anew.
+      if (isDead && left > 1 && trouble.health.why !== NO_ANSWER) continue;
       health.set(trouble.health);
       return fail(trouble.problem);
     }

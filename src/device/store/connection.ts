@@ -3,7 +3,7 @@
  * Refuses to know what is kept.
  */
 import { type IDBPDatabase, openDB } from "idb";
-import { type Health, NoStorage, storageTrouble, Watched } from "../../core/record/index.js";
+import { type Health, NO_ANSWER, NoStorage, storageTrouble, Watched } from "../../core/record/index.js";
 import { LAYOUT_VERSION, type Layout, upgrade } from "./layout.js";
 
 export interface ConnectionOptions {
@@ -61,14 +61,16 @@ export class Connection {
         reject(error);
       };
       const timer = setTimeout(() => giveUp(this.#noAnswer()), this.#options.patience);
-      this.#request(() => giveUp(new NoStorage({ is: "blocked" }))).then(
-        (database) => {
-          clearTimeout(timer);
-          if (isOver) this.#arriveLate(database);
-          else resolve(this.#check(database));
-        },
-        (error: unknown) => giveUp(this.#meaning(error)),
-      );
+      this.#request(() => giveUp(new NoStorage({ is: "blocked" })))
+        .then((database) => this.#check(database))
+        .then(
+          (database) => {
+            clearTimeout(timer);
+            if (isOver) this.#arriveLate(database);
+            else resolve(database);
+          },
+          (error: unknown) => giveUp(this.#meaning(error)),
+        );
     });
     opening.catch(() => {
       if (this.#database === opening) this.#database = undefined;
@@ -98,15 +100,8 @@ export class Connection {
       database.close();
       return;
     }
-    const opening = this.#check(database);
-    this.#database = opening;
-    opening.then(
-      () => this.health.set({ is: "open" }),
-      (error: unknown) => {
-        this.#database = undefined;
-        this.health.set(error instanceof NoStorage ? error.health : { is: "lost" });
-      },
-    );
+    this.#database = Promise.resolve(database);
+    this.health.set({ is: "open" });
   }
 
   /** Another tab wants a newer layout, or clears everything: get out of its way and say so. */
@@ -126,7 +121,7 @@ export class Connection {
   }
 
   #noAnswer(): NoStorage {
-    return new NoStorage({ is: this.#made === undefined ? "refused" : "lost", why: "TimeoutError" });
+    return new NoStorage({ is: this.#made === undefined ? "refused" : "lost", why: NO_ANSWER });
   }
 
   /** A first opening that fails is a refusal; a later one is a loss and worth another try. */

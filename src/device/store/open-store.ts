@@ -2,6 +2,7 @@
 import {
   type Engine,
   type Mode,
+  NO_ANSWER,
   type Store,
   storageTrouble,
   storeOn,
@@ -47,18 +48,11 @@ export function openStore(name: string, { patience = 8000, version }: StoreOptio
       connection.health,
       mode === "keep" || mode === "remove" || mode === "setting",
     );
-  const probe = async () => {
-    await run("read", (shelf) => shelf.writer());
-    return connection.health.value;
-  };
-  const stopWatching = whenSeenAgain(probe);
-  const opened = probe();
-  return storeOn({
+  const store = storeOn({
     run,
-    probe,
     health: () => connection.health.value,
     watchHealth: (listen) => connection.health.watch(listen),
-    ready: () => opened.then(() => connection.health.value),
+    ready: () => opened,
     close() {
       stopWatching();
       news.close();
@@ -69,6 +63,9 @@ export function openStore(name: string, { patience = 8000, version }: StoreOptio
     nonce: makeNonce,
     hashOf,
   });
+  const opened = store.probe();
+  const stopWatching = whenSeenAgain(store.probe);
+  return store;
 }
 
 async function transact<T>(
@@ -85,7 +82,7 @@ async function transact<T>(
   done.catch(() => undefined);
   let timer: ReturnType<typeof setTimeout> | undefined;
   const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new DOMException("No answer from storage", "TimeoutError")), patience);
+    timer = setTimeout(() => reject(new DOMException("No answer from storage", NO_ANSWER)), patience);
   });
   try {
     const value = await Promise.race([work(shelfOn(transaction)), late]);

@@ -1,0 +1,458 @@
+/**
+ * What every store of the record must do, as plain functions that throw: run in memory, on a stand-in for IndexedDB
+ * and in a real browser. Refuses to know which.
+ */
+import {
+  draftCar,
+  draftErase,
+  draftUndo,
+  draftVisit,
+  foldVisit,
+  idText,
+  isStub,
+  type Logged,
+  type Store,
+  summarise,
+} from "../../src/core/record/index.js";
+import {
+  act,
+  bytesOf,
+  carAndVisit,
+  emptyVisit,
+  foreign,
+  newCar,
+  newVisit,
+  opening,
+  outline,
+  pictureDraft,
+  replyDraft,
+  words,
+} from "./sample.js";
+import { type Bench, bad, type Check, good, holds, same, until } from "./subject.js";
+
+const check = (name: string, run: (bench: Bench) => Promise<void>): Check => ({ name, run });
+const entriesOf = async (store: Store, stream: string): Promise<readonly Logged[]> =>
+  good(await store.entries(stream), stream);
+
+export const contract: readonly Check[] = [
+  check("what was appended is there, numbered from one, by this installation's writer", async (bench) => {
+    const store = bench.open();
+    const { car, visit, drafts } = carAndVisit();
+    const entries = good(await store.append([...drafts, replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    same(
+      entries.map(({ seq }) => seq),
+      [1, 1, 2],
+      "numbers per stream",
+    );
+    const writer = good(await store.writer(), "writer");
+    holds(
+      entries.every((one) => one.writer === writer),
+      "one writer",
+    );
+    same(await entriesOf(store, visit), entries.slice(1), "the visit as appended");
+    same(await entriesOf(store, car), entries.slice(0, 1), "the car as appended");
+    same(good(await store.streams(), "streams"), [car, visit].sort(), "streams");
+  }),
+
+  check("another tab reads it, and numbers go on from there", async (bench) => {
+    const [one, other] = [bench.open(), bench.open()];
+    const { visit, drafts } = carAndVisit();
+    good(await one.append(drafts), "append");
+    const [entry] = good(await other.append([replyDraft(visit, "whl.spin", words("rough"))]), "append elsewhere");
+    same(entry?.seq, 2, "number after the other tab's");
+    same(good(await one.writer(), "writer"), good(await other.writer(), "writer"), "tabs share a writer");
+  }),
+
+  check("two tabs writing at once leave neither gap nor fork", async (bench) => {
+    const tabs = [bench.open(), bench.open(), bench.open()];
+    const visit = newVisit();
+    const all = Array.from({ length: 30 }, (_, i) =>
+      tabs[i % 3]?.append([replyDraft(visit, `whl.p${i}`, words("rough"))]),
+    );
+    for (const result of await Promise.all(all)) if (result) good(result, "append");
+    const entries = await entriesOf(bench.open(), visit);
+    same(
+      entries.map(({ seq }) => seq),
+      Array.from({ length: 30 }, (_, i) => i + 1),
+      "numbers",
+    );
+    same(foldVisit(entries).trouble, { forks: [], unknown: [], erased: 0, gaps: [] }, "trouble");
+  }),
+
+  check("the same drafts again are the same entries, nothing more", async (bench) => {
+    const store = bench.open();
+    const { visit, drafts } = carAndVisit();
+    const first = good(await store.append(drafts), "append");
+    const more = [...drafts, replyDraft(visit, "whl.spin", words("rough"))];
+    const again = good(await bench.open().append(more), "append again");
+    same(again.slice(0, 2), first, "kept before");
+    same(again[2]?.seq, 2, "only the new one is numbered");
+    same((await entriesOf(store, visit)).length, 2, "entries in the visit");
+  }),
+
+  check("bytes are kept under their hash with their entry, and never overwritten", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const picture = await bytesOf("picture");
+    good(await store.append([pictureDraft(visit, picture.hash)], [picture]), "append");
+    good(await store.append([pictureDraft(visit, picture.hash)], [{ ...picture, type: "text/html" }]), "append again");
+    const kept = good(await store.blob(picture.hash), "blob");
+    same([kept?.type, [...(kept?.bytes ?? [])]], ["image/jpeg", [...picture.bytes]], "bytes and type as first kept");
+    const missing = (await bytesOf("never kept")).hash;
+    same(good(await store.missingBlobs([picture.hash, missing]), "missing"), [missing], "missing blobs");
+    same(good(await store.blob(missing), "blob"), undefined, "no blob");
+  }),
+
+  check("bytes under a false hash refuse the whole", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const picture = { ...(await bytesOf("picture")), hash: "0".repeat(64) };
+    same(bad(await store.append([pictureDraft(visit, picture.hash)], [picture]), "append"), "record.blob-hash", "code");
+    same(
+      bad(await store.receive([foreign(pictureDraft(visit, picture.hash), "w2", 1)], [picture]), "receive"),
+      "record.blob-hash",
+      "code",
+    );
+    same(await entriesOf(store, visit), [], "nothing kept");
+  }),
+
+  check("a part of a larger buffer is kept as that part", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const large = new TextEncoder().encode("xxxpicturexxx");
+    const picture = await bytesOf("picture");
+    const part = new Uint8Array(large.buffer, 3, 7);
+    good(await store.append([pictureDraft(visit, picture.hash)], [{ ...picture, bytes: part }]), "append");
+    same(new TextDecoder().decode(good(await store.blob(picture.hash), "blob")?.bytes), "picture", "bytes");
+  }),
+
+  check("heads tell how far a stream has come, and what came after is read alone", async (bench) => {
+    const store = bench.open();
+    const { visit, drafts } = carAndVisit();
+    good(await store.append(drafts), "append");
+    const heads = good(await store.heads(visit), "heads");
+    same(Object.values(heads.last), [1], "last");
+    const added = good(await store.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    good(await store.receive([foreign(replyDraft(visit, "whl.rock", words("none")), "w2", 1)]), "receive");
+    const after = good(await store.entries(visit, heads), "entries after");
+    same(outline(after).length, 2, "two came after");
+    holds(
+      after.some((one) => idText(one) === added.map(idText)[0]),
+      "the own one is among them",
+    );
+    holds(good(await store.heads(visit), "heads").mark !== heads.mark, "the mark moved");
+    same(good(await store.heads("visit:none"), "heads").last, {}, "no such stream");
+  }),
+
+  check("receiving is a union: again is nothing new, order makes no difference", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const log = [1, 2, 3].map((seq) => foreign(replyDraft(visit, `whl.p${seq}`, words("rough")), "w2", seq));
+    const first = good(await store.receive([...log].reverse()), "receive");
+    same([first.added, first.known, first.forks], [3, 0, []], "first time");
+    const again = good(await store.receive(log), "receive again");
+    same([again.added, again.known], [0, 3], "second time");
+    same(await entriesOf(store, visit), log, "the log");
+  }),
+
+  check("a fork keeps both", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const [one, other] = [
+      replyDraft(visit, "whl.spin", words("rough")),
+      replyDraft(visit, "whl.spin", words("smooth")),
+    ];
+    good(await store.receive([foreign(one, "w2", 1)]), "receive");
+    const received = good(await store.receive([foreign(other, "w2", 1)]), "receive the twin");
+    same(received.forks.length, 2, "both ids told");
+    const state = foldVisit(await entriesOf(store, visit));
+    same(
+      state.trouble.forks.map((ids) => ids.length),
+      [2],
+      "fork shown",
+    );
+    same(
+      [...state.replies.values()].map(({ differ, standing }) => [differ, standing.length]),
+      [[true, 2]],
+      "both stand",
+    );
+  }),
+
+  check("our own entries altered elsewhere do not replace ours, and are told", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const [ours] = good(await store.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    if (!ours) throw new Error("no entry");
+    const altered = {
+      ...replyDraft(visit, "whl.spin", words("smooth")),
+      writer: ours.writer,
+      seq: ours.seq,
+      nonce: ours.nonce,
+    };
+    const received = good(await store.receive([altered]), "receive");
+    same(received.altered, [idText(ours)], "told");
+    same(await entriesOf(store, visit), [ours], "ours kept");
+  }),
+
+  check("meeting an entry of our own writer we never wrote makes a new writer", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const [ours] = good(await store.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    const old = ours?.writer ?? "";
+    const received = good(
+      await store.receive([foreign(replyDraft(visit, "whl.rock", words("none")), old, 2)]),
+      "receive",
+    );
+    holds(received.newWriter !== undefined && received.newWriter !== old, "a new writer");
+    same(good(await bench.open().writer(), "writer"), received.newWriter, "in every tab");
+    const [next] = good(await store.append([replyDraft(visit, "whl.float", words("x"))]), "append");
+    same([next?.writer, next?.seq], [received.newWriter, 1], "the next entry is by the new writer");
+  }),
+
+  check("an entry that is none refuses the whole", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const fine = foreign(replyDraft(visit, "whl.spin", words("rough")), "w2", 1);
+    same(bad(await store.receive([fine, { ...fine, seq: 0 }]), "seq 0"), "record.bad-entry", "code");
+    const mixed = foreign(draftVisit(act(), newVisit(), opening("car:mine")), "w2", 1);
+    const body = { ...opening("car:demo-x") };
+    same(
+      bad(await store.receive([fine, { ...mixed, body }]), "demo car in one's own visit"),
+      "record.demo-mixed",
+      "code",
+    );
+    same(await entriesOf(store, visit), [], "nothing kept");
+  }),
+
+  check("erasing leaves identity and time, and bytes only where something else refers to them", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const [shared, own] = [await bytesOf("shared"), await bytesOf("own")];
+    const drafts = [pictureDraft(visit, shared.hash, own.hash), pictureDraft(visit, shared.hash)];
+    const [first, second] = good(await store.append(drafts, [shared, own]), "append");
+    if (!first || !second) throw new Error("no entries");
+    const erasure = good(await store.eraseForGood(act(), { ids: [idText(first)] }), "erase");
+    same(erasure.length, 1, "one erase entry");
+    const [stub, left] = await entriesOf(store, visit);
+    const { stream, writer, seq, nonce, at } = first;
+    same(stub, { stream, writer, seq, nonce, at }, "the stub");
+    same(left, second, "the other entry is untouched");
+    same(good(await store.missingBlobs([shared.hash, own.hash]), "missing"), [own.hash], "blobs left");
+    same(foldVisit(await entriesOf(store, visit)).pictures.length, 1, "pictures standing");
+  }),
+
+  check("a body that comes after its erasure, or with it, or before it, ends as a stub", async (bench) => {
+    const visit = newVisit();
+    const picture = await bytesOf("secret");
+    const body = foreign(pictureDraft(visit, picture.hash), "w2", 1);
+    const state = foldVisit([body]);
+    const erasures = draftErase(act(), state, [idText(body)]).map((draft) => foreign(draft, "w3", 1));
+    const orders = [[[body], erasures], [erasures, [body]], [[body, ...erasures]]];
+    for (const order of orders) {
+      const store = (await bench.another()).open();
+      for (const log of order) good(await store.receive(log, [picture]), "receive");
+      const kept = await entriesOf(store, visit);
+      same(kept.map(isStub), [true, false], "stub and erasure");
+      same(good(await store.blob(picture.hash), "blob"), undefined, "no bytes");
+    }
+  }),
+
+  check("a stub from elsewhere takes our body away, a body does not bring it back", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const body = foreign(replyDraft(visit, "whl.spin", words("rough")), "w2", 1);
+    const { stream, writer, seq, nonce, at } = body;
+    const stub = { stream, writer, seq, nonce, at };
+    good(await store.receive([body]), "receive");
+    const taken = good(await store.receive([stub]), "receive the stub");
+    same([taken.erased, taken.forks], [1, []], "erased, no fork");
+    good(await store.receive([body]), "receive the body again");
+    same(await entriesOf(store, visit), [stub], "the stub");
+  }),
+
+  check("a whole stream is erased in one act and stays so when a copy comes back", async (bench) => {
+    const store = bench.open();
+    const { car, visit, drafts } = carAndVisit();
+    good(await store.append([...drafts, replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    const before = await entriesOf(store, visit);
+    good(await store.eraseForGood(act(), { stream: visit }), "erase");
+    good(await store.receive(before), "receive the old copy");
+    const entries = await entriesOf(store, visit);
+    same(
+      entries.map(({ kind }) => kind ?? "stub"),
+      ["stub", "stub", "erase"],
+      "what is left",
+    );
+    const summaries = good(await store.summaries(), "summaries");
+    same(
+      summaries.map(({ stream, of }) => [stream, of]),
+      [
+        [car, "car"],
+        [visit, "erased"],
+      ],
+      "summaries",
+    );
+    same(good(await store.eraseForGood(act(), { stream: visit }), "erase again"), [], "nothing left to erase");
+  }),
+
+  check("the demo goes in one action without a trace; one's own never goes with it", async (bench) => {
+    const store = bench.open();
+    const [own, demo] = [carAndVisit(), carAndVisit(true)];
+    const [shared, only] = [await bytesOf("shared"), await bytesOf("only the demo's")];
+    good(await store.append(own.drafts), "append own");
+    good(await store.append([pictureDraft(own.visit, shared.hash)], [shared]), "append own picture");
+    good(
+      await store.append([...demo.drafts, pictureDraft(demo.visit, shared.hash, only.hash)], [shared, only]),
+      "append demo",
+    );
+    good(await store.summaries(), "summaries");
+    same(bad(await store.removeStreams([demo.car, own.car]), "removing one's own"), "record.not-demo", "code");
+    same(good(await store.removeStreams([demo.car, demo.visit]), "remove"), 3, "entries removed");
+    same(good(await store.streams(), "streams"), [own.car, own.visit].sort(), "streams left");
+    same(
+      good(await store.summaries(), "summaries").map(({ stream }) => stream),
+      [own.car, own.visit].sort(),
+      "summaries left",
+    );
+    same(good(await store.missingBlobs([shared.hash, only.hash]), "missing"), [only.hash], "blobs left");
+    good(await store.append(demo.drafts), "the demo again");
+    same(foldVisit(await entriesOf(store, demo.visit)).demo, true, "it is the demo");
+  }),
+
+  check("other tabs hear what changed, and whether to read the whole again", async (bench) => {
+    const [here, there] = [bench.open(), bench.open()];
+    await Promise.all([here.ready(), there.ready()]);
+    const heard: string[] = [];
+    const own: string[] = [];
+    const note = (list: string[]) => (changes: readonly { stream: string; whole: boolean; from: string }[]) => {
+      for (const { stream, whole, from } of changes) list.push(`${stream} ${whole ? "whole" : "more"} ${from}`);
+    };
+    there.watch(note(heard));
+    const stop = here.watch(note(own));
+    const visit = newVisit();
+    const [entry] = good(await here.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    if (!entry) throw new Error("no entry");
+    await until(() => heard.length === 1, "the other tab hears of the append");
+    good(await here.receive([foreign(replyDraft(visit, "whl.rock", words("none")), "w2", 2)]), "receive ahead");
+    good(await here.receive([foreign(replyDraft(visit, "whl.rock", words("bad")), "w2", 1)]), "fill the gap");
+    good(await here.eraseForGood(act(), { ids: [idText(entry)] }), "erase");
+    await until(() => heard.length === 4, "the other tab hears of all four");
+    same(
+      heard,
+      [`${visit} more elsewhere`, `${visit} more elsewhere`, `${visit} whole elsewhere`, `${visit} whole elsewhere`],
+      "heard there",
+    );
+    same(
+      own,
+      heard.map((one) => one.replace("elsewhere", "here")),
+      "heard here",
+    );
+    stop();
+    good(await here.append([replyDraft(visit, "whl.float", words("x"))]), "append");
+    same(own.length, 4, "no longer listening");
+  }),
+
+  check("nothing is told when nothing changed", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const draft = replyDraft(visit, "whl.spin", words("rough"));
+    const entries = good(await store.append([draft]), "append");
+    let told = 0;
+    store.watch(() => (told += 1));
+    good(await store.append([draft]), "append again");
+    good(await store.receive(entries), "receive our own");
+    same(told, 0, "told");
+  }),
+
+  check("settings are this phone's own and hold what they were given", async (bench) => {
+    const store = bench.open();
+    same(good(await store.setting("person"), "setting"), undefined, "none yet");
+    good(await store.keepSetting("person", { id: "anna", name: "Anna" }), "keep");
+    good(await store.keepSetting("theme", "daylight"), "keep");
+    good(await store.keepSetting("theme", "under-the-car"), "keep");
+    same(good(await bench.open().setting("theme"), "setting"), "under-the-car", "newest");
+    same(good(await bench.open().setting("person"), "setting"), { id: "anna", name: "Anna" }, "whole");
+    same(good(await store.streams(), "streams"), [], "no stream comes of it");
+  }),
+
+  check("a snapshot holds while stream and fold are as they were", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    good(await store.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    const { mark } = good(await store.heads(visit), "heads");
+    good(await store.keepSnapshot({ stream: visit, name: "judged", foldVersion: 7, mark, data: [1, 2] }), "keep");
+    same(good(await store.snapshot(visit, "judged", 7), "snapshot"), [1, 2], "as kept");
+    same(good(await store.snapshot(visit, "judged", 8), "snapshot"), undefined, "another fold");
+    same(good(await store.snapshot(visit, "other", 7), "snapshot"), undefined, "another name");
+    good(await store.append([replyDraft(visit, "whl.rock", words("none"))]), "append");
+    same(good(await store.snapshot(visit, "judged", 7), "snapshot"), undefined, "the stream moved on");
+  }),
+
+  check("summaries stay true through appending, undo, forks, erasing and removal", async (bench) => {
+    const store = bench.open();
+    const { car, visit, drafts } = carAndVisit();
+    const isTrue = async (what: string): Promise<void> => {
+      const list = good(await store.summaries(), what);
+      const streams = good(await store.streams(), what);
+      const should = await Promise.all(
+        streams.map(async (stream) => summarise(stream, await entriesOf(store, stream))),
+      );
+      same(list, should, what);
+      same(good(await store.summaries(), what), should, `${what}, read again`);
+    };
+    await isTrue("empty");
+    good(await store.append(drafts), "append");
+    await isTrue("opened");
+    const [reply] = good(await store.append([replyDraft(visit, "whl.spin", words("rough"))]), "append");
+    if (!reply) throw new Error("no entry");
+    await isTrue("one reply");
+    good(await store.append(draftUndo(act(), foldVisit(await entriesOf(store, visit)), [idText(reply)])), "undo");
+    await isTrue("undone");
+    good(
+      await store.receive([foreign(replyDraft(visit, "whl.spin", words("smooth")), reply.writer, reply.seq)]),
+      "fork",
+    );
+    await isTrue("forked");
+    good(
+      await store.receive([{ ...foreign(replyDraft(visit, "x", words("y")), "w9", 4), kind: "from.later", v: 3 }]),
+      "newer",
+    );
+    await isTrue("with an entry from a later version and a gap");
+    good(await store.eraseForGood(act(), { ids: [idText(reply)] }), "erase");
+    await isTrue("erased");
+    good(await store.append([draftCar(act(), newCar(true), "Demo")]), "append");
+    await isTrue("with a demo");
+    good(
+      await store.removeStreams(good(await store.streams(), "streams").filter((one) => one.includes("demo-"))),
+      "remove",
+    );
+    await isTrue("demo removed");
+    same(good(await store.streams(), "streams"), [car, visit].sort(), "streams");
+  }),
+
+  check("entries from a later version are kept as they came", async (bench) => {
+    const store = bench.open();
+    const visit = newVisit();
+    const later = {
+      ...foreign(replyDraft(visit, "x", words("y")), "w2", 1),
+      kind: "from.later",
+      v: 2,
+      body: { deep: [{ on: null }] },
+    };
+    const newer = { ...foreign(replyDraft(visit, "x", words("y")), "w2", 2), v: 2, body: { other: true } };
+    good(await store.receive([later, newer]), "receive");
+    same(await entriesOf(store, visit), [later, newer], "as they came");
+    same(
+      foldVisit(await entriesOf(store, visit)).trouble.unknown.map(({ why }) => why),
+      ["kind", "newer"],
+      "reported",
+    );
+  }),
+
+  check("an empty append is nothing", async (bench) => {
+    const store = bench.open();
+    same(good(await store.append([]), "append"), [], "entries");
+    same(good(await store.streams(), "streams"), [], "streams");
+    same(emptyVisit("visit:x").replies.size, 0, "nothing folded");
+  }),
+];

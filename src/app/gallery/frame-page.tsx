@@ -14,8 +14,7 @@ import { Title } from "../parts/title.js";
 import { TopLine } from "../parts/top-line.js";
 
 const tick = (): void => undefined;
-const PICTURE =
-  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 4 3'%3E%3Cpath fill='%23777' d='M0 0h4v3H0z'/%3E%3C/svg%3E";
+const PICTURE = "./icons/leadlamp-192.png";
 
 export function FramePage() {
   const [name, setName] = useState("");

@@ -40,7 +40,7 @@ export function BundleBracket({ title, aside, children }: BundleBracketProps) {
   return (
     <section class="bundle">
       <header>
-        <h3>{title}</h3>
+        <h2>{title}</h2>
         {aside && <span class="small n">{aside}</span>}
       </header>
       {children}

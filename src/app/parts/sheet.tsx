@@ -15,6 +15,7 @@ export function Sheet({ open, title, closeWords, onClose, children, form = "bott
   useEffect(() => {
     const element = dialog.current;
     if (element === null || !open) return;
+    const before = document.activeElement;
     element.showModal();
     heading.current?.focus();
     const onCancel = (event: Event): void => {
@@ -34,6 +35,9 @@ export function Sheet({ open, title, closeWords, onClose, children, form = "bott
       element.removeEventListener("close", onClosed);
       element.removeEventListener("click", onPress);
       element.close();
+      // The dialog has left the page by now, so the browser no longer gives the focus back by itself.
+      const isLost = document.activeElement === null || document.activeElement === document.body;
+      if (isLost && before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true });
     };
   }, [open]);
 

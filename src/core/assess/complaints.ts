@@ -10,7 +10,7 @@ import type { Site } from "./site.js";
  * shared files list them. A way of saying it counts when all its words of more than two letters occur.
  */
 export function complaintsIn(said: string, texts: CommonTexts): readonly string[] {
-  const heard = new Set(wordsOf(said));
+  const heard = wordsOf(said);
   return Object.entries(texts.complaints)
     .map(([id, told], at) => ({ id, at, best: Math.max(0, ...told.says.map((way) => matched(wordsOf(way), heard))) }))
     .filter((c) => c.best > 0)
@@ -22,7 +22,16 @@ const SHORTEST = 3;
 const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu)?.filter((w) => w.length >= SHORTEST) ?? [];
 
 /** How many words, when all are there; else 0. */
-const matched = (way: readonly string[], heard: ReadonlySet<string>): number => (way.length > 0 && way.every((w) => heard.has(w)) ? way.length : 0);
+const matched = (way: readonly string[], heard: readonly string[]): number =>
+  way.length > 0 && way.every((w) => heard.some((h) => isSameWord(w, h))) ? way.length : 0;
+
+/** Endings differ: drone and droning, noise and noisy. The beginning, all but one letter of the shorter, must be one. */
+function isSameWord(a: string, b: string): boolean {
+  if (a === b) return true;
+  const begin = Math.max(STEM, Math.min(a.length, b.length) - 1);
+  return Math.min(a.length, b.length) >= begin && a.slice(0, begin) === b.slice(0, begin);
+}
+const STEM = 4;
 
 /** Points the complaints put first, likeliest first, where they are still to be answered. */
 export function suggestedBy(site: Site, complaints: readonly string[], isOpen: (o: Opened) => boolean): readonly Opened[] {

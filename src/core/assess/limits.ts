@@ -125,15 +125,20 @@ function judgeBy(world: World, info: RefInfo, place: string, one: InForce): Judg
 
 /**
  * Limits that certainly apply: the worst rules. Several that may apply and none that certainly does: the mildest
- * grade they agree on. One alone that may apply says nothing for certain.
+ * grade they agree on. One alone that may apply says nothing for certain. Too much and too little are judged apart:
+ * a window is two limits.
  */
 function together(world: World, info: RefInfo, place: string, judged: readonly JudgedBy[]): BandRecord {
-  const certain = judged.filter((j) => j.applies === true);
   const maybe = judged.filter((j) => j.applies !== true);
-  const agree = (levels: (j: JudgedBy) => GradeLevel): GradeLevel => {
-    if (certain.length > 0) return most(certain.map(levels));
-    return maybe.length > 1 ? least(maybe.map(levels)) : 0;
-  };
+  const senses = [judged.filter((j) => isUpper(j.limit.direction)), judged.filter((j) => !isUpper(j.limit.direction))];
+  const agree = (levels: (j: JudgedBy) => GradeLevel): GradeLevel =>
+    most(
+      senses.map((sense) => {
+        const certain = sense.filter((j) => j.applies === true);
+        if (certain.length > 0) return most(certain.map(levels));
+        return sense.length > 1 ? least(sense.map(levels)) : 0;
+      }),
+    );
   const low = agree((j) => j.span.low);
   const level = agree((j) => j.span.high);
   const incomplete = judged.some((j) => j.incomplete);

@@ -46,11 +46,13 @@ export function answerOf(given: Given, spot: Spot): Answer {
   let answered = 0;
   let required = 0;
   let wanting = 0;
+  let tried = 0;
   let nonAnswer: NonAnswer | undefined;
   for (const slot of spot.slots) {
     const standing = given.replies[slot.id];
     const real = standing?.some((s) => s.nonAnswer === undefined && s.problems.length === 0) === true;
     if (real) answered += 1;
+    else if (standing?.some((s) => s.nonAnswer === undefined) === true) tried += 1;
     nonAnswer ??= standing?.find((s) => s.nonAnswer !== undefined)?.nonAnswer;
     if (slot.field.field.optional !== true) {
       required += 1;
@@ -58,6 +60,8 @@ export function answerOf(given: Given, spot: Spot): Answer {
     }
   }
   if (answered > 0) return required > 0 && wanting > 0 ? "partly" : "answered";
+  // a reply that cannot be understood is no answer, yet somebody looked
+  if (tried > 0) return "partly";
   if (nonAnswer === undefined) return "none";
   return nonAnswer === "not-fitted" ? "not-fitted" : "non-answer";
 }

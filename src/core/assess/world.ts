@@ -47,7 +47,8 @@ export class World implements Scope {
   founds: ReadonlyMap<string, readonly string[]> | undefined;
 
   private readonly torn_: readonly [Map<number, Kept>, Map<number, Kept>] = [new Map(), new Map()];
-  private readonly busy = new Set<number>();
+  /** Being worked out: as the passes see it, and before discards. */
+  private readonly busy = [new Set<number>(), new Set<number>()] as const;
 
   constructor(
     readonly site: Site,
@@ -83,6 +84,7 @@ export class World implements Scope {
   keep<T>(node: number, work: () => T): T {
     const records = this.raw ? this.rawRecords : this.records;
     const torn = this.torn_[this.raw ? 1 : 0];
+    const busy = this.busy[this.raw ? 1 : 0];
     const known = records[node];
     this.reads.push(node);
     // a node is always worked out by the same function, so its record holds that function's type
@@ -90,13 +92,13 @@ export class World implements Scope {
     let kept = torn.get(node);
     if (kept !== undefined) this.meetAgain(kept.reads);
     else {
-      if (this.busy.has(node)) throw new Error("a derived value rests on itself: the sheet was not checked");
-      this.busy.add(node);
+      if (busy.has(node)) throw new Error("a derived value rests on itself: the sheet was not checked");
+      busy.add(node);
       const worseEnd = this.worseEnd;
       this.worseEnd = undefined;
       const done = this.apart(work);
       this.worseEnd = worseEnd;
-      this.busy.delete(node);
+      busy.delete(node);
       kept = { value: done.value, reads: [...new Set(done.reads)], problems: done.problems.length === 0 ? NO_PROBLEMS : done.problems };
       if (!done.torn) {
         records[node] = kept;

@@ -8,9 +8,8 @@ import { useContext } from "preact/hooks";
 import type { FileDoor } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
-import type { Result } from "../../core/terms/index.js";
 import type { Desk, Judging } from "./desk.js";
-import type { FrozenSheetFile, FrozenCommonFile } from "./frozen.js";
+import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 import type { Router } from "./router.js";
 import type { Settings, TextShelf } from "./settings.js";
@@ -38,8 +37,13 @@ export interface Surroundings {
   readonly version: string;
 }
 
-/** Reads a sheet from one file, checked first; its parser is loaded only then. */
-export type SheetReader = (fileName: string, text: string, common: FrozenCommonFile) => Promise<Result<FrozenSheetFile>>;
+/** What came of a sheet file: the sheet with remarks, or every fault with line and column, in words. */
+export type SheetRead =
+  | { readonly ok: true; readonly file: FrozenSheetFile; readonly notes: readonly string[] }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Reads a sheet from one YAML or JSON file, checked first; its parser is loaded only then. */
+export type SheetReader = (fileName: string, text: string, common: FrozenCommonFile, atHand: readonly FrozenSheetFile[]) => Promise<SheetRead>;
 
 export interface App {
   readonly router: Router;

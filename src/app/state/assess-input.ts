@@ -15,7 +15,9 @@ const newest = <T>(list: readonly { readonly value: T }[] | undefined): T | unde
 /** When the car was looked at: the newest date that stands, ISO 8601. */
 export const lookedOn = (visit: VisitState): string => newest(visit.on) ?? visit.opened?.value.on ?? "";
 
-function odometerOf(list: readonly { readonly value: Odometer }[]): { readonly value: number; readonly unit: string } | undefined {
+function odometerOf(
+  list: readonly { readonly value: Odometer }[],
+): { readonly value: number; readonly unit: string } | undefined {
   const stands = newest(list);
   const value = stands && figureOf(stands);
   return stands && value !== undefined ? { value, unit: stands.unit } : undefined;
@@ -35,7 +37,11 @@ function carOf(car: CarState, limits: readonly CarLimit[]): AssessInput["car"] {
     facts[name] = last;
     if (values.length > 1) otherFacts[name] = values.slice(0, -1);
   }
-  const { firstUsed, country, seat } = { firstUsed: facts[OWN_FACTS.firstUsed], country: facts[OWN_FACTS.country], seat: facts[OWN_FACTS.seat] };
+  const { firstUsed, country, seat } = {
+    firstUsed: facts[OWN_FACTS.firstUsed],
+    country: facts[OWN_FACTS.country],
+    seat: facts[OWN_FACTS.seat],
+  };
   return {
     facts,
     ...(Object.keys(otherFacts).length > 0 ? { otherFacts } : {}),
@@ -54,7 +60,12 @@ export function earlierOf(visit: VisitState): EarlierVisit {
 }
 
 /** What assessing takes for one visit. `limits` are those in force when it was opened. */
-export function assessInput(car: CarState, visit: VisitState, limits: readonly CarLimit[], earlier: readonly VisitState[]): AssessInput {
+export function assessInput(
+  car: CarState,
+  visit: VisitState,
+  limits: readonly CarLimit[],
+  earlier: readonly VisitState[],
+): AssessInput {
   const odometer = odometerOf(visit.odometer);
   return {
     at: lookedOn(visit),

@@ -6,7 +6,7 @@ import type { Because, Fault, Finding } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import { type Audience, GRADES, type ReplyKey } from "../../core/terms/index.js";
 import { decimalsOf, show } from "../../core/units/index.js";
-import { day, decimalComma, t, type PlainKey } from "../texts/index.js";
+import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { faultSays, type Knowledge, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 import { replyText, unitShown } from "./telling.js";
@@ -71,7 +71,12 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
     }
     case "fact": {
       const text = known.words.facts[because.name];
-      const value = typeof because.value === "string" ? (text?.words?.[because.value] ?? because.value) : typeof because.value === "boolean" ? t(because.value ? "app.yes" : "app.no") : String(because.value);
+      const value =
+        typeof because.value === "string"
+          ? (text?.words?.[because.value] ?? because.value)
+          : typeof because.value === "boolean"
+            ? t(because.value ? "app.yes" : "app.no")
+            : String(because.value);
       return { id, kind: t("finding.fact"), says: `${text?.name ?? because.name}: ${value}` };
     }
     case "limit": {
@@ -82,19 +87,35 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
         id,
         kind: t("finding.limit"),
         says: `${t(`finding.limit.${over}`, { edge, unit: unitShown(because.unit) })}: ${t(`grade.${because.grade}`)}. ${t("finding.limit.says", { value: written(because.value, because.edge), uncertainty: written(because.uncertainty, because.edge), unit: unitShown(because.unit) })}`,
-        aside: [basis, ...(because.isDefault ? [t("basis.default")] : []), because.source].filter((part) => part !== "").join(", "),
+        aside: [basis, ...(because.isDefault ? [t("basis.default")] : []), because.source]
+          .filter((part) => part !== "")
+          .join(", "),
       };
     }
     case "derived": {
-      const name = known.sheets.map(({ texts }) => texts.derived?.[because.id]).find((text) => text !== undefined) ?? because.id;
-      return { id, kind: t("finding.derived"), says: `${name}: ${written(because.value, because.value)} ${unitShown(because.unit)}` };
+      const name =
+        known.sheets.map(({ texts }) => texts.derived?.[because.id]).find((text) => text !== undefined) ?? because.id;
+      return {
+        id,
+        kind: t("finding.derived"),
+        says: `${name}: ${written(because.value, because.value)} ${unitShown(because.unit)}`,
+      };
     }
     case "earlier": {
       const point = known.points.get(because.key.point);
-      return { id, kind: t("finding.earlier"), says: `${pointName(known, because.key.point)}: ${replyText(point, because.key.field, because.value, who)}`, aside: day(Date.parse(because.at)) };
+      return {
+        id,
+        kind: t("finding.earlier"),
+        says: `${pointName(known, because.key.point)}: ${replyText(point, because.key.field, because.value, who)}`,
+        aside: day(Date.parse(because.at)),
+      };
     }
     case "found":
-      return { id, kind: t("finding.found"), says: `${faultSays(known, because.fault, [], who).says}, ${placeName(known, because.place)}` };
+      return {
+        id,
+        kind: t("finding.found"),
+        says: `${faultSays(known, because.fault, [], who).says}, ${placeName(known, because.place)}`,
+      };
     case "raised":
       return { id, kind: t("finding.raised"), says: t("finding.raised.says", { rule: because.rule }) };
   }
@@ -115,7 +136,9 @@ const ORDER: readonly Because["kind"][] = ["reply", "fact", "derived", "earlier"
 
 /** The whole trace of a fault: every step of every rule that names it, what it is, and what would settle it. */
 export function traceOf(telling: Telling, fault: Fault, findings: readonly Finding[]): readonly Step[] {
-  const own = findings.filter((one) => one.fault === fault.fault && fault.rules.includes(one.rule) && one.place === fault.place);
+  const own = findings.filter(
+    (one) => one.fault === fault.fault && fault.rules.includes(one.rule) && one.place === fault.place,
+  );
   const all = onceEach(own.flatMap((one) => one.because));
   const sorted = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
   const steps = sorted.map((one, index) => stepOf(telling, one, fault, String(index)));
@@ -124,25 +147,48 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   const so: Step = {
     id: "so",
     kind: t("finding.so"),
-    says: t("finding.so.says", { grade: atLeast ? t("findings.at-least", { grade }) : grade, sure: t(`sure.${fault.sure}`) }),
+    says: t("finding.so.says", {
+      grade: atLeast ? t("findings.at-least", { grade }) : grade,
+      sure: t(`sure.${fault.sure}`),
+    }),
     ...(fault.provisional ? { aside: t("findings.provisional") } : {}),
     concludes: true,
   };
-  const settle = fault.sure === "certain" ? [] : fault.settle.slice(0, 2).map((one, index): Step => ({ id: `settle-${index}`, kind: t("finding.to-settle"), says: settleText(telling, one), ...settleHref(telling, one) }));
+  const settle =
+    fault.sure === "certain"
+      ? []
+      : fault.settle
+          .slice(0, 2)
+          .map(
+            (one, index): Step => ({
+              id: `settle-${index}`,
+              kind: t("finding.to-settle"),
+              says: settleText(telling, one),
+              ...settleHref(telling, one),
+            }),
+          );
   return [...steps, so, ...settle];
 }
 
 /** `Spin by hand, rear left`. */
-export const settleText = ({ known }: Pick<Telling, "known">, one: { readonly point: string; readonly place: string }): string =>
-  `${pointName(known, one.point)}, ${placeName(known, one.place)}`;
+export const settleText = (
+  { known }: Pick<Telling, "known">,
+  one: { readonly point: string; readonly place: string },
+): string => `${pointName(known, one.point)}, ${placeName(known, one.place)}`;
 
 /** The address where an opened point is answered: in its first car state. */
-export function settleHref({ known, visit }: Pick<Telling, "known" | "visit">, one: { readonly point: string; readonly place: string }): { readonly href?: string } {
+export function settleHref(
+  { known, visit }: Pick<Telling, "known" | "visit">,
+  one: { readonly point: string; readonly place: string },
+): { readonly href?: string } {
   const state = known.points.get(one.point)?.point.states[0];
   return state === undefined ? {} : { href: to("point", { visit, state, place: one.place, point: one.point }) };
 }
 
 /** Faults worst first, then surer first, then as they stand in the round. */
 export function worstFirst(faults: readonly Fault[]): readonly Fault[] {
-  return [...faults].sort((a, b) => GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade) || a.position - b.position || (a.fault < b.fault ? -1 : 1));
+  return [...faults].sort(
+    (a, b) =>
+      GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade) || a.position - b.position || (a.fault < b.fault ? -1 : 1),
+  );
 }

@@ -1,7 +1,22 @@
 /** What a person can do with a car, and opening a visit: each one act of the journal. Judges nothing. */
 import {
-  type Act, type Bodies, type CarState, carStream, type Draft, draftCar, draftComplaint, draftFact, draftLimit, draftName, draftNoLimit, draftPlace, draftVisit, type FactValue,
-  foldVisit, type KeptBytes, visitStream,
+  type Act,
+  type Bodies,
+  type CarState,
+  carStream,
+  type Draft,
+  draftCar,
+  draftComplaint,
+  draftFact,
+  draftLimit,
+  draftName,
+  draftNoLimit,
+  draftPlace,
+  draftVisit,
+  type FactValue,
+  foldVisit,
+  type KeptBytes,
+  visitStream,
 } from "../../core/record/index.js";
 import type { CarLimit, PlaceChange } from "../../core/sheet/run.js";
 import { FROZEN_TYPE, type FrozenCommonFile, type FrozenFile, type FrozenSheetFile, frozenBytes } from "./frozen.js";
@@ -24,11 +39,16 @@ export async function newCar(journal: Journal, name: string, demo = false): Prom
   return kept ? stream : undefined;
 }
 
-export const rename = (journal: Journal, stream: string, name: string): Promise<boolean> => act(journal, stream, (one, car) => [draftName(one, car, name)]);
-export const fact = (journal: Journal, stream: string, name: string, value: FactValue | null): Promise<boolean> => act(journal, stream, (one, car) => [draftFact(one, car, name, value)]);
-export const limit = (journal: Journal, stream: string, value: CarLimit): Promise<boolean> => act(journal, stream, (one, car) => [draftLimit(one, car, value)]);
-export const noLimit = (journal: Journal, stream: string, key: string): Promise<boolean> => act(journal, stream, (one, car) => [draftNoLimit(one, car, key)]);
-export const place = (journal: Journal, stream: string, id: string, change: PlaceChange | null): Promise<boolean> => act(journal, stream, (one, car) => [draftPlace(one, car, id, change)]);
+export const rename = (journal: Journal, stream: string, name: string): Promise<boolean> =>
+  act(journal, stream, (one, car) => [draftName(one, car, name)]);
+export const fact = (journal: Journal, stream: string, name: string, value: FactValue | null): Promise<boolean> =>
+  act(journal, stream, (one, car) => [draftFact(one, car, name, value)]);
+export const limit = (journal: Journal, stream: string, value: CarLimit): Promise<boolean> =>
+  act(journal, stream, (one, car) => [draftLimit(one, car, value)]);
+export const noLimit = (journal: Journal, stream: string, key: string): Promise<boolean> =>
+  act(journal, stream, (one, car) => [draftNoLimit(one, car, key)]);
+export const place = (journal: Journal, stream: string, id: string, change: PlaceChange | null): Promise<boolean> =>
+  act(journal, stream, (one, car) => [draftPlace(one, car, id, change)]);
 
 /** What opening a visit asks of the person, and the sheets it freezes. */
 export interface Opening {
@@ -50,7 +70,12 @@ async function blobOf(phone: Pick<Phone, "hash">, file: FrozenFile): Promise<Kep
 }
 
 /** Opens a visit with everything it freezes in one act; its stream once it is kept. */
-export async function openVisit(journal: Journal, phone: Pick<Phone, "hash">, opening: Opening, demo = false): Promise<string | undefined> {
+export async function openVisit(
+  journal: Journal,
+  phone: Pick<Phone, "hash">,
+  opening: Opening,
+  demo = false,
+): Promise<string | undefined> {
   const common = await blobOf(phone, opening.common);
   const limits = await blobOf(phone, { format: "leadlamp-frozen-limits/1", limits: opening.limits });
   const sheets = await Promise.all(opening.sheets.map(async (file) => ({ file, blob: await blobOf(phone, file) })));
@@ -63,7 +88,12 @@ export async function openVisit(journal: Journal, phone: Pick<Phone, "hash">, op
       who: opening.who,
       on: opening.on,
       ...(opening.odometer ? { odometer: opening.odometer } : {}),
-      sheets: sheets.map(({ file, blob }) => ({ id: file.sheet.id, edition: file.edition, label: file.sheet.label, blob: blob.hash })),
+      sheets: sheets.map(({ file, blob }) => ({
+        id: file.sheet.id,
+        edition: file.edition,
+        label: file.sheet.label,
+        blob: blob.hash,
+      })),
       common: common.hash,
       limits: limits.hash,
     });

@@ -13,7 +13,9 @@ export interface CarLine {
 }
 
 export const visitsOf = (summaries: readonly Summary[], car: string): readonly VisitSummary[] =>
-  summaries.flatMap((one) => (one.of === "visit" && one.car === car ? [one] : [])).sort((a, b) => (a.on < b.on ? 1 : a.on > b.on ? -1 : a.stream < b.stream ? -1 : 1));
+  summaries
+    .flatMap((one) => (one.of === "visit" && one.car === car ? [one] : []))
+    .sort((a, b) => (a.on < b.on ? 1 : a.on > b.on ? -1 : a.stream < b.stream ? -1 : 1));
 
 export const carName = (car: Pick<CarSummary, "names">): string => car.names.at(-1) ?? "";
 
@@ -37,7 +39,8 @@ function line(car: CarSummary, visits: readonly VisitSummary[]): CarLine {
 }
 
 /** When anything was last entered about a car or in one of its visits. */
-const touched = (car: CarSummary, visits: readonly VisitSummary[]): number => Math.max(car.last.wall, ...visits.map((visit) => visit.last.wall));
+const touched = (car: CarSummary, visits: readonly VisitSummary[]): number =>
+  Math.max(car.last.wall, ...visits.map((visit) => visit.last.wall));
 
 export interface CarsView {
   /** Own cars, the one last touched first. */

@@ -24,7 +24,12 @@ export interface CautionLine {
 }
 
 /** One caution in words; its id alone where the shared files of this visit don't hold it. */
-export function cautionLine(known: Knowledge, caution: string, told: VisitState["told"], places: readonly string[] = []): CautionLine {
+export function cautionLine(
+  known: Knowledge,
+  caution: string,
+  told: VisitState["told"],
+  places: readonly string[] = [],
+): CautionLine {
   const text = known.words.cautions[caution];
   const signal = known.cautions.get(caution)?.signal ?? "warning";
   const last = told.filter(({ value }) => value.caution === caution).at(-1);
@@ -43,7 +48,11 @@ export function cautionLine(known: Knowledge, caution: string, told: VisitState[
 }
 
 /** Every caution that stands, worst signal first. */
-export function cautionLines(known: Knowledge, due: readonly CautionDue[], told: VisitState["told"]): readonly CautionLine[] {
+export function cautionLines(
+  known: Knowledge,
+  due: readonly CautionDue[],
+  told: VisitState["told"],
+): readonly CautionLine[] {
   return [...due]
     .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal))
     .map((one) => cautionLine(known, one.caution, told, one.places));
@@ -69,14 +78,29 @@ type Act = (typeof ACTS)[number];
 const isAct = (guards: string): guards is Act => (ACTS as readonly string[]).includes(guards);
 
 /** A note that stands on a gate: the step it guards was done unproven, with the reason. */
-export const unprovenNote = (notes: VisitState["notes"], gate: string): string | undefined => notes.find(({ value }) => value.point === gate)?.value.text;
+export const unprovenNote = (notes: VisitState["notes"], gate: string): string | undefined =>
+  notes.find(({ value }) => value.point === gate)?.value.text;
 
 /** What tripped a gate or what it waits for, one line each. */
 function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
   const faults = gate.trippedBy.flatMap((cause) =>
-    cause.kind === "dangerous" ? [{ id: `${cause.fault} ${cause.place}`, words: `${faultSays(telling.known, cause.fault, [], telling.who).says}, ${placeName(telling.known, cause.place)}` }] : [],
+    cause.kind === "dangerous"
+      ? [
+          {
+            id: `${cause.fault} ${cause.place}`,
+            words: `${faultSays(telling.known, cause.fault, [], telling.who).says}, ${placeName(telling.known, cause.place)}`,
+          },
+        ]
+      : [],
   );
-  return [...faults, ...gate.first.map((one) => ({ id: `${one.point} ${one.place}`, words: settleText(telling, one), ...settleHref(telling, one) }))];
+  return [
+    ...faults,
+    ...gate.first.map((one) => ({
+      id: `${one.point} ${one.place}`,
+      words: settleText(telling, one),
+      ...settleHref(telling, one),
+    })),
+  ];
 }
 
 export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitState, "notes" | "told">): GateLine {
@@ -102,8 +126,15 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
  * The gate that stands before a car state: tripped, or not cleared and not noted as unproven. The worse one first.
  * Points of the gate's own set may always be answered, also in the state it guards.
  */
-export function gateBefore(assessment: Pick<Assessment, "gates">, notes: VisitState["notes"], state: string, point: string): GateState | undefined {
-  const guarding = assessment.gates.filter((gate) => gate.guards === state && !gate.first.some((one) => one.point === point));
+export function gateBefore(
+  assessment: Pick<Assessment, "gates">,
+  notes: VisitState["notes"],
+  state: string,
+  point: string,
+): GateState | undefined {
+  const guarding = assessment.gates.filter(
+    (gate) => gate.guards === state && !gate.first.some((one) => one.point === point),
+  );
   return (
     guarding.find((gate) => gate.state === "tripped") ??
     guarding.find((gate) => gate.state === "not cleared" && unprovenNote(notes, gate.gate) === undefined)

@@ -12,7 +12,15 @@ import type { Problem } from "../../core/terms/index.js";
 import { assessInput, lookedOn } from "./assess-input.js";
 import type { Journal, Opened } from "./journal.js";
 import { type Knowledge, knowledgeOf } from "./knowledge.js";
-import { type Compiler, commonTextsOf, type FrozenSet, plannedSet, readFrozenSet, type Shelf, textsOf } from "./shelf.js";
+import {
+  type Compiler,
+  commonTextsOf,
+  type FrozenSet,
+  plannedSet,
+  readFrozenSet,
+  type Shelf,
+  textsOf,
+} from "./shelf.js";
 
 export type Judging = typeof import("./judging.js");
 
@@ -94,7 +102,9 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
   const tree = computed(() => {
     const known = laid.value?.known;
-    const changes = carState.value ? [...carState.value.places.values()].flatMap((standing) => standing.map(({ value }) => value)) : [];
+    const changes = carState.value
+      ? [...carState.value.places.values()].flatMap((standing) => standing.map(({ value }) => value))
+      : [];
     return known && buildPlaces(known.common.places, changes).tree;
   });
 
@@ -105,7 +115,9 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     if (!start || !reassess || !applyRegrades || !set || !state || !owner) return;
     const input = assessInput(owner, state, set.frozen.limits.limits, earlier.value);
     session = session && session.engine === set.engine ? reassess(session, input) : start(set.engine, input);
-    const regrades = [...state.regrades.values()].flatMap((standing) => standing.map(({ id, value }) => ({ ...value, id })));
+    const regrades = [...state.regrades.values()].flatMap((standing) =>
+      standing.map(({ id, value }) => ({ ...value, id })),
+    );
     assessment.value = regrades.length > 0 ? applyRegrades(session.assessment, regrades) : session.assessment;
   });
 
@@ -136,7 +148,8 @@ function loadedCore(core: Judging | undefined): Judging {
   return core;
 }
 
-const firstProblem = (result: { readonly ok: boolean; readonly problems?: readonly Problem[] }): Problem | undefined => result.problems?.[0];
+const firstProblem = (result: { readonly ok: boolean; readonly problems?: readonly Problem[] }): Problem | undefined =>
+  result.problems?.[0];
 
 /** Earlier visits of the same car, oldest first; those begun later, and those of other cars, are left out. */
 function earlierVisits(
@@ -150,7 +163,9 @@ function earlierVisits(
     if (!own) return [];
     const on = lookedOn(own);
     return (journal.summaries.value ?? [])
-      .flatMap((one) => (one.of === "visit" && one.car === car.value && one.stream !== stream && one.on < on ? [one] : []))
+      .flatMap((one) =>
+        one.of === "visit" && one.car === car.value && one.stream !== stream && one.on < on ? [one] : [],
+      )
       .sort((a, b) => (a.on < b.on ? -1 : 1))
       .map((one) => one.stream);
   });

@@ -3,10 +3,10 @@
  * what was not looked at with its reason, what would settle more. Pure; the judgement comes from core/assess.
  */
 import type { Assessment, Fault, PointState } from "../../core/assess/contract.js";
-import { MARKS, type MarkKind } from "../../core/report/marks.js";
 import { faultKey } from "../../core/record/index.js";
+import { MARKS, type MarkKind } from "../../core/report/marks.js";
 import { t } from "../texts/index.js";
-import { settleHref, settleText, traceOf, type Step, type Telling, worstFirst } from "./because.js";
+import { type Step, settleHref, settleText, type Telling, traceOf, worstFirst } from "./because.js";
 import { faultSays, placeName, pointName, stateName } from "./knowledge.js";
 import { to } from "./routes.js";
 
@@ -37,8 +37,18 @@ export interface FindingsView {
   readonly anythingSeen: boolean;
   readonly lines: readonly FindingLine[];
   readonly unseen: readonly UnseenLine[];
-  readonly sound: readonly { readonly id: string; readonly title: string; readonly second: string; readonly href: string }[];
-  readonly settle: readonly { readonly id: string; readonly title: string; readonly second: string; readonly href?: string }[];
+  readonly sound: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly second: string;
+    readonly href: string;
+  }[];
+  readonly settle: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly second: string;
+    readonly href?: string;
+  }[];
 }
 
 /** What a fault says of itself beside its name: place, closeness, how sure, who changed the grade. */
@@ -67,7 +77,8 @@ function line(telling: Telling, fault: Fault): FindingLine {
   };
 }
 
-const pointHref = ({ visit }: Telling, { point, place, state }: PointState): string => to("point", { visit, point, place, state });
+const pointHref = ({ visit }: Telling, { point, place, state }: PointState): string =>
+  to("point", { visit, point, place, state });
 
 function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
   if (point.is !== "not-looked-at" && point.is !== "cannot-get-at") return [];
@@ -77,7 +88,10 @@ function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
       id: `${point.state} ${point.place} ${point.point}`,
       mark: point.is === "not-looked-at" ? "not-looked" : "cannot-reach",
       title: pointName(known, point.point),
-      second: [placeName(known, point.place), point.reason ? t(`reason.${point.reason}`) : stateName(known, point.state)].join(", "),
+      second: [
+        placeName(known, point.place),
+        point.reason ? t(`reason.${point.reason}`) : stateName(known, point.state),
+      ].join(", "),
       href: pointHref(telling, point),
     },
   ];
@@ -85,7 +99,12 @@ function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
 
 function sentence(assessment: Assessment, unseenCount: number): string {
   const count = (grade: string): number => assessment.faults.filter((fault) => fault.grade === grade).length;
-  const first = count("dangerous") > 0 ? t("findings.sentence.dangerous", { n: count("dangerous") }) : count("major") > 0 ? t("findings.sentence.major", { n: count("major") }) : t("findings.sentence.lesser");
+  const first =
+    count("dangerous") > 0
+      ? t("findings.sentence.dangerous", { n: count("dangerous") })
+      : count("major") > 0
+        ? t("findings.sentence.major", { n: count("major") })
+        : t("findings.sentence.lesser");
   const second = unseenCount > 0 ? t("findings.sentence.unseen", { n: unseenCount }) : t("findings.sentence.all");
   return `${first} ${second}`;
 }
@@ -97,7 +116,11 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
   const away = assessment.points.flatMap((point) => unseen(telling, point));
   const soundPoints = assessment.points.filter((point) => point.is === "sound");
   const counted = (mark: MarkKind): number =>
-    mark === "sound" ? soundPoints.length : mark === "not-looked" || mark === "cannot-reach" ? away.filter((one) => one.mark === mark).length : lines.filter((one) => one.mark === mark).length;
+    mark === "sound"
+      ? soundPoints.length
+      : mark === "not-looked" || mark === "cannot-reach"
+        ? away.filter((one) => one.mark === mark).length
+        : lines.filter((one) => one.mark === mark).length;
   return {
     counts: MARKS.map((mark) => ({ mark, count: counted(mark) })),
     sentence: sentence(assessment, away.length),
@@ -145,7 +168,12 @@ function measureAgain(telling: Telling, assessment: Assessment, fault: Fault): s
 }
 
 /** One fault with its because; undefined when it no longer stands. */
-export function findingView(telling: Telling, assessment: Assessment, fault: string, place: string): FindingView | undefined {
+export function findingView(
+  telling: Telling,
+  assessment: Assessment,
+  fault: string,
+  place: string,
+): FindingView | undefined {
   const found = assessment.faults.find((one) => one.fault === fault && one.place === place);
   if (!found) return undefined;
   const { known, who } = telling;
@@ -166,3 +194,10 @@ export function findingView(telling: Telling, assessment: Assessment, fault: str
     ...(found.byHand ? { byHand: { was: t(`grade.${found.byHand.was}`), reason: found.byHand.reason } } : {}),
   };
 }
+
+/** The grade the rules gave, whatever was set by hand. */
+export const rulesGrade = (
+  assessment: Assessment,
+  view: Pick<FindingView, "fault" | "place" | "grade">,
+): Fault["grade"] =>
+  assessment.faults.find((one) => one.fault === view.fault && one.place === view.place)?.byHand?.was ?? view.grade;

@@ -32,7 +32,8 @@ export type FrozenFile = FrozenBy[keyof FrozenBy];
 /** Type the blobs are kept under. */
 export const FROZEN_TYPE = "application/json";
 
-export const frozenBytes = (file: FrozenFile): Uint8Array<ArrayBuffer> => new TextEncoder().encode(JSON.stringify(file));
+export const frozenBytes = (file: FrozenFile): Uint8Array<ArrayBuffer> =>
+  new TextEncoder().encode(JSON.stringify(file));
 
 /**
  * Reads a frozen file back. Only what the app itself wrote is ever named by an entry, so the format mark is all
@@ -42,7 +43,8 @@ export function readFrozen<Format extends keyof FrozenBy>(format: Format, bytes:
   try {
     const file: unknown = JSON.parse(new TextDecoder().decode(bytes));
     // The format mark is what tells one from another; its fields were written by frozenBytes.
-    if (typeof file === "object" && file !== null && "format" in file && file.format === format) return ok(file as FrozenBy[Format]);
+    if (typeof file === "object" && file !== null && "format" in file && file.format === format)
+      return ok(file as FrozenBy[Format]);
   } catch {
     // Told below like any other file that is none of ours.
   }

@@ -4,8 +4,30 @@
  */
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import {
-  type Act, type CarState, compareStamps, type Draft, draftPerson, type Entry, FIRST_STAMP, foldCar, foldHouse, foldStep, foldVisit, follows, type Health,
-  HOUSE, type HouseState, type KeptBytes, type Logged, type RecordState, type Stamp, type Store, stampNext, streamKind, type Summary, type VisitState,
+  type Act,
+  type CarState,
+  compareStamps,
+  type Draft,
+  draftPerson,
+  type Entry,
+  FIRST_STAMP,
+  foldCar,
+  foldHouse,
+  foldStep,
+  foldVisit,
+  follows,
+  type Health,
+  HOUSE,
+  type HouseState,
+  type KeptBytes,
+  type Logged,
+  type RecordState,
+  type Stamp,
+  type Store,
+  type Summary,
+  stampNext,
+  streamKind,
+  type VisitState,
 } from "../../core/record/index.js";
 import type { Problem } from "../../core/terms/index.js";
 import { replacedByNewer, type UnkeptWhat } from "./unkept.js";

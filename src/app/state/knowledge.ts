@@ -84,7 +84,12 @@ export const gaugeName = (known: Knowledge, gauge: string): string => known.word
 /** The question of a point for who looks; the technician's where a sheet words it once for all. */
 export function questionOf(text: PointText, who: Audience): string {
   const { technician, buyer, owner } = text.ask;
-  const order = who === "owner" ? [owner, buyer, technician] : who === "buyer" ? [buyer, technician, owner] : [technician, buyer, owner];
+  const order =
+    who === "owner"
+      ? [owner, buyer, technician]
+      : who === "buyer"
+        ? [buyer, technician, owner]
+        : [technician, buyer, owner];
   return order.find((ask) => ask !== undefined) ?? text.name;
 }
 
@@ -100,7 +105,12 @@ export function replyWord(text: PointText, field: string, word: string, who: Aud
 export const fieldName = (text: PointText, field: string): string => text.fields?.[field] ?? text.name;
 
 /** What a fault is called: the rule's own wording first, then the fault's; owner wording for owners. */
-export function faultSays(known: Knowledge, fault: string, rules: readonly string[], who: Audience): { readonly says: string; readonly cause?: string } {
+export function faultSays(
+  known: Knowledge,
+  fault: string,
+  rules: readonly string[],
+  who: Audience,
+): { readonly says: string; readonly cause?: string } {
   const texts = known.sheets.flatMap(({ texts: own }) => [
     ...(rules.length === 1 && rules[0] !== undefined ? [own.rules?.[rules[0]]] : []),
     own.faults[fault],
@@ -112,7 +122,11 @@ export function faultSays(known: Knowledge, fault: string, rules: readonly strin
 }
 
 /** Name of a job and what is done, in the words of who reads. */
-export function jobSays(known: Knowledge, job: string, who: Audience): { readonly name: string; readonly does: string } {
+export function jobSays(
+  known: Knowledge,
+  job: string,
+  who: Audience,
+): { readonly name: string; readonly does: string } {
   const text = known.jobs.get(job)?.texts.jobs[job];
   if (!text) return { name: job, does: "" };
   return { name: text.name, does: who === "owner" && text.owner !== undefined ? text.owner : text.does };

@@ -3,10 +3,22 @@
  * value. Pure; understanding figures is core/units' work, judging is core/assess's.
  */
 import type { JudgedLimit, JudgedReading } from "../../core/assess/contract.js";
+import type { VisitState } from "../../core/record/index.js";
 import type { ScaleEdge, ScaleInput } from "../../core/report/scale-terms.js";
 import type { Field, Gauge } from "../../core/sheet/run.js";
-import { GRADES, type GaugeUsed, type Problem, type ReplyValue } from "../../core/terms/index.js";
-import { convert, convertStep, decimalsOf, isQuantity, plausible, type Quantity, readTyped, type Reading, show, unitsOf } from "../../core/units/index.js";
+import { type GaugeUsed, GRADES, type Problem, type ReplyValue } from "../../core/terms/index.js";
+import {
+  convert,
+  convertStep,
+  decimalsOf,
+  isQuantity,
+  plausible,
+  type Quantity,
+  type Reading,
+  readTyped,
+  show,
+  unitsOf,
+} from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
 import { unitShown } from "./telling.js";
 
@@ -32,7 +44,9 @@ const quantityOf = (field: ReadingField): Quantity => {
 /** Units to choose from: the field's own first. */
 export function unitsOffered(field: ReadingField): readonly { readonly id: string; readonly words: string }[] {
   const all = unitsOf(quantityOf(field)).map((unit) => unit.code);
-  return [field.unit, ...all.filter((code) => code !== field.unit)].slice(0, UNITS_SHOWN).map((id) => ({ id, words: unitShown(id) }));
+  return [field.unit, ...all.filter((code) => code !== field.unit)]
+    .slice(0, UNITS_SHOWN)
+    .map((id) => ({ id, words: unitShown(id) }));
 }
 
 export type Typed =
@@ -56,11 +70,24 @@ export const shotsOf = (field: ReadingField): number => field.shots ?? 1;
  * The reply after one more reading is kept. A point that asks for one reading takes the new one instead of the
  * old; one that asks for several adds it, in the unit of the first.
  */
-export function withReading(field: ReadingField, before: ReadingValue | undefined, reading: Reading, gauge: GaugeUsed | undefined): ReadingValue {
+export function withReading(
+  field: ReadingField,
+  before: ReadingValue | undefined,
+  reading: Reading,
+  gauge: GaugeUsed | undefined,
+): ReadingValue {
   const used = gauge ? { gauge } : {};
   if (!before || shotsOf(field) === 1) return { type: "reading", values: [reading.text], unit: reading.unit, ...used };
-  const text = reading.unit === before.unit ? reading.text : String(convert(reading.value, reading.unit, before.unit, quantityOf(field)));
-  return { type: "reading", values: [...before.values, text], unit: before.unit, ...(before.gauge ? { gauge: before.gauge } : used) };
+  const text =
+    reading.unit === before.unit
+      ? reading.text
+      : String(convert(reading.value, reading.unit, before.unit, quantityOf(field)));
+  return {
+    type: "reading",
+    values: [...before.values, text],
+    unit: before.unit,
+    ...(before.gauge ? { gauge: before.gauge } : used),
+  };
 }
 
 /** The reply without its reading at `index`; undefined when none is left. */
@@ -73,7 +100,11 @@ export function withoutReading(before: ReadingValue, index: number): ReadingValu
 export function gaugeUsed(field: ReadingField, gauge: Gauge | undefined, unit: string): GaugeUsed | undefined {
   if (!gauge || gauge.quantity !== field.quantity) return undefined;
   const quantity = quantityOf(field);
-  return { id: gauge.id, resolution: convertStep(gauge.resolution, gauge.unit, unit, quantity), error: convertStep(gauge.error, gauge.unit, unit, quantity) };
+  return {
+    id: gauge.id,
+    resolution: convertStep(gauge.resolution, gauge.unit, unit, quantity),
+    error: convertStep(gauge.error, gauge.unit, unit, quantity),
+  };
 }
 
 /** Numbers of a kept reply in the unit shown; a text no number can be read from is left out. */
@@ -84,15 +115,41 @@ export function numbersIn(field: ReadingField, value: ReadingValue | undefined, 
   });
 }
 
+/** The aggregate of the last earlier visit that has a reading here, in the unit shown: its mean. */
+export function lastReading(
+  field: ReadingField,
+  earlier: readonly Pick<VisitState, "replies">[],
+  key: string,
+  unit: string,
+): number | undefined {
+  for (const visit of [...earlier].reverse()) {
+    const value = visit.replies.get(key)?.standing.at(-1)?.value;
+    const numbers = value?.type === "reading" ? numbersIn(field, value, unit) : [];
+    if (numbers.length > 0) return numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
+  }
+  return undefined;
+}
+
 const digits = (step: number | undefined): number => Math.min(4, step ? decimalsOf(step) : 2);
 const written = (value: number, decimals: number, comma: boolean): string => show(value, decimals, comma);
 
 /** One kept reading for the list below the scale, then the lowest (or highest) and the mean. */
-export function readingList(field: ReadingField, value: ReadingValue | undefined, { unit, gauge, comma }: Entering, worstIs: "lowest" | "highest") {
+export function readingList(
+  field: ReadingField,
+  value: ReadingValue | undefined,
+  { unit, gauge, comma }: Entering,
+  worstIs: "lowest" | "highest",
+) {
   const numbers = numbersIn(field, value, unit);
   const decimals = digits(gauge?.resolution);
-  const asTyped = (index: number): string => (value?.unit === unit ? figure(value.values[index] ?? "") : written(numbers[index] ?? 0, decimals, comma));
-  const rows = numbers.map((_, index) => ({ id: String(index), value: asTyped(index), caption: String(index + 1), kind: "kept" as const }));
+  const asTyped = (index: number): string =>
+    value?.unit === unit ? figure(value.values[index] ?? "") : written(numbers[index] ?? 0, decimals, comma);
+  const rows = numbers.map((_, index) => ({
+    id: String(index),
+    value: asTyped(index),
+    caption: String(index + 1),
+    kind: "kept" as const,
+  }));
   if (numbers.length < 2) return rows;
   const worst = worstIs === "lowest" ? Math.min(...numbers) : Math.max(...numbers);
   const mean = numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
@@ -109,12 +166,21 @@ function limitShown(judged: JudgedReading | undefined): JudgedLimit | undefined 
   return [...(judged?.limits ?? [])].sort((a, b) => weight[b.state] - weight[a.state])[0];
 }
 
-function edges(field: ReadingField, limit: JudgedLimit, unit: string, decimals: number, comma: boolean): readonly ScaleEdge[] {
+function edges(
+  field: ReadingField,
+  limit: JudgedLimit,
+  unit: string,
+  decimals: number,
+  comma: boolean,
+): readonly ScaleEdge[] {
   return GRADES.flatMap((grade) => {
     const edge = limit.bands[grade];
     if (edge === undefined) return [];
     const at = convert(edge, limit.unit, unit, quantityOf(field));
-    const caption = grade === limit.grade || (grade === "major" && limit.grade === null) ? { caption: t("reading.limit", { grade: t(`grade.${grade}`) }) } : {};
+    const caption =
+      grade === limit.grade || (grade === "major" && limit.grade === null)
+        ? { caption: t("reading.limit", { grade: t(`grade.${grade}`) }) }
+        : {};
     return [{ at, grade, text: written(at, decimals, comma), ...caption }];
   });
 }
@@ -138,7 +204,10 @@ export function readingScale(
     typed.is === "reading"
       ? { value: convert(typed.reading.value, typed.reading.unit, unit, quantity), uncertainty: gauge?.error ?? 0 }
       : entered && judged
-        ? { value: convert(judged.value, judged.unit, unit, quantity), uncertainty: convertStep(judged.uncertainty, judged.unit, unit, quantity) }
+        ? {
+            value: convert(judged.value, judged.unit, unit, quantity),
+            uncertainty: convertStep(judged.uncertainty, judged.unit, unit, quantity),
+          }
         : undefined;
   const from = convert(field.window[0], field.unit, unit, quantity);
   const to = convert(field.window[1], field.unit, unit, quantity);
@@ -147,7 +216,9 @@ export function readingScale(
     edges: entered && limit ? edges(field, limit, unit, decimals, comma) : [],
     ...(lit ? { reading: lit } : {}),
     ...(kept.length > 0 ? { kept } : {}),
-    ...(entered && last !== undefined ? { nominal: { at: last, text: written(last, decimals, comma), caption: t("reading.last-short") } } : {}),
+    ...(entered && last !== undefined
+      ? { nominal: { at: last, text: written(last, decimals, comma), caption: t("reading.last-short") } }
+      : {}),
     window: from <= to ? [from, to] : [to, from],
     ...(gauge ? { resolution: gauge.resolution } : {}),
     limitsShown: entered,
@@ -164,19 +235,32 @@ export interface Verdict {
 }
 
 /** What is said under the scale once the reading is judged. */
-export function verdictOf(field: ReadingField, judged: JudgedReading | undefined, { unit, gauge, comma }: Entering): Verdict | undefined {
+export function verdictOf(
+  field: ReadingField,
+  judged: JudgedReading | undefined,
+  { unit, gauge, comma }: Entering,
+): Verdict | undefined {
   if (!judged) return undefined;
   const quantity = quantityOf(field);
   const decimals = digits(gauge?.resolution);
   const value = written(convert(judged.value, judged.unit, unit, quantity), decimals, comma);
-  const uncertainty = written(convertStep(judged.uncertainty, judged.unit, unit, quantity), Math.max(decimals, 2), comma);
+  const uncertainty = written(
+    convertStep(judged.uncertainty, judged.unit, unit, quantity),
+    Math.max(decimals, 2),
+    comma,
+  );
   const inside = t("reading.inside.says", { value, uncertainty, unit: unitShown(unit) });
   const limit = limitShown(judged);
   if (!limit) return { title: t("reading.no-limit"), says: inside, tooClose: false };
   const maybe = limit.applies === "not known" ? ` ${t("reading.maybe")}.` : "";
   if (limit.state === "too close" && limit.grade) {
     const edge = written(convert(limit.bands[limit.grade] ?? 0, limit.unit, unit, quantity), decimals, comma);
-    return { title: t("reading.close"), says: `${t("reading.close.says", { value, uncertainty, edge })}${maybe}`, tooClose: true, limit };
+    return {
+      title: t("reading.close"),
+      says: `${t("reading.close.says", { value, uncertainty, edge })}${maybe}`,
+      tooClose: true,
+      limit,
+    };
   }
   const title = limit.grade ? t("reading.past", { grade: t(`grade.${limit.grade}`) }) : t("reading.clear");
   return { title, says: `${inside}${maybe}`, tooClose: false, limit };

@@ -5,11 +5,21 @@
 import type { Asked } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
-import { keyText, type Audience, type NonAnswer, type Reason } from "../../core/terms/index.js";
+import { type Audience, keyText, type NonAnswer, type Reason } from "../../core/terms/index.js";
 import { t } from "../texts/index.js";
-import { type FieldKind, fieldKind, fieldName, type Knowledge, placeName, pointName, questionOf, replyWord, stateName } from "./knowledge.js";
-import { isDone, nextOpen, type Stop, stopAt, stopsOf } from "./stops.js";
+import {
+  type FieldKind,
+  fieldKind,
+  fieldName,
+  type Knowledge,
+  placeName,
+  pointName,
+  questionOf,
+  replyWord,
+  stateName,
+} from "./knowledge.js";
 import { ALL_FIELDS, keyOf, nonAnswerAt, type PointAt, pointText, replyAt } from "./standing.js";
+import { isDone, nextOpen, type Stop, stopAt, stopsOf } from "./stops.js";
 import { nonAnswerText, replyText } from "./telling.js";
 
 /** What the round is worked out from. */
@@ -74,11 +84,22 @@ export interface RoundView {
   readonly stops: readonly Stop[];
 }
 
-const here = <Item extends { readonly value: { readonly point?: string; readonly place?: string; readonly state?: string } }>(items: readonly Item[], at: PointAt): readonly Item[] =>
-  items.filter(({ value }) => value.point === at.point && value.place === at.place && (value.state === undefined || value.state === at.state));
+const here = <
+  Item extends { readonly value: { readonly point?: string; readonly place?: string; readonly state?: string } },
+>(
+  items: readonly Item[],
+  at: PointAt,
+): readonly Item[] =>
+  items.filter(
+    ({ value }) =>
+      value.point === at.point && value.place === at.place && (value.state === undefined || value.state === at.state),
+  );
 
 /** What stands for a point in one line: its replies, or why there is none. */
-export function repliedText({ known, who, visit }: Pick<Looking, "known" | "who" | "visit">, at: PointAt): string | undefined {
+export function repliedText(
+  { known, who, visit }: Pick<Looking, "known" | "who" | "visit">,
+  at: PointAt,
+): string | undefined {
   const nonAnswer = nonAnswerAt(visit.replies, at);
   if (nonAnswer) return nonAnswerText(nonAnswer);
   const point = known.points.get(at.point);
@@ -100,10 +121,19 @@ function fieldViews({ known, who, visit }: Looking, at: PointAt): readonly Field
       label: fieldName(point.text, name),
       kind: fieldKind(field),
       several: "words" in field && field.several === true,
-      words: "words" in field ? field.words.map((word) => ({ id: word, words: replyWord(point.text, name, word, who), chosen: chosen.includes(word) })) : [],
+      words:
+        "words" in field
+          ? field.words.map((word) => ({
+              id: word,
+              words: replyWord(point.text, name, word, who),
+              chosen: chosen.includes(word),
+            }))
+          : [],
       ...(value && value.type !== "words" ? { reply: replyText(point, name, value, who) } : {}),
       ...(value?.type === "yes" ? { yes: value.yes } : {}),
-      ...("count" in field ? { count: { ...field.count, ...(value?.type === "count" ? { stands: value.count } : {}) } } : {}),
+      ...("count" in field
+        ? { count: { ...field.count, ...(value?.type === "count" ? { stands: value.count } : {}) } }
+        : {}),
       ...("dateCode" in field ? { dateCode: field.dateCode } : {}),
       differ: visit.replies.get(keyText(keyOf(at, name)))?.differ ?? false,
     };
@@ -125,10 +155,20 @@ function openPoint(looking: Looking, at: PointAt): OpenPoint {
     several: fields.some((field) => field.several),
     fields,
     ...(nonAnswer
-      ? { nonAnswer: { nonAnswer: nonAnswer.nonAnswer, ...(nonAnswer.reason ? { reason: nonAnswer.reason } : {}), says: nonAnswerText(nonAnswer) } }
+      ? {
+          nonAnswer: {
+            nonAnswer: nonAnswer.nonAnswer,
+            ...(nonAnswer.reason ? { reason: nonAnswer.reason } : {}),
+            says: nonAnswerText(nonAnswer),
+          },
+        }
       : {}),
     notes: here(visit.notes, at).map(({ value }) => value.text),
-    pictures: here(visit.pictures, at).map(({ id, value }) => ({ id, blob: value.blob, ...(value.thumb ? { thumb: value.thumb } : {}) })),
+    pictures: here(visit.pictures, at).map(({ id, value }) => ({
+      id,
+      blob: value.blob,
+      ...(value.thumb ? { thumb: value.thumb } : {}),
+    })),
     done: isDone(known, visit.replies, at),
   };
 }
@@ -136,7 +176,12 @@ function openPoint(looking: Looking, at: PointAt): OpenPoint {
 function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: PointAt): RoundView["next"] {
   const next = nextOpen(known, stops, visit.replies, at);
   if (!next) return undefined;
-  if (next.state !== at.state) return { at: next, words: t("round.next-place"), says: `${placeName(known, next.place)}: ${stateName(known, next.state)}` };
+  if (next.state !== at.state)
+    return {
+      at: next,
+      words: t("round.next-place"),
+      says: `${placeName(known, next.place)}: ${stateName(known, next.state)}`,
+    };
   if (next.place !== at.place) return { at: next, words: t("round.next-place"), says: placeName(known, next.place) };
   return { at: next, words: t("round.next") };
 }
@@ -154,7 +199,15 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     const replied = repliedText(looking, one);
     const opened = one.openedBy[0];
     const says = replied ?? (opened === undefined ? undefined : t("round.opened-by", { why: opened }));
-    return [{ at: one, number: place + 1, name: pointName(known, one.point), done: done[place] ?? false, ...(says === undefined ? {} : { says }) }];
+    return [
+      {
+        at: one,
+        number: place + 1,
+        name: pointName(known, one.point),
+        done: done[place] ?? false,
+        ...(says === undefined ? {} : { says }),
+      },
+    ];
   });
   const next = nextAction(looking, stops, at);
   return {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { startRouter, type RouterWindow } from "./router.js";
+import { type RouterWindow, startRouter } from "./router.js";
 
 /** A window's history as a plain list. */
 function fakeWindow(start: string): RouterWindow & { readonly steps: string[] } {

@@ -2,8 +2,8 @@
  * Where the app is, kept in the address bar and the browser's history. Knows no screen and no record; a sheet over
  * a screen keeps its own history step at the same address (parts/sheet-back).
  */
-import { signal, type ReadonlySignal } from "@preact/signals";
-import { above, hrefOf, readAddress, type Address } from "./routes.js";
+import { type ReadonlySignal, signal } from "@preact/signals";
+import { type Address, above, hrefOf, readAddress } from "./routes.js";
 
 /** What the router needs of a window; a test hands in its own. */
 export interface RouterWindow {
@@ -74,7 +74,8 @@ export function startRouter(win: RouterWindow): Router {
 
 /** The link's own address when a plain tap on it is ours to follow: inside the app, no new tab asked for. */
 export function linkTapped(event: MouseEvent): string | undefined {
-  if (event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return undefined;
+  if (event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey)
+    return undefined;
   const link = event.target instanceof Element ? event.target.closest("a[href^='#']") : null;
   return link?.getAttribute("href") ?? undefined;
 }

@@ -1,10 +1,20 @@
 import { expect, test } from "vitest";
-import { ROUTES, above, hrefOf, readAddress, to } from "./routes.js";
+import { above, hrefOf, ROUTES, readAddress, to } from "./routes.js";
 
 /** One example value per parameter, with characters an address must carry safely. */
 const SAMPLE: Readonly<Record<string, string>> = {
-  car: "c/1", visit: "v ü", state: "w7-hang", place: "FR", point: "whl.rock_braked", field: "play", limit: "lim.float-taper",
-  fault: "whl.race", job: "job.whl.bearing", gate: "gate.no-road", picture: "a%2Fb", sheet: "whl",
+  car: "c/1",
+  visit: "v ü",
+  state: "w7-hang",
+  place: "FR",
+  point: "whl.rock_braked",
+  field: "play",
+  limit: "lim.float-taper",
+  fault: "whl.race",
+  job: "job.whl.bearing",
+  gate: "gate.no-road",
+  picture: "a%2Fb",
+  sheet: "whl",
 };
 
 test("every address of the table reads back as itself", () => {
@@ -39,6 +49,8 @@ test("the way up from every screen ends at the car list", () => {
 });
 
 test("the way up from a visit is its car list, from a reading its point", () => {
-  const reading = readAddress(to("reading", { visit: "v", state: "w8-off", place: "FR", point: "whl.float", field: "play" }));
+  const reading = readAddress(
+    to("reading", { visit: "v", state: "w8-off", place: "FR", point: "whl.float", field: "play" }),
+  );
   expect(reading && above(reading)).toBe("#/visit/v/round/w8-off/FR/whl.float");
 });

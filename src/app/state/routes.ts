@@ -117,7 +117,12 @@ export function above(place: Address): string {
   const p = place as AnyAddress;
   const car = { car: p.params["car"] ?? "" };
   const visit = { visit: p.params["visit"] ?? "" };
-  const point = { ...visit, state: p.params["state"] ?? "", place: p.params["place"] ?? "", point: p.params["point"] ?? "" };
+  const point = {
+    ...visit,
+    state: p.params["state"] ?? "",
+    place: p.params["place"] ?? "",
+    point: p.params["point"] ?? "",
+  };
   switch (place.name) {
     case "facts":
     case "limits":

@@ -1,9 +1,22 @@
 import { expect, test } from "vitest";
-import { defaultSettings, keepSettings, keepTyped, readSettings, recallPoint, rememberPoint, typedBefore, type TextShelf } from "./settings.js";
+import {
+  defaultSettings,
+  keepSettings,
+  keepTyped,
+  readSettings,
+  recallPoint,
+  rememberPoint,
+  type TextShelf,
+  typedBefore,
+} from "./settings.js";
 
 function shelf(): TextShelf {
   const kept = new Map<string, string>();
-  return { get: (key) => kept.get(key) ?? null, put: (key, text) => void kept.set(key, text), drop: (key) => void kept.delete(key) };
+  return {
+    get: (key) => kept.get(key) ?? null,
+    put: (key, text) => void kept.set(key, text),
+    drop: (key) => void kept.delete(key),
+  };
 }
 const defaults = defaultSettings("p1", false);
 
@@ -16,7 +29,10 @@ test("a setting survives a restart", () => {
 test("a spoilt or foreign setting falls back by itself and leaves the others", () => {
   expect(readSettings("{broken", defaults)).toEqual(defaults);
   expect(readSettings("null", defaults)).toEqual(defaults);
-  expect(readSettings(JSON.stringify({ theme: "purple", larger: "yes", leftHand: true, other: 1 }), defaults)).toEqual({ ...defaults, leftHand: true });
+  expect(readSettings(JSON.stringify({ theme: "purple", larger: "yes", leftHand: true, other: 1 }), defaults)).toEqual({
+    ...defaults,
+    leftHand: true,
+  });
 });
 
 test("the place one was at comes back, and a half-written one does not", () => {

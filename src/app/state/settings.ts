@@ -2,7 +2,7 @@
  * What this phone remembers for the person holding it: theme, target size, hand, decimal sign, name,
  * and where they were. Settings only, never anything that was observed; losing them loses no record.
  */
-import { effect, signal, type Signal } from "@preact/signals";
+import { effect, type Signal, signal } from "@preact/signals";
 import type { PointAt } from "./standing.js";
 
 /** A small text store that may be refused (private mode) or emptied at any time. */
@@ -27,7 +27,8 @@ export interface Settings {
   readonly person: string;
   /** The first-run notice was read. */
   readonly noticeRead: boolean;
-  readonly odometerUnit: "km" | "mi";
+  /** UCUM. */
+  readonly odometerUnit: "km" | "[mi_i]";
 }
 
 const KEY = "leadlamp.settings";
@@ -62,7 +63,7 @@ export function readSettings(text: string | null, defaults: Settings): Settings 
     if (key in defaults && typeof value === typeof found[key]) found[key] = value;
   }
   const themes: readonly unknown[] = ["phone", "under-the-car", "daylight"];
-  const units: readonly unknown[] = ["km", "mi"];
+  const units: readonly unknown[] = ["km", "[mi_i]"];
   if (!themes.includes(found["theme"])) found["theme"] = defaults.theme;
   if (!units.includes(found["odometerUnit"])) found["odometerUnit"] = defaults.odometerUnit;
   // Every key is one of Settings with the type its default has: checked just above.

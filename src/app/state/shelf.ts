@@ -3,7 +3,15 @@
  * they are told apart (edition, blob), never what they say.
  */
 import type { Store } from "../../core/record/index.js";
-import type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, CommonTexts, ListedSheet, SheetTexts } from "../../core/sheet/run.js";
+import type {
+  BareCommon,
+  BareSheet,
+  BuiltCommon,
+  BuiltSheet,
+  CommonTexts,
+  ListedSheet,
+  SheetTexts,
+} from "../../core/sheet/run.js";
 import { fail, ok, problem, type Result } from "../../core/terms/index.js";
 import { type FrozenCommonFile, type FrozenLimitsFile, type FrozenSheetFile, readFrozen } from "./frozen.js";
 
@@ -22,7 +30,10 @@ export interface Shelf {
  * handed in; problems name the place in the sheet.
  */
 export interface Compiler {
-  compile(common: FrozenCommonFile, sheets: readonly FrozenSheetFile[]): Promise<Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }>>;
+  compile(
+    common: FrozenCommonFile,
+    sheets: readonly FrozenSheetFile[],
+  ): Promise<Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }>>;
 }
 
 /** The language whose texts are shown; more languages come with more catalogues. */
@@ -37,14 +48,24 @@ function inLanguage<Texts>(texts: Readonly<Record<string, Texts>>): Texts | unde
 export async function listedFile(listed: ListedSheet): Promise<FrozenSheetFile> {
   const built = await listed.load();
   const load = inLanguage(listed.texts);
-  return { format: "leadlamp-frozen-sheet/1", edition: built.edition, sheet: built.sheet, texts: load ? { [LANGUAGE]: await load() } : {} };
+  return {
+    format: "leadlamp-frozen-sheet/1",
+    edition: built.edition,
+    sheet: built.sheet,
+    texts: load ? { [LANGUAGE]: await load() } : {},
+  };
 }
 
 /** The shared files that come with the app, as they are frozen into a visit. */
 export async function commonFile(shelf: Shelf): Promise<FrozenCommonFile> {
   const built = await shelf.common.load();
   const load = inLanguage(shelf.common.texts);
-  return { format: "leadlamp-frozen-common/1", edition: built.edition, common: built.common, texts: load ? { [LANGUAGE]: await load() } : {} };
+  return {
+    format: "leadlamp-frozen-common/1",
+    edition: built.edition,
+    common: built.common,
+    texts: load ? { [LANGUAGE]: await load() } : {},
+  };
 }
 
 /** Everything a visit froze, read back. */
@@ -56,7 +77,11 @@ export interface FrozenSet {
 
 type Blobs = Pick<Store, "blob">;
 
-async function frozenFile<Format extends Parameters<typeof readFrozen>[0]>(store: Blobs, format: Format, hash: string): Promise<ReturnType<typeof readFrozen<Format>>> {
+async function frozenFile<Format extends Parameters<typeof readFrozen>[0]>(
+  store: Blobs,
+  format: Format,
+  hash: string,
+): Promise<ReturnType<typeof readFrozen<Format>>> {
   const kept = await store.blob(hash);
   if (!kept.ok) return kept;
   if (!kept.value) return fail(problem("app.frozen-missing", {}, { blob: hash }));
@@ -64,7 +89,10 @@ async function frozenFile<Format extends Parameters<typeof readFrozen>[0]>(store
 }
 
 /** Reads the frozen blobs of a visit. */
-export async function readFrozenSet(store: Blobs, hashes: { readonly common: string; readonly limits: string; readonly sheets: readonly string[] }): Promise<Result<FrozenSet>> {
+export async function readFrozenSet(
+  store: Blobs,
+  hashes: { readonly common: string; readonly limits: string; readonly sheets: readonly string[] },
+): Promise<Result<FrozenSet>> {
   const common = await frozenFile(store, "leadlamp-frozen-common/1", hashes.common);
   const limits = await frozenFile(store, "leadlamp-frozen-limits/1", hashes.limits);
   const sheets: FrozenSheetFile[] = [];
@@ -82,8 +110,14 @@ export async function readFrozenSet(store: Blobs, hashes: { readonly common: str
  * The frozen set with plans: those the app comes with where the edition is the same, else made again. The plans
  * belong to one set, so one foreign edition has all of them made again.
  */
-export async function plannedSet(shelf: Shelf, compiler: Compiler, frozen: FrozenSet): Promise<Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }>> {
-  const listed = frozen.sheets.map((sheet) => shelf.sheets.find((one) => one.id === sheet.sheet.id && one.edition === sheet.edition));
+export async function plannedSet(
+  shelf: Shelf,
+  compiler: Compiler,
+  frozen: FrozenSet,
+): Promise<Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }>> {
+  const listed = frozen.sheets.map((sheet) =>
+    shelf.sheets.find((one) => one.id === sheet.sheet.id && one.edition === sheet.edition),
+  );
   if (frozen.common.edition === shelf.common.edition && listed.every((one) => one !== undefined)) {
     const [common, ...sheets] = await Promise.all([shelf.common.load(), ...listed.map((one) => one.load())]);
     return ok({ common, sheets });
@@ -92,8 +126,26 @@ export async function plannedSet(shelf: Shelf, compiler: Compiler, frozen: Froze
 }
 
 export const textsOf = (file: FrozenSheetFile): SheetTexts => inLanguage(file.texts) ?? noTexts(file.sheet);
-export const commonTextsOf = (file: FrozenCommonFile): CommonTexts => inLanguage(file.texts) ?? noCommonTexts(file.common);
+export const commonTextsOf = (file: FrozenCommonFile): CommonTexts =>
+  inLanguage(file.texts) ?? noCommonTexts(file.common);
 
 /** A sheet without words in any language shows its ids: better than nothing, and visibly wrong. */
-const noTexts = (sheet: BareSheet): SheetTexts => ({ language: LANGUAGE, title: sheet.id, about: "", points: {}, faults: {}, jobs: {} });
-const noCommonTexts = (_: BareCommon): CommonTexts => ({ language: LANGUAGE, places: {}, states: {}, cautions: {}, gates: {}, gauges: {}, access: {}, facts: {}, complaints: {} });
+const noTexts = (sheet: BareSheet): SheetTexts => ({
+  language: LANGUAGE,
+  title: sheet.id,
+  about: "",
+  points: {},
+  faults: {},
+  jobs: {},
+});
+const noCommonTexts = (_: BareCommon): CommonTexts => ({
+  language: LANGUAGE,
+  places: {},
+  states: {},
+  cautions: {},
+  gates: {},
+  gauges: {},
+  access: {},
+  facts: {},
+  complaints: {},
+});

@@ -17,7 +17,12 @@ export interface PointAt {
   readonly state: string;
 }
 
-export const keyOf = (at: PointAt, field: string): ReplyKey => ({ point: at.point, place: at.place, state: at.state, field });
+export const keyOf = (at: PointAt, field: string): ReplyKey => ({
+  point: at.point,
+  place: at.place,
+  state: at.state,
+  field,
+});
 
 /** One text per point, place and car state. */
 export const pointText = (at: PointAt): string => `${at.state} ${at.place} ${at.point}`;
@@ -32,7 +37,8 @@ export function standingAt(replies: Replies, at: PointAt, field: string): Standi
 
 /** The reply shown for a key: the newest that stands. */
 export function replyAt(replies: Replies, at: PointAt, field: string): ReplyValue | undefined {
-  return [...standingAt(replies, at, field)].sort((a, b) => a.at.wall - b.at.wall || a.at.count - b.at.count).at(-1)?.value;
+  return [...standingAt(replies, at, field)].sort((a, b) => a.at.wall - b.at.wall || a.at.count - b.at.count).at(-1)
+    ?.value;
 }
 
 /** The non-answer that stands for the whole point, unless a field was answered after all. */
@@ -51,7 +57,10 @@ export function isAnswered(replies: Replies, point: Point, at: PointAt): boolean
 
 /** Whether anything at all was said about the point there. */
 export function isTouched(replies: Replies, point: Point, at: PointAt): boolean {
-  return nonAnswerAt(replies, at) !== undefined || Object.keys(point.fields).some((field) => standingAt(replies, at, field).length > 0);
+  return (
+    nonAnswerAt(replies, at) !== undefined ||
+    Object.keys(point.fields).some((field) => standingAt(replies, at, field).length > 0)
+  );
 }
 
 /** Equal replies say the same thing; two equal ones do not differ, whoever gave them. */
@@ -59,14 +68,22 @@ export const sameValue = (a: ReplyValue, b: ReplyValue): boolean => JSON.stringi
 
 /** Keys under which replies with different values stand. */
 export function differing(replies: Replies): readonly { readonly key: ReplyKey; readonly standing: Standing }[] {
-  return [...replies.values()].filter(({ standing }) => standing.some((one) => standing[0] && !sameValue(one.value, standing[0].value)));
+  return [...replies.values()].filter(({ standing }) =>
+    standing.some((one) => standing[0] && !sameValue(one.value, standing[0].value)),
+  );
 }
 
 /**
  * The words a point's field holds after one word was pressed: an exclusive word drops all others and is
  * dropped by any other; without `several` the pressed word is the reply.
  */
-export function wordsAfter(point: Point, field: string, before: readonly string[], word: string, chosen: boolean): readonly string[] {
+export function wordsAfter(
+  point: Point,
+  field: string,
+  before: readonly string[],
+  word: string,
+  chosen: boolean,
+): readonly string[] {
   const declared = fieldOf(point, field);
   if (!declared || !("words" in declared) || !declared.several) return chosen ? [word] : [];
   const exclusive = declared.exclusive ?? [];

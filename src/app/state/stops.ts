@@ -5,7 +5,7 @@
 import type { Asked } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { Knowledge } from "./knowledge.js";
-import { isAnswered, pointText, type PointAt } from "./standing.js";
+import { isAnswered, type PointAt, pointText } from "./standing.js";
 
 export interface Stop {
   readonly state: string;
@@ -29,7 +29,12 @@ export function stopsOf(known: Knowledge, asked: readonly Asked[], replies: Visi
   }
   return [...groups.values()].map((group) => {
     const [first] = group as [Asked, ...Asked[]];
-    return { state: first.state, place: first.place, asked: group, done: group.filter((one) => isDone(known, replies, one)).length };
+    return {
+      state: first.state,
+      place: first.place,
+      asked: group,
+      done: group.filter((one) => isDone(known, replies, one)).length,
+    };
   });
 }
 
@@ -41,11 +46,18 @@ export function isDone(known: Knowledge, replies: VisitState["replies"], at: Poi
 const pointOf = (one: Asked): PointAt => ({ state: one.state, place: one.place, point: one.point });
 
 /** The stop a at lies in. */
-export const stopAt = (stops: readonly Stop[], at: { readonly state: string; readonly place: string }): Stop | undefined =>
-  stops.find((stop) => stopId(stop) === stopId(at));
+export const stopAt = (
+  stops: readonly Stop[],
+  at: { readonly state: string; readonly place: string },
+): Stop | undefined => stops.find((stop) => stopId(stop) === stopId(at));
 
 /** Where a round begins or goes on: the remembered point while it is still asked, else the first point not yet answered. */
-export function whereToGoOn(known: Knowledge, stops: readonly Stop[], replies: VisitState["replies"], remembered: PointAt | undefined): PointAt | undefined {
+export function whereToGoOn(
+  known: Knowledge,
+  stops: readonly Stop[],
+  replies: VisitState["replies"],
+  remembered: PointAt | undefined,
+): PointAt | undefined {
   const all = stops.flatMap((stop) => stop.asked);
   const same = remembered && all.find((one) => pointText(one) === pointText(remembered));
   const open = all.find((one) => !isDone(known, replies, one));
@@ -57,13 +69,23 @@ export function whereToGoOn(known: Knowledge, stops: readonly Stop[], replies: V
  * The next point not yet answered after `at`: first in this stop, then in the stops that follow, then from
  * the beginning. Undefined when all is answered.
  */
-export function nextOpen(known: Knowledge, stops: readonly Stop[], replies: VisitState["replies"], at: PointAt): PointAt | undefined {
+export function nextOpen(
+  known: Knowledge,
+  stops: readonly Stop[],
+  replies: VisitState["replies"],
+  at: PointAt,
+): PointAt | undefined {
   const all = stops.flatMap((stop) => stop.asked);
   const here = all.findIndex((one) => pointText(one) === pointText(at));
   const stop = stopAt(stops, at);
   const inStop = stop ? [...stop.asked] : [];
   const hereInStop = inStop.findIndex((one) => pointText(one) === pointText(at));
-  const order = [...inStop.slice(hereInStop + 1), ...inStop.slice(0, Math.max(hereInStop, 0)), ...all.slice(here + 1), ...all.slice(0, Math.max(here, 0))];
+  const order = [
+    ...inStop.slice(hereInStop + 1),
+    ...inStop.slice(0, Math.max(hereInStop, 0)),
+    ...all.slice(here + 1),
+    ...all.slice(0, Math.max(here, 0)),
+  ];
   const found = order.find((one) => pointText(one) !== pointText(at) && !isDone(known, replies, one));
   return found && pointOf(found);
 }

@@ -16,7 +16,8 @@ export interface SweepReply {
 }
 
 /** Whether one step may answer this point along with others. */
-export const mayBeSwept = (point: Point): boolean => point["safety-critical"] !== true && (point.needs ?? []).length === 0;
+export const mayBeSwept = (point: Point): boolean =>
+  point["safety-critical"] !== true && (point.needs ?? []).length === 0;
 
 /** What `unremarkable` means for one field; undefined when it can't be entered without looking closer. */
 function unremarkableValue(point: Point, field: string): ReplyValue | undefined {
@@ -67,7 +68,10 @@ function unremarkable(point: Point, at: PointAt): readonly SweepReply[] {
 }
 
 /** Where else the reply at `at` may be entered in one step: places of the same kind, still without any reply. */
-export function sameElsewhere({ known, visit, asked }: Pick<Looking, "known" | "visit" | "asked">, at: PointAt): readonly { readonly at: PointAt; readonly replies: readonly SweepReply[] }[] {
+export function sameElsewhere(
+  { known, visit, asked }: Pick<Looking, "known" | "visit" | "asked">,
+  at: PointAt,
+): readonly { readonly at: PointAt; readonly replies: readonly SweepReply[] }[] {
   const point = known.points.get(at.point)?.point;
   if (!point || !mayBeSwept(point)) return [];
   const replies = copyable(point, visit.replies, at);
@@ -80,7 +84,10 @@ export function sameElsewhere({ known, visit, asked }: Pick<Looking, "known" | "
       asked.findIndex((other) => pointText(other) === pointText(one)) === index &&
       !isTouched(visit.replies, point, one),
   );
-  return targets.map((target) => ({ at: target, replies: replies.map(({ key, value }) => ({ key: keyOf(target, key.field), value })) }));
+  return targets.map((target) => ({
+    at: target,
+    replies: replies.map(({ key, value }) => ({ key: keyOf(target, key.field), value })),
+  }));
 }
 
 /** The replies at a point that may stand elsewhere too: never a reading, and only when all fields are said. */

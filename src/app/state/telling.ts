@@ -1,6 +1,7 @@
 /** Replies, units and amounts put into words for the screen. Pure; decides nothing about what they mean. */
-import { unitOf } from "../../core/units/index.js";
+
 import type { Audience, ReplyValue } from "../../core/terms/index.js";
+import { unitOf } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
 import { type KnownPoint, replyWord } from "./knowledge.js";
 

@@ -7,7 +7,8 @@ import type { Unkept } from "./journal.js";
 export type UnkeptWhat = "a-reply" | "a-note" | "a-picture" | "an-entry";
 
 function replyKey(draft: Draft): ReplyKey | undefined {
-  if (draft.kind !== "reply" || typeof draft.body !== "object" || draft.body === null || !("key" in draft.body)) return undefined;
+  if (draft.kind !== "reply" || typeof draft.body !== "object" || draft.body === null || !("key" in draft.body))
+    return undefined;
   // Drafts are made by core/record only: a reply's body holds its key.
   return draft.body.key as ReplyKey;
 }

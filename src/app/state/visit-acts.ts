@@ -3,8 +3,25 @@
  * moment its turn comes; nothing is judged here.
  */
 import {
-  draftClose, draftComplaint, draftNote, draftOdometer, draftPicture, draftRedo, draftRegrade, draftReopen, draftReply, draftSettle, draftTold, draftUndo,
-  type IdText, type Odometer, type Step, type VisitState, type Act, type Draft, type KeptBytes,
+  type Act,
+  type Draft,
+  draftClose,
+  draftComplaint,
+  draftNote,
+  draftOdometer,
+  draftPicture,
+  draftRedo,
+  draftRegrade,
+  draftReopen,
+  draftReply,
+  draftSettle,
+  draftTold,
+  draftUndo,
+  type IdText,
+  type KeptBytes,
+  type Odometer,
+  type Step,
+  type VisitState,
 } from "../../core/record/index.js";
 import type { PictureOutcome } from "../../core/record/photo.js";
 import type { Grade, ReplyKey, ReplyValue } from "../../core/terms/index.js";
@@ -13,7 +30,13 @@ import type { PointAt } from "./standing.js";
 import type { UnkeptWhat } from "./unkept.js";
 
 /** Keeps what `make` drafts from the visit as it then is; a visit that is not open keeps nothing. */
-function act(journal: Journal, stream: string, what: UnkeptWhat, make: (act: Act, visit: VisitState) => readonly Draft[], blobs?: readonly KeptBytes[]): Promise<boolean> {
+function act(
+  journal: Journal,
+  stream: string,
+  what: UnkeptWhat,
+  make: (act: Act, visit: VisitState) => readonly Draft[],
+  blobs?: readonly KeptBytes[],
+): Promise<boolean> {
   return journal.keep(what, (one) => {
     const visit = journal.keptVisit(stream).peek();
     if (visit.is !== "open") return { drafts: [] };
@@ -26,7 +49,11 @@ export const reply = (journal: Journal, stream: string, key: ReplyKey, value: Re
   act(journal, stream, "a-reply", (one, visit) => [draftReply(one, visit, key, value)]);
 
 /** Several replies in one deliberate step: undone together. */
-export const replyAll = (journal: Journal, stream: string, replies: readonly { readonly key: ReplyKey; readonly value: ReplyValue }[]): Promise<boolean> =>
+export const replyAll = (
+  journal: Journal,
+  stream: string,
+  replies: readonly { readonly key: ReplyKey; readonly value: ReplyValue }[],
+): Promise<boolean> =>
   act(journal, stream, "a-reply", (one, visit) => replies.map(({ key, value }) => draftReply(one, visit, key, value)));
 
 export const settle = (journal: Journal, stream: string, key: ReplyKey, chosen: IdText): Promise<boolean> =>
@@ -36,11 +63,23 @@ export const note = (journal: Journal, stream: string, text: string, at: Partial
   act(journal, stream, "a-note", (one, visit) => [draftNote(one, visit, { text, ...at })]);
 
 /** A picture made ready by the device, with its small copy where there is one. */
-export function picture(journal: Journal, stream: string, made: PictureOutcome, at: PointAt, name: string): Promise<boolean> {
+export function picture(
+  journal: Journal,
+  stream: string,
+  made: PictureOutcome,
+  at: PointAt,
+  name: string,
+): Promise<boolean> {
   const { point, place, state } = at;
   const body =
     made.kind === "picture"
-      ? { blob: made.picture.hash, thumb: made.thumb.hash, type: made.picture.type, width: made.picture.width, height: made.picture.height }
+      ? {
+          blob: made.picture.hash,
+          thumb: made.thumb.hash,
+          type: made.picture.type,
+          width: made.picture.width,
+          height: made.picture.height,
+        }
       : { blob: made.hash, type: made.type, width: 0, height: 0, unreadable: true };
   const blobs = made.kind === "picture" ? [made.picture, made.thumb] : [made];
   return act(
@@ -52,7 +91,14 @@ export function picture(journal: Journal, stream: string, made: PictureOutcome, 
   );
 }
 
-export const regrade = (journal: Journal, stream: string, fault: string, place: string, grade: Grade | null, reason: string): Promise<boolean> =>
+export const regrade = (
+  journal: Journal,
+  stream: string,
+  fault: string,
+  place: string,
+  grade: Grade | null,
+  reason: string,
+): Promise<boolean> =>
   act(journal, stream, "an-entry", (one, visit) => [draftRegrade(one, visit, { fault, place, grade, reason })]);
 
 /** The owner has been told of these cautions. */
@@ -63,7 +109,9 @@ export const odometer = (journal: Journal, stream: string, value: Odometer): Pro
   act(journal, stream, "an-entry", (one, visit) => [draftOdometer(one, visit, value)]);
 
 export const complaint = (journal: Journal, stream: string, text: string, known?: string): Promise<boolean> =>
-  act(journal, stream, "an-entry", (one, visit) => [draftComplaint(one, visit, { text, ...(known === undefined ? {} : { complaint: known }) })]);
+  act(journal, stream, "an-entry", (one, visit) => [
+    draftComplaint(one, visit, { text, ...(known === undefined ? {} : { complaint: known }) }),
+  ]);
 
 /** Undoes one step; `redo` brings an undone one back. */
 export const undo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>
@@ -72,10 +120,18 @@ export const redo = (journal: Journal, stream: string, step: Pick<Step, "ids">):
   act(journal, stream, "an-entry", (one, visit) => draftRedo(one, visit, step.ids));
 
 /** Closes the visit with its judgement as a readable blob. */
-export async function close(journal: Journal, stream: string, assessment: unknown, engine: string, hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>): Promise<boolean> {
+export async function close(
+  journal: Journal,
+  stream: string,
+  assessment: unknown,
+  engine: string,
+  hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>,
+): Promise<boolean> {
   const bytes = new TextEncoder().encode(JSON.stringify(assessment));
   const blob: KeptBytes = { hash: await hash(bytes), type: "application/json", bytes };
-  return act(journal, stream, "an-entry", (one, visit) => [draftClose(one, visit, { assessment: blob.hash, engine })], [blob]);
+  return act(journal, stream, "an-entry", (one, visit) => [draftClose(one, visit, { assessment: blob.hash, engine })], [
+    blob,
+  ]);
 }
 
 export const reopen = (journal: Journal, stream: string, reason: string): Promise<boolean> =>

@@ -37,7 +37,12 @@ export interface JobView extends JobLine {
   readonly lookToo?: string;
   readonly recheck?: string;
   readonly basis: string;
-  readonly faults: readonly { readonly id: string; readonly title: string; readonly second: string; readonly href: string }[];
+  readonly faults: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly second: string;
+    readonly href: string;
+  }[];
   readonly cautions: readonly string[];
 }
 
@@ -56,14 +61,19 @@ export function byWhenText({ class: due, distance, date }: ByWhen): string {
 export function whyText(why: Why): string {
   const text = whyTexts[why.code];
   if (text === undefined) return why.code;
-  return fill(text, Object.fromEntries(Object.entries(why.params).map(([name, value]) => [name, whyWord(why.code, name, value)])));
+  return fill(
+    text,
+    Object.fromEntries(Object.entries(why.params).map(([name, value]) => [name, whyWord(why.code, name, value)])),
+  );
 }
 
 /** `0.5–1.0 h`, or minutes when all of it stays under an hour. */
 function hoursText([low = 0, , high = 0]: readonly number[]): string {
   if (high < 60) return low === high ? t("work.min", { n: low }) : t("work.min-range", { low, high });
   const write = (minutes: number): string => show(minutes / 60, 1, decimalComma.value);
-  return low === high ? t("work.hours", { n: write(low) }) : t("work.hours-range", { low: write(low), high: write(high) });
+  return low === high
+    ? t("work.hours", { n: write(low) })
+    : t("work.hours-range", { low: write(low), high: write(high) });
 }
 
 function jobLine({ known, who, visit }: Telling, due: JobDue, index: number): JobLine {
@@ -81,10 +91,17 @@ function jobLine({ known, who, visit }: Telling, due: JobDue, index: number): Jo
   };
 }
 
-export const workLines = (telling: Telling, jobs: readonly JobDue[]): readonly JobLine[] => jobs.map((due, index) => jobLine(telling, due, index));
+export const workLines = (telling: Telling, jobs: readonly JobDue[]): readonly JobLine[] =>
+  jobs.map((due, index) => jobLine(telling, due, index));
 
 /** One job with everything the sheet says of it; undefined when no finding calls for it any more. */
-export function jobView(telling: Telling, tree: PlaceTree, jobs: readonly JobDue[], id: { readonly job: string; readonly place: string }, above: (due: JobDue, next: JobDue) => Reason): JobView | undefined {
+export function jobView(
+  telling: Telling,
+  tree: PlaceTree,
+  jobs: readonly JobDue[],
+  id: { readonly job: string; readonly place: string },
+  above: (due: JobDue, next: JobDue) => Reason,
+): JobView | undefined {
   const index = jobs.findIndex((due) => due.job === id.job && due.place === id.place);
   const due = jobs[index];
   if (!due) return undefined;
@@ -103,16 +120,30 @@ export function jobView(telling: Telling, tree: PlaceTree, jobs: readonly JobDue
     ...(reason ? { whyAbove: whyText(reason.why) } : {}),
     access: (entry?.job.access ?? []).map((access) => known.words.access[access] ?? access),
     parts: (entry?.job.parts ?? []).map((part) => {
-      const second = [...(part.set === undefined ? [] : [`${t("work.together")}: ${partName(part.set)}`]), ...(part.reuse === "never" ? [t("work.never-reuse")] : [])].join(", ");
-      return { id: part.part, words: `${part.count !== undefined && part.count > 1 ? `${part.count} × ` : ""}${partName(part.part)}`, ...(second === "" ? {} : { second }) };
+      const second = [
+        ...(part.set === undefined ? [] : [`${t("work.together")}: ${partName(part.set)}`]),
+        ...(part.reuse === "never" ? [t("work.never-reuse")] : []),
+      ].join(", ");
+      return {
+        id: part.part,
+        words: `${part.count !== undefined && part.count > 1 ? `${part.count} × ` : ""}${partName(part.part)}`,
+        ...(second === "" ? {} : { second }),
+      };
     }),
     consumables: (entry?.job.consumables ?? []).map(partName),
     follows: (entry?.job.follows ?? []).map((job) => jobSays(known, job, who).name),
     after: (entry?.job.after ?? []).map((point) => pointName(known, point)),
-    ...(beside.length > 0 ? { lookToo: t("work.look-too", { place: beside.map((place) => placeName(known, place)).join(", ") }) } : {}),
+    ...(beside.length > 0
+      ? { lookToo: t("work.look-too", { place: beside.map((place) => placeName(known, place)).join(", ") }) }
+      : {}),
     ...(entry?.job["recheck-km"] === undefined ? {} : { recheck: t("work.recheck", { n: entry.job["recheck-km"] }) }),
     basis: t("work.basis", { basis: t(`basis.${entry?.job.minutesBasis ?? "unverified"}`) }),
-    faults: due.faults.map(({ fault, place }) => ({ id: `${fault}@${place}`, title: faultSays(known, fault, [], who).says, second: placeName(known, place), href: to("finding", { visit, fault, place }) })),
+    faults: due.faults.map(({ fault, place }) => ({
+      id: `${fault}@${place}`,
+      title: faultSays(known, fault, [], who).says,
+      second: placeName(known, place),
+      href: to("finding", { visit, fault, place }),
+    })),
     cautions: entry?.job.cautions ?? [],
   };
 }

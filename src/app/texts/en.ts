@@ -12,6 +12,7 @@ export const en = {
   "app.missing.says": "This address names something that was never kept here, or was removed.",
   "app.broke": "This screen stopped",
   "app.broke.says": "A mistake of ours. Everything kept is safe. Open it again, or go to the cars.",
+  "app.not-opened": "It could not be opened",
   "app.again": "Again",
   "app.close": "Close",
   "app.back": "Back",
@@ -53,9 +54,11 @@ export const en = {
   "notice.title": "Before you begin",
   "notice.helps": "Leadlamp helps you look a car over, keeps what you saw and puts the work in order.",
   "notice.no-test": "It is no roadworthiness test, and no finding here says a car is fit for the road.",
-  "notice.no-data": "It does not replace the maker's data, the rules where you are, or someone licensed to do the work. Where they differ, they win.",
+  "notice.no-data":
+    "It does not replace the maker's data, the rules where you are, or someone licensed to do the work. Where they differ, they win.",
   "notice.safe": "Never go under a car held by a jack alone. If a step could hurt you and you are unsure, leave it.",
-  "notice.kept": "Everything stays on this phone. Nothing is sent anywhere. Clearing the browser's data clears your record too.",
+  "notice.kept":
+    "Everything stays on this phone. Nothing is sent anywhere. Clearing the browser's data clears your record too.",
   "notice.read": "I have read this",
 
   "sections.label": "Parts of this visit",
@@ -76,7 +79,7 @@ export const en = {
   "cars.visits": "{n} {n|one=visit|other=visits}, last {when}",
   "cars.open-since": "Visit open since {when}",
   "cars.closed-on": "Last visit {when}",
-  "cars.open-count": "Visit open since {when}, {done} of {all} points",
+  "cars.open-glance": "{open}, {done} of {all} points",
   "cars.go-on": "Go on round the car",
   "cars.go-on-says": "{place}, {done} of {all} points",
   "cars.see": "See the findings",
@@ -91,6 +94,7 @@ export const en = {
   "new-car.name.needed": "A car needs a name.",
   "new-car.create": "Keep this car",
 
+  "car.back": "Car",
   "car.rename": "Another name",
   "car.visits": "Visits",
   "car.no-visits": "No visit yet",
@@ -122,11 +126,7 @@ export const en = {
   "facts.title": "Build data",
   "facts.says": "What the rules ask about this car. Not known is a good answer until you know.",
   "facts.unknown": "Not known",
-  "facts.first-used": "First used",
-  "facts.country": "Country",
-  "facts.seat": "Driver sits",
-  "facts.left": "left",
-  "facts.right": "right",
+  "facts.number-odd": "A number, please.",
   "facts.year-odd": "A year with four digits, please.",
 
   "limits.title": "Limits book",
@@ -144,6 +144,7 @@ export const en = {
   "limit.everywhere": "every such place",
   "limit.keep": "Keep in the book",
   "limit.drop": "Back to the default",
+  "limit.open-visits": "Visits already open keep the limits they were opened with.",
   "limit.over": "over {value} {unit}: {grade}",
   "limit.at-or-over": "{value} {unit} or over: {grade}",
   "limit.under": "under {value} {unit}: {grade}",
@@ -180,6 +181,8 @@ export const en = {
   "visit.title": "Visit",
   "visit.open": "open since {when}",
   "visit.closed": "closed {when}",
+  "visit.open-short": "open",
+  "visit.closed-short": "closed",
   "visit.complaints": "Complaints",
   "visit.no-complaint": "None noted",
   "visit.add-complaint": "Add a complaint",
@@ -195,7 +198,8 @@ export const en = {
   "visit.cautions.says": "{n} {n|one=caution|other=cautions} stand",
   "visit.close": "Close the visit",
   "visit.close.sure": "Close this visit?",
-  "visit.close.says": "The judgement is kept as it stands, with the sheets and limits it was made from. It can be reopened with a reason.",
+  "visit.close.says":
+    "The judgement is kept as it stands, with the sheets and limits it was made from. It can be reopened with a reason.",
   "visit.close.left": "{n} points not looked at. They never count as sound.",
   "visit.reopen": "Reopen the visit",
   "visit.reopen.why": "Why it is reopened",
@@ -275,7 +279,8 @@ export const en = {
   "photo.view": "Picture",
   "photo.remove": "Take the picture back",
 
-  "reading.of": "Reading {n} of {of}",
+  "reading.rest": " of {of}",
+  "reading.scale-label": "The scale",
   "reading.one": "Reading",
   "reading.keypad": "Keypad",
   "reading.rub-out": "Rub out",
@@ -362,13 +367,15 @@ export const en = {
 
   "findings.title": "Findings",
   "findings.none": "No finding so far",
-  "findings.none.says": "Nothing looked at has fired a rule. Points not looked at are listed below; they never count as sound.",
+  "findings.none.says":
+    "Nothing looked at has fired a rule. Points not looked at are listed below; they never count as sound.",
   "findings.nothing-yet": "Nothing looked at yet",
   "findings.nothing-yet.says": "Lines fill in as you go round. Start at the first place, or tap any.",
   "findings.start": "Start the round",
   "findings.counts": "Show only",
   "findings.sentence.dangerous": "{n} {n|one=thing is|other=things are} dangerous.",
-  "findings.sentence.major": "{n} {n|one=thing|other=things} to put right soon; nothing dangerous in what was looked at.",
+  "findings.sentence.major":
+    "{n} {n|one=thing|other=things} to put right soon; nothing dangerous in what was looked at.",
   "findings.sentence.lesser": "Nothing dangerous or major in what was looked at.",
   "findings.sentence.unseen": "{n} {n|one=point|other=points} not looked at.",
   "findings.sentence.all": "Every point was looked at.",
@@ -386,6 +393,7 @@ export const en = {
   "findings.nothing-under": "Nothing under this mark.",
   "findings.effects": "Remarks",
 
+  "finding.title": "Finding",
   "finding.back": "Findings",
   "finding.because": "Because",
   "finding.seen": "Seen",
@@ -434,7 +442,8 @@ export const en = {
   "work.min-range": "{low}–{high} min",
   "work.hours": "{n} h",
   "work.hours-range": "{low}–{high} h",
-  "work.own": "own time, once opened up",
+  "work.job": "Job",
+  "work.own": "Times are each job's own, once it is opened up",
   "work.place": "at {place}",
   "work.why": "Why here",
   "work.why-above": "Why above the next",
@@ -486,7 +495,8 @@ export const en = {
   "gate.skip": "Go on with another place",
   "gate.unproven": "Done unproven, and why",
   "gate.unproven.title": "Unproven: {gate}",
-  "gate.unproven.says": "Only where the check can't be made here. The record says it was done unproven, with your reason.",
+  "gate.unproven.says":
+    "Only where the check can't be made here. The record says it was done unproven, with your reason.",
   "gate.unproven.why": "Why it can't be cleared",
   "gate.unproven.keep": "Note it and go on",
   "gate.unproven.noted": "Noted as unproven: {why}",
@@ -507,7 +517,8 @@ export const en = {
   "history.undo": "Undo the last: {what}",
   "history.redo": "Bring back: {what}",
   "history.none": "Nothing entered yet",
-  "history.undone": "undone",
+  "history.taken-back": "taken back",
+  "history.reply": "reply",
   "history.visit.opened": "visit opened",
   "history.visit.dated": "date changed",
   "history.visit.odometer": "odometer",
@@ -585,13 +596,17 @@ export const en = {
   "install.title": "On the home screen",
   "install.says": "Put there, Leadlamp opens like any app and the phone is less likely to clear what it keeps.",
   "install.now": "Put it there now",
-  "install.android": "Android: open the browser's menu and choose to add the page to the home screen, or to install it.",
-  "install.ios": "iPhone and iPad: press Share, then Add to Home Screen. Do this before you enter anything: the app on the home screen starts with an empty record.",
+  "install.android":
+    "Android: open the browser's menu and choose to add the page to the home screen, or to install it.",
+  "install.ios":
+    "iPhone and iPad: press Share, then Add to Home Screen. Do this before you enter anything: the app on the home screen starts with an empty record.",
   "install.desktop": "On a computer: look for the install sign at the end of the address bar.",
   "install.there": "It is already there.",
 
   "about.title": "What Leadlamp is",
   "about.licence": "Free to use under the MIT licence.",
-  "about.limits": "Limits come from the maker where the car's book holds them; else from published documents or common practice, and each says which.",
-  "about.words": "Grades minor, major and dangerous follow Directive 2014/45/EU; advisory is national practice. Signal words follow ISO 3864-2 and ANSI Z535.",
+  "about.limits":
+    "Limits come from the maker where the car's book holds them; else from published documents or common practice, and each says which.",
+  "about.words":
+    "Grades minor, major and dangerous follow Directive 2014/45/EU; advisory is national practice. Signal words follow ISO 3864-2 and ANSI Z535.",
 } as const;

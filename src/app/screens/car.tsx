@@ -1,0 +1,152 @@
+/** One car: go on with the open visit, what is still open, its visits, what is known about it. */
+import { useEffect, useState } from "preact/hooks";
+import type { CarState } from "../../core/record/index.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { GradeMark } from "../parts/grade-mark.js";
+import { ListRow } from "../parts/list-row.js";
+import { EmptyState, Notice } from "../parts/notice.js";
+import { Band, Pool } from "../parts/pool.js";
+import { Sheet } from "../parts/sheet.js";
+import { ThumbZone } from "../parts/thumb-zone.js";
+import { Title } from "../parts/title.js";
+import { paramOf, useApp } from "../state/app.js";
+import { worstFirst } from "../state/because.js";
+import { rename } from "../state/car-acts.js";
+import {
+  carTitle,
+  factsKnown,
+  limitsKnown,
+  namesThatDiffer,
+  openComplaints,
+  openFaults,
+  visitLines,
+} from "../state/car-view.js";
+import { faultSecond } from "../state/findings-view.js";
+import { faultSays } from "../state/knowledge.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { t } from "../texts/index.js";
+import { Top } from "./frame.js";
+import { OnCar } from "./on-car.js";
+import { useLoaded } from "./use-loaded.js";
+
+/** What the last visit left open: complaints, then faults by the worst. */
+function StillOpen({ visit }: { readonly visit: string }) {
+  const { desk } = useApp();
+  const laid = desk(visit);
+  const opened = laid.visit.value;
+  const [known, assessment] = [laid.known.value, laid.assessment.value];
+  const state = opened.is === "open" ? opened.state : undefined;
+  const complaints = openComplaints(state);
+  const faults = worstFirst(openFaults(assessment));
+  const who = state?.opened?.value.who ?? "technician";
+  return (
+    <Band heading={t("car.open")}>
+      {complaints.map((one) => (
+        <ListRow key={one.id} title={one.title} second={one.second} href={to("visit", { visit: paramOf(visit) })} />
+      ))}
+      {known &&
+        faults.map((fault) => (
+          <ListRow
+            key={`${fault.fault}@${fault.place}`}
+            lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
+            title={faultSays(known, fault.fault, fault.rules, who).says}
+            second={faultSecond({ known }, fault)}
+            href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
+          />
+        ))}
+      {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
+    </Band>
+  );
+}
+
+function Rename({
+  car,
+  open,
+  onClose,
+}: {
+  readonly car: CarState;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}) {
+  const { journal } = useApp();
+  const [name, setName] = useState(carTitle(car));
+  const keep = (): void => {
+    if (name.trim() !== "" && name.trim() !== carTitle(car)) void rename(journal, car.stream, name.trim());
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("car.rename")}
+      closeWords={t("app.close")}
+      onClose={onClose}
+      foot={<NextAction words={t("app.keep")} onPress={keep} />}
+    >
+      <Field id="new-name" kind="text" label={t("new-car.name")} value={name} onInput={setName} autocomplete="off" />
+    </Sheet>
+  );
+}
+
+function CarBody({ car, param }: { readonly car: CarState; readonly param: string }) {
+  const { journal, shelf } = useApp();
+  const [renaming, setRenaming] = useState(false);
+  useEffect(() => void journal.refresh(), [journal]);
+  const common = useLoaded(() => shelf.common.load(), "common");
+  const visits = visitLines(journal.summaries.value ?? [], car.stream);
+  const open = visits.find((visit) => !visit.closed);
+  const last = visits[0];
+  const differ = namesThatDiffer(car);
+  return (
+    <>
+      <Top back={t("cars.title")} href="#/" />
+      <main>
+        <Title title={carTitle(car)} />
+        {differ !== undefined && <Notice kind="plain" title={differ} />}
+        {open && (
+          <Pool>
+            <NextAction words={t("cars.go-on")} says={open.title} href={to("round", { visit: paramOf(open.stream) })} />
+          </Pool>
+        )}
+        {last ? (
+          <StillOpen visit={last.stream} />
+        ) : (
+          <EmptyState title={t("car.no-visits")} says={t("car.no-visits.says")} drawing="body" />
+        )}
+        {visits.length > 0 && (
+          <Band heading={t("car.visits")}>
+            {visits.map((visit) => (
+              <ListRow
+                key={visit.stream}
+                title={visit.title}
+                second={visit.second}
+                href={to("visit", { visit: paramOf(visit.stream) })}
+              />
+            ))}
+          </Band>
+        )}
+        <Band>
+          <ListRow
+            title={t("car.facts")}
+            second={common && factsKnown(car, common.common)}
+            href={to("facts", { car: param })}
+          />
+          <ListRow title={t("car.limits")} second={limitsKnown(car)} href={to("limits", { car: param })} />
+          <ListRow title={t("car.places")} href={to("places", { car: param })} />
+        </Band>
+        <div class="acts">
+          <Tool words={t("car.rename")} onPress={() => setRenaming(true)} />
+        </div>
+      </main>
+      <ThumbZone
+        label={carTitle(car)}
+        next={{ words: t("car.new-visit"), href: to("new-visit", { car: param }), onward: true }}
+      />
+      <Rename car={car} open={renaming} onClose={() => setRenaming(false)} />
+    </>
+  );
+}
+
+export const Car = ({ params }: { readonly params: ParamsOf<"car"> }) => (
+  <OnCar param={params.car}>{(car) => <CarBody car={car} param={params.car} />}</OnCar>
+);

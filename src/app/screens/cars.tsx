@@ -1,0 +1,167 @@
+/** The first screen: the car last worked on in the light, visits left open, the other cars, what to begin. */
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { NextAction } from "../parts/button.js";
+import { CarPlan, SmallCar } from "../parts/car-plan.js";
+import { ListRow } from "../parts/list-row.js";
+import { EmptyState } from "../parts/notice.js";
+import { Band, Pool } from "../parts/pool.js";
+import { Sheet } from "../parts/sheet.js";
+import { ThumbZone } from "../parts/thumb-zone.js";
+import { Title } from "../parts/title.js";
+import { paramOf, useApp } from "../state/app.js";
+import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
+import { recallGlance } from "../state/glance.js";
+import { to } from "../state/routes.js";
+import { t } from "../texts/index.js";
+import { Top } from "./frame.js";
+import { OpeningScreen } from "./lazy.js";
+
+function LitCar({ car }: { readonly car: CarLine }) {
+  const { remembered } = useApp();
+  const glance = car.last ? recallGlance(remembered, car.last.stream) : undefined;
+  const visit = car.last && paramOf(car.last.stream);
+  const says =
+    car.open && glance ? t("cars.open-glance", { open: car.second, done: glance.done, all: glance.all }) : car.second;
+  return (
+    <Pool as="section" label={car.name} bare>
+      <a class="pool-head" href={to("car", { car: paramOf(car.stream) })}>
+        <h2>{car.name}</h2>
+        <p class="small n">{says}</p>
+      </a>
+      <CarPlan
+        plan="body"
+        side="left"
+        places={glance?.places ?? []}
+        label={t("cars.plan", { car: car.name })}
+        listWords=""
+        cone={false}
+        rest={car.looked && !glance ? "done" : glance ? "ghost" : "not-looked"}
+      />
+      <div class="acts">
+        {visit && car.open && (
+          <NextAction
+            words={t("cars.go-on")}
+            href={to("round", { visit })}
+            {...(glance?.spot ? { says: glance.spot } : {})}
+          />
+        )}
+        {visit && !car.open && <NextAction words={t("cars.see")} href={to("findings", { visit })} />}
+      </div>
+    </Pool>
+  );
+}
+
+function CarRow({ car }: { readonly car: CarLine }) {
+  return (
+    <ListRow
+      gutter="wide"
+      lead={<SmallCar looked={car.looked} />}
+      title={car.name}
+      second={car.second}
+      href={to("car", { car: paramOf(car.stream) })}
+    />
+  );
+}
+
+function Others({ view }: { readonly view: CarsView }) {
+  const own = view.own.filter((car) => car !== view.lit);
+  const demo = view.demo.filter((car) => car !== view.lit);
+  return (
+    <>
+      {view.leftOpen.length > 0 && (
+        <Band heading={t("cars.open-visits")}>
+          {view.leftOpen.map(({ car, visit }) => (
+            <ListRow
+              key={visit.stream}
+              title={car.name}
+              second={t("cars.go-on")}
+              aside={car.second}
+              href={to("round", { visit: paramOf(visit.stream) })}
+            />
+          ))}
+        </Band>
+      )}
+      {own.map((car) => (
+        <CarRow key={car.stream} car={car} />
+      ))}
+      {demo.length > 0 && (
+        <Band heading={t("cars.demo")}>
+          {demo.map((car) => (
+            <CarRow key={car.stream} car={car} />
+          ))}
+        </Band>
+      )}
+    </>
+  );
+}
+
+/** Which car a new visit is to, where there are several. */
+function WhichCar({
+  view,
+  open,
+  onClose,
+}: {
+  readonly view: CarsView;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}) {
+  return (
+    <Sheet open={open} title={t("cars.which")} closeWords={t("app.close")} onClose={onClose}>
+      {[...view.own, ...view.demo].map((car) => (
+        <ListRow
+          key={car.stream}
+          title={car.name}
+          second={car.second}
+          href={to("new-visit", { car: paramOf(car.stream) })}
+        />
+      ))}
+    </Sheet>
+  );
+}
+
+export function Cars() {
+  const { journal } = useApp();
+  const [choosing, setChoosing] = useState(false);
+  useEffect(() => void journal.refresh(), [journal]);
+  const summaries = journal.summaries.value;
+  const view = useMemo(() => summaries && carsView(summaries), [summaries]);
+  if (!view) return <OpeningScreen />;
+  const all = [...view.own, ...view.demo];
+  const newVisit =
+    all.length === 1 && all[0]
+      ? { href: to("new-visit", { car: paramOf(all[0].stream) }) }
+      : { onPress: () => setChoosing(true) };
+  return (
+    <>
+      <Top />
+      <main>
+        <Title title={t("cars.title")} />
+        {view.lit ? (
+          <LitCar car={view.lit} />
+        ) : (
+          <Pool>
+            <EmptyState
+              title={t("cars.none")}
+              says={t("cars.none.says")}
+              drawing="body"
+              action={{ words: t("cars.open-demo"), href: to("demo") }}
+            />
+          </Pool>
+        )}
+        {view.lit && <Others view={view} />}
+        <Band>
+          <ListRow folded title={t("cars.sheets")} href={to("sheets")} />
+          <ListRow folded title={t("cars.settings")} href={to("settings")} />
+        </Band>
+      </main>
+      <ThumbZone
+        label={t("cars.title")}
+        tools={[
+          { id: "car", words: t("cars.new"), href: to("new-car") },
+          ...(all.length > 0 ? [{ id: "visit", words: t("cars.new-visit"), ...newVisit }] : []),
+        ]}
+      />
+      <WhichCar view={view} open={choosing} onClose={() => setChoosing(false)} />
+    </>
+  );
+}

@@ -1,0 +1,55 @@
+/** The complaint in the owner's words, and the known complaints it sounds like: they put the likely points first. */
+import { Field } from "../parts/field.js";
+import { ReplyGrid } from "../parts/reply-grid.js";
+import { useApp } from "../state/app.js";
+import type { FrozenCommonFile } from "../state/frozen.js";
+import { commonTextsOf } from "../state/shelf.js";
+import { t } from "../texts/index.js";
+import { useLoaded } from "./use-loaded.js";
+
+const MOST_SUGGESTED = 4;
+
+interface ComplaintFieldProps {
+  readonly id: string;
+  readonly common: FrozenCommonFile;
+  readonly text: string;
+  readonly chosen: string | undefined;
+  readonly onText: (text: string) => void;
+  readonly onChoose: (known: string | undefined) => void;
+}
+
+export function ComplaintField({ id, common, text, chosen, onText, onChoose }: ComplaintFieldProps) {
+  const { judging } = useApp();
+  const core = useLoaded(judging, "judging");
+  const words = commonTextsOf(common);
+  const suggested = core && text.trim() !== "" ? core.complaintsIn(text, words).slice(0, MOST_SUGGESTED) : [];
+  const shown = chosen === undefined || suggested.includes(chosen) ? suggested : [chosen, ...suggested];
+  return (
+    <div class="form">
+      <Field
+        id={id}
+        kind="area"
+        label={t("new-visit.complaint")}
+        help={t("new-visit.complaint.help")}
+        value={text}
+        onInput={onText}
+      />
+      {shown.length > 0 && (
+        <>
+          <p class="label">{t("new-visit.sounds-like")}</p>
+          <ReplyGrid
+            kind="several"
+            columns={1}
+            label={t("new-visit.sounds-like")}
+            replies={shown.map((one) => ({
+              id: one,
+              words: words.complaints[one]?.name ?? one,
+              chosen: one === chosen,
+            }))}
+            onChoose={(one, isChosen) => onChoose(isChosen ? one : undefined)}
+          />
+        </>
+      )}
+    </div>
+  );
+}

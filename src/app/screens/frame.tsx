@@ -1,0 +1,89 @@
+/** What most screens share: the top line with keeping, the title, and the section row of a visit. */
+import type { ComponentChildren } from "preact";
+import { useMemo } from "preact/hooks";
+import { EmptyState } from "../parts/notice.js";
+import { SectionRow } from "../parts/section-row.js";
+import { Title } from "../parts/title.js";
+import { TopLine } from "../parts/top-line.js";
+import { useApp } from "../state/app.js";
+import { keepingState } from "../state/keeping.js";
+import { to } from "../state/routes.js";
+import { t } from "../texts/index.js";
+
+/** The keeping state of the top line. */
+export function useKeeping() {
+  const { journal, around } = useApp();
+  return useMemo(() => keepingState(journal, around.online), [journal, around]).value;
+}
+
+/** Top line with the way back: in history where one came from there, else to the screen above. */
+export function Top({
+  back,
+  href,
+  aside,
+}: {
+  readonly back?: string;
+  readonly href?: string;
+  readonly aside?: string;
+}) {
+  const { router } = useApp();
+  const keeping = useKeeping();
+  const says = aside !== undefined && keeping.kind !== "error" ? { aside } : { keeping };
+  return (
+    <TopLine {...(back === undefined ? {} : { back: { words: back, onPress: () => router.up(href) } })} {...says} />
+  );
+}
+
+export type Section = "round" | "findings" | "work" | "visit";
+
+/** The four parts of a visit; put away during the round, where gloves would mis-tap. */
+export function Sections({ visit, here }: { readonly visit: string; readonly here: Section }) {
+  const sections = (["round", "findings", "work", "visit"] as const).map((id) => ({
+    id,
+    words: t(`sections.${id}`),
+    href: to(id, { visit }),
+    here: id === here,
+  }));
+  return <SectionRow label={t("sections.label")} sections={sections} />;
+}
+
+/** A plain screen: top line, title, content. */
+export function Plain({
+  back,
+  href,
+  title,
+  second,
+  children,
+}: {
+  readonly back: string;
+  readonly href?: string;
+  readonly title: string;
+  readonly second?: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <>
+      <Top back={back} {...(href === undefined ? {} : { href })} />
+      <main>
+        <Title title={title} {...(second === undefined ? {} : { second })} />
+        {children}
+      </main>
+    </>
+  );
+}
+
+/** The address names something that is not on this phone. */
+export function MissingScreen() {
+  return (
+    <>
+      <Top />
+      <main>
+        <EmptyState
+          title={t("app.missing")}
+          says={t("app.missing.says")}
+          action={{ words: t("app.to-cars"), href: "#/" }}
+        />
+      </main>
+    </>
+  );
+}

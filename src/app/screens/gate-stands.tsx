@@ -1,0 +1,78 @@
+/** A gate that stands before this car state: what to do first. Tripped it lets nothing pass; else only with a reason. */
+import { useState } from "preact/hooks";
+import type { GateState } from "../../core/assess/contract.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { GateNotice } from "../parts/gate-notice.js";
+import { Sheet } from "../parts/sheet.js";
+import { useApp } from "../state/app.js";
+import { type GateLine, gateLine } from "../state/cautions-view.js";
+import { to } from "../state/routes.js";
+import { note } from "../state/visit-acts.js";
+import { t } from "../texts/index.js";
+import { cautionPanel } from "./caution-panels.js";
+import type { OnDesk } from "./on-visit.js";
+
+/** A gate as its notice. */
+export function GateLineNotice({ line }: { readonly line: GateLine }) {
+  const says = [line.says, line.missing, line.unproven].filter(Boolean).join(" ");
+  return (
+    <GateNotice
+      state={line.state}
+      title={line.title}
+      stateWords={line.stateWords}
+      {...(says === "" ? {} : { says })}
+      first={line.first}
+      cautions={line.cautions.map((one) => cautionPanel(one, "small"))}
+    />
+  );
+}
+
+function Unproven({
+  on,
+  line,
+  open,
+  onClose,
+}: {
+  readonly on: OnDesk;
+  readonly line: GateLine;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}) {
+  const { journal } = useApp();
+  const [why, setWhy] = useState("");
+  const keep = (): void => {
+    if (why.trim() === "") return;
+    void note(journal, on.stream, why.trim(), { point: line.id });
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("gate.unproven.title", { gate: line.title })}
+      closeWords={t("app.cancel")}
+      onClose={onClose}
+      foot={<NextAction words={t("gate.unproven.keep")} onPress={keep} disabled={why.trim() === ""} />}
+    >
+      <p>{t("gate.unproven.says")}</p>
+      <Field id="unproven-why" kind="area" label={t("gate.unproven.why")} value={why} onInput={setWhy} />
+    </Sheet>
+  );
+}
+
+export function GateStands({ on, gate }: { readonly on: OnDesk; readonly gate: GateState }) {
+  const [noting, setNoting] = useState(false);
+  const line = gateLine(on.telling, gate, on.visit);
+  return (
+    <>
+      <GateLineNotice line={line} />
+      <div class="acts">
+        <Tool words={t("gate.skip")} href={to("where", { visit: on.param })} />
+        {line.state === "not-cleared" && !on.visit.closed && (
+          <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />
+        )}
+      </div>
+      <Unproven on={on} line={line} open={noting} onClose={() => setNoting(false)} />
+    </>
+  );
+}

@@ -1,0 +1,28 @@
+/** One gate: its state, what tripped it or what comes first, and its cautions. */
+
+import { gateLine } from "../state/cautions-view.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { t } from "../texts/index.js";
+import { MissingScreen, Plain } from "./frame.js";
+import { GateLineNotice } from "./gate-stands.js";
+import { OnVisit } from "./on-visit.js";
+
+export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
+  <OnVisit param={params.visit}>
+    {(on) => {
+      const gate = on.assessment.gates.find((one) => one.gate === params.gate);
+      if (!gate) return <MissingScreen />;
+      const line = gateLine(on.telling, gate, on.visit);
+      return (
+        <Plain
+          back={t("cautions.title")}
+          href={to("cautions", { visit: on.param })}
+          title={line.title}
+          second={t("gate.guards", { what: line.guards })}
+        >
+          <GateLineNotice line={line} />
+        </Plain>
+      );
+    }}
+  </OnVisit>
+);

@@ -1,0 +1,93 @@
+/** One job: what is done, why it stands where it stands, what comes apart, which parts, what is measured again. */
+import { CautionPanel } from "../parts/caution-panel.js";
+import { JobRow } from "../parts/job-row.js";
+import { ListRow } from "../parts/list-row.js";
+import { Band, Pool } from "../parts/pool.js";
+import { cautionLine } from "../state/cautions-view.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { type JobView, jobView } from "../state/work-view.js";
+import { t } from "../texts/index.js";
+import { cautionPanel } from "./caution-panels.js";
+import { MissingScreen, Top } from "./frame.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
+
+function Lines({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <Band heading={heading}>
+      {lines.map((line) => (
+        <p key={line} class="remark">
+          {line}
+        </p>
+      ))}
+    </Band>
+  );
+}
+
+function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) {
+  return (
+    <>
+      <Lines heading={t("work.does")} lines={[view.does].filter((text) => text !== "")} />
+      <Lines heading={t("work.why")} lines={[...view.why, ...(view.whyAbove === undefined ? [] : [view.whyAbove])]} />
+      <Band heading={t("work.faults")}>
+        {view.faults.map((fault) => (
+          <ListRow key={fault.id} title={fault.title} second={fault.second} href={fault.href} />
+        ))}
+      </Band>
+      <Lines heading={t("work.access")} lines={view.access} />
+      {view.parts.length > 0 && (
+        <Band heading={t("work.parts")}>
+          {view.parts.map((part) => (
+            <ListRow key={part.id} title={part.words} second={part.second} />
+          ))}
+        </Band>
+      )}
+      <Lines heading={t("work.consumables")} lines={view.consumables} />
+      <Lines heading={t("work.follows")} lines={view.follows} />
+      <Lines
+        heading={t("work.after")}
+        lines={[
+          ...view.after,
+          ...(view.lookToo === undefined ? [] : [view.lookToo]),
+          ...(view.recheck === undefined ? [] : [view.recheck]),
+        ]}
+      />
+      {view.cautions.map((caution) => (
+        <CautionPanel key={caution} {...cautionPanel(cautionLine(on.known, caution, on.visit.told), "small")} />
+      ))}
+      <p class="remark small">{`${t("work.own")}. ${view.basis}.`}</p>
+    </>
+  );
+}
+
+function JobBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsOf<"job"> }) {
+  const view = jobView(on.telling, on.tree, on.desk.jobs.value, params, on.desk.above);
+  if (!view) return <MissingScreen />;
+  return (
+    <>
+      <Top back={t("work.title")} href={to("work", { visit: on.param })} />
+      <main>
+        <h1 class="spoken" tabIndex={-1}>
+          {t("work.job")}
+        </h1>
+        <Pool as="section" label={view.title} bare>
+          <JobRow
+            open
+           
+            number={view.number}
+            title={view.title}
+            mark={view.mark}
+            markWord={t(`mark.${view.mark}`)}
+            byWhen={view.byWhen}
+            hours={view.hours}
+          />
+        </Pool>
+        <Details on={on} view={view} />
+      </main>
+    </>
+  );
+}
+
+export const Job = ({ params }: { readonly params: ParamsOf<"job"> }) => (
+  <OnVisit param={params.visit}>{(on) => <JobBody on={on} params={params} />}</OnVisit>
+);

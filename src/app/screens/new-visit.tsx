@@ -1,0 +1,193 @@
+/** Opening a visit: what for, who looks, the odometer, the complaint as spoken, the sheets to freeze. */
+import { useState } from "preact/hooks";
+import type { CarState } from "../../core/record/index.js";
+import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import { NextAction } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { Notice } from "../parts/notice.js";
+import { Band } from "../parts/pool.js";
+import { ReplyGrid } from "../parts/reply-grid.js";
+import { UnitSwitch } from "../parts/switch.js";
+import { paramOf, useApp } from "../state/app.js";
+import { openVisit } from "../state/car-acts.js";
+import { carTitle } from "../state/car-view.js";
+import { isoNow, type Opening, openingFrom, PURPOSES, type VisitForm } from "../state/new-visit.js";
+import { figureOf } from "../state/odometer.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { commonFile } from "../state/shelf.js";
+import { t } from "../texts/index.js";
+import { ComplaintField } from "./complaint-field.js";
+import { Plain } from "./frame.js";
+import { OpeningScreen } from "./lazy.js";
+import { OnCar } from "./on-car.js";
+import { useLoaded } from "./use-loaded.js";
+import { useSheetFiles } from "./use-sheets.js";
+
+function Asked({
+  form,
+  set,
+  names,
+}: {
+  readonly form: VisitForm;
+  readonly set: (part: Partial<VisitForm>) => void;
+  readonly names: { readonly name: string; readonly setName: (name: string) => void };
+}) {
+  return (
+    <>
+      <Band heading={t("new-visit.purpose")}>
+        <ReplyGrid
+          kind="one"
+          columns={1}
+          label={t("new-visit.purpose")}
+          replies={PURPOSES.map((id) => ({ id, words: t(`purpose.${id}`), chosen: form.purpose === id }))}
+          onChoose={(id) => set({ purpose: PURPOSES.find((one) => one === id) ?? form.purpose })}
+        />
+      </Band>
+      <Band heading={t("new-visit.who")}>
+        <ReplyGrid
+          kind="one"
+          columns={1}
+          label={t("new-visit.who")}
+          replies={AUDIENCES.map((id) => ({
+            id,
+            words: t(`who.${id}`),
+            says: t(`who.${id}.says`),
+            chosen: form.who === id,
+          }))}
+          onChoose={(id) => set({ who: AUDIENCES.find((one): one is Audience => one === id) ?? form.who })}
+        />
+        <div class="form">
+          <Field
+            id="your-name"
+            kind="text"
+            label={t("new-visit.your-name")}
+            help={t("new-visit.your-name.help")}
+            value={names.name}
+            onInput={names.setName}
+            autocomplete="name"
+          />
+        </div>
+      </Band>
+    </>
+  );
+}
+
+function Odometer({
+  form,
+  set,
+  odd,
+}: {
+  readonly form: VisitForm;
+  readonly set: (part: Partial<VisitForm>) => void;
+  readonly odd: boolean;
+}) {
+  return (
+    <div class="form">
+      <Field
+        id="odometer"
+        kind="number"
+        label={t("new-visit.odometer")}
+        value={form.odometer}
+        onInput={(odometer) => set({ odometer })}
+        {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
+      />
+      <UnitSwitch
+        label={t("reading.unit")}
+        choices={[
+          { id: "km", words: "km" },
+          { id: "[mi_i]", words: "mi" },
+        ]}
+        chosen={form.odometerUnit}
+        onChoose={(odometerUnit) => set({ odometerUnit })}
+      />
+    </div>
+  );
+}
+
+function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
+  const { journal, phone, settings, shelf, router } = useApp();
+  const read = useSheetFiles();
+  const common = useLoaded(() => commonFile(shelf), "common");
+  const [form, setForm] = useState<VisitForm>({
+    purpose: "workshop",
+    who: "technician",
+    odometer: "",
+    odometerUnit: settings.value.odometerUnit,
+    complaint: "",
+    left: [],
+  });
+  const [name, setName] = useState(settings.value.name);
+  const [tried, setTried] = useState(false);
+  const [busy, setBusy] = useState(false);
+  if (!read || !common) return <OpeningScreen />;
+  const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
+  const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer }) === undefined;
+  const files = read.files.filter((file) => !form.left.includes(file.sheet.id));
+  const open = async (): Promise<void> => {
+    setTried(true);
+    if (odd || files.length === 0) return;
+    setBusy(true);
+    settings.value = {
+      ...settings.value,
+      name: name.trim(),
+      odometerUnit: form.odometerUnit === "[mi_i]" ? "[mi_i]" : "km",
+    };
+    const opening: Opening = openingFrom(form, car, common, files, isoNow(phone.now()));
+    const stream = await openVisit(journal, phone, opening, car.demo);
+    setBusy(false);
+    if (stream === undefined) return;
+    await journal.refresh();
+    router.swap(to("round", { visit: paramOf(stream) }));
+  };
+  return (
+    <Plain back={carTitle(car)} href={to("car", { car: param })} title={t("new-visit.title")}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void open();
+        }}
+      >
+        <Asked form={form} set={set} names={{ name, setName }} />
+        <Band>
+          <Odometer form={form} set={set} odd={tried && odd} />
+          <ComplaintField
+            id="complaint"
+            common={common}
+            text={form.complaint}
+            chosen={form.known}
+            onText={(complaint) => set({ complaint })}
+            onChoose={(known) => set({ known })}
+          />
+        </Band>
+        <Band heading={t("new-visit.sheets")}>
+          <ReplyGrid
+            kind="several"
+            columns={1}
+            label={t("new-visit.sheets")}
+            replies={read.sheets.map((sheet) => ({
+              id: sheet.id,
+              words: sheet.title,
+              chosen: !form.left.includes(sheet.id),
+            }))}
+            onChoose={(id, chosen) =>
+              set({ left: chosen ? form.left.filter((one) => one !== id) : [...form.left, id] })
+            }
+          />
+          {tried && files.length === 0 && <Notice kind="plain" title={t("new-visit.no-sheet")} />}
+        </Band>
+        <div class="acts">
+          <NextAction
+            type="submit"
+            words={busy ? t("new-visit.opening") : t("new-visit.open")}
+            disabled={busy}
+            onward
+          />
+        </div>
+      </form>
+    </Plain>
+  );
+}
+
+export const NewVisit = ({ params }: { readonly params: ParamsOf<"new-visit"> }) => (
+  <OnCar param={params.car}>{(car) => <NewVisitBody car={car} param={params.car} />}</OnCar>
+);

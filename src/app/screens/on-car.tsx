@@ -1,0 +1,34 @@
+/** Waits until a car is read, then draws what is inside. */
+import type { ComponentChildren } from "preact";
+import type { CarState } from "../../core/record/index.js";
+import { Notice } from "../parts/notice.js";
+import { carOf, useApp } from "../state/app.js";
+import { t } from "../texts/index.js";
+import { problemText } from "../texts/problems.js";
+import { MissingScreen, Top } from "./frame.js";
+import { OpeningScreen } from "./lazy.js";
+
+export function OnCar({
+  param,
+  children,
+}: {
+  readonly param: string;
+  readonly children: (car: CarState, stream: string) => ComponentChildren;
+}) {
+  const { journal } = useApp();
+  const stream = carOf(param);
+  const car = journal.car(stream).value;
+  if (car.is === "missing") return <MissingScreen />;
+  if (car.is === "opening") return <OpeningScreen />;
+  if (car.is === "trouble") {
+    return (
+      <>
+        <Top back={t("cars.title")} href="#/" />
+        <main>
+          <Notice kind="error" title={t("app.not-opened")} says={problemText(car.problem)} />
+        </main>
+      </>
+    );
+  }
+  return <>{children(car.state, stream)}</>;
+}

@@ -1,0 +1,109 @@
+/** Over a reading: which gauge it is taken with, and where its limit comes from. */
+import { useState } from "preact/hooks";
+import type { JudgedLimit } from "../../core/assess/contract.js";
+import type { GaugeUsed } from "../../core/terms/index.js";
+import { NextAction } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { ListRow } from "../parts/list-row.js";
+import { Sheet } from "../parts/sheet.js";
+import { gaugeName, type Knowledge } from "../state/knowledge.js";
+import { bandsText } from "../state/limits-view.js";
+import { gaugeUsed, type ReadingField } from "../state/reading-view.js";
+import { unitShown } from "../state/telling.js";
+import { rounded, t } from "../texts/index.js";
+
+interface GaugeSheetProps {
+  readonly known: Knowledge;
+  readonly field: ReadingField;
+  readonly unit: string;
+  readonly open: boolean;
+  readonly onChoose: (gauge: GaugeUsed) => void;
+  readonly onClose: () => void;
+}
+
+const positive = (text: string): number | undefined => {
+  const value = Number(text.trim().replace(",", "."));
+  return Number.isFinite(value) && value > 0 ? value : undefined;
+};
+
+export function GaugeSheet({ known, field, unit, open, onChoose, onClose }: GaugeSheetProps) {
+  const [resolution, setResolution] = useState("");
+  const [error, setError] = useState("");
+  const [odd, setOdd] = useState(false);
+  const gauges = [...known.gauges.values()].flatMap((gauge) => {
+    const used = gaugeUsed(field, gauge, unit);
+    return used ? [{ id: gauge.id, used }] : [];
+  });
+  const choose = (gauge: GaugeUsed): void => {
+    onChoose(gauge);
+    onClose();
+  };
+  const own = (): void => {
+    const figures = { resolution: positive(resolution), error: positive(error) };
+    setOdd(figures.resolution === undefined || figures.error === undefined);
+    if (figures.resolution !== undefined && figures.error !== undefined)
+      choose({ resolution: figures.resolution, error: figures.error });
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("reading.gauge.title")}
+      closeWords={t("app.close")}
+      onClose={onClose}
+      foot={<NextAction words={t("reading.gauge.use")} onPress={own} />}
+    >
+      {gauges.map(({ id, used }) => (
+        <ListRow
+          key={id}
+          title={gaugeName(known, id)}
+          second={t("reading.gauge", {
+            resolution: rounded(used.resolution, 4),
+            error: rounded(used.error, 4),
+            unit: unitShown(unit),
+          })}
+          onPress={() => choose(used)}
+        />
+      ))}
+      <h3>{t("reading.gauge.own")}</h3>
+      <Field
+        id="gauge-resolution"
+        kind="number"
+        label={t("reading.gauge.resolution")}
+        unit={unitShown(unit)}
+        value={resolution}
+        onInput={setResolution}
+      />
+      <Field
+        id="gauge-error"
+        kind="number"
+        label={t("reading.gauge.error")}
+        unit={unitShown(unit)}
+        value={error}
+        onInput={setError}
+        {...(odd ? { problem: t("reading.gauge.odd") } : {})}
+      />
+    </Sheet>
+  );
+}
+
+export function SourceSheet({
+  limit,
+  open,
+  onClose,
+}: {
+  readonly limit: JudgedLimit | undefined;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}) {
+  return (
+    <Sheet open={open && limit !== undefined} title={t("reading.source")} closeWords={t("app.close")} onClose={onClose}>
+      {limit && (
+        <>
+          <p>{bandsText(limit, limit.bands)}</p>
+          <p>{[t(`basis.${limit.basis}`), ...(limit.isDefault ? [t("basis.default")] : [])].join(", ")}</p>
+          <p>{limit.source}</p>
+        </>
+      )}
+    </Sheet>
+  );
+}

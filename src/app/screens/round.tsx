@@ -1,0 +1,148 @@
+/** Round the car: one open point in the light, the plan above it, what lies folded below, the thumb zone. */
+import { useEffect, useState } from "preact/hooks";
+import { CarPlan } from "../parts/car-plan.js";
+import { EmptyState, Notice } from "../parts/notice.js";
+import { ThumbZone } from "../parts/thumb-zone.js";
+import { Title } from "../parts/title.js";
+import { useApp } from "../state/app.js";
+import { gateBefore } from "../state/cautions-view.js";
+import { placesAtAGlance } from "../state/glance.js";
+import { type RoundView, roundView } from "../state/round-view.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { recallPoint, rememberPoint } from "../state/settings.js";
+import type { PointAt } from "../state/standing.js";
+import { stopsOf, whereToGoOn } from "../state/stops.js";
+import { t } from "../texts/index.js";
+import { Top } from "./frame.js";
+import { GateStands } from "./gate-stands.js";
+import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
+import { FoldedPoints } from "./round-folded.js";
+import { OpenPointPool } from "./round-point.js";
+import { type RoundOver, RoundSheets } from "./round-sheets.js";
+import { type Answering, useAnswering } from "./use-answering.js";
+
+/** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
+function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
+  const { router } = useApp();
+  const side = on.tree.sideOf(at.place) === "right" ? "right" : "left";
+  const inState = view.stops.filter((stop) => stop.state === at.state && stop.place !== "car");
+  const shown = inState.length > 0 ? inState : view.stops;
+  const places = placesAtAGlance(on.known, on.tree, shown, on.assessment, at.place, on.who === "buyer");
+  const goTo = (place: string): void => {
+    const stop = shown.find((one) => one.place === place);
+    const first = stop && whereToGoOn(on.known, [stop], on.visit.replies, undefined);
+    if (first) router.swap(to("point", { visit: on.param, ...first }));
+  };
+  return (
+    <CarPlan
+      plan={on.known.states.get(at.state)?.plan ?? "body"}
+      side={side}
+      places={places}
+      label={t("round.plan", { side: t(`round.side.${side}`) })}
+      listWords={t("round.places")}
+      onPlace={goTo}
+    />
+  );
+}
+
+function Thumbs({
+  on,
+  view,
+  open,
+}: {
+  readonly on: OnDesk;
+  readonly view: RoundView;
+  readonly open: (over: RoundOver) => void;
+}) {
+  const { router } = useApp();
+  const { next } = view;
+  const goOn = next
+    ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
+    : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
+  const closed = on.visit.closed !== undefined;
+  return (
+    <ThumbZone
+      label={t("round.title")}
+      tools={[
+        { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
+        { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
+      ]}
+      next={{ ...goOn, onward: true }}
+    />
+  );
+}
+
+function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
+  const { remembered } = useApp();
+  const [over, setOver] = useState<RoundOver>();
+  const answering: Answering = useAnswering(on, at);
+  useEffect(() => rememberPoint(remembered, on.stream, at), [on.stream, at.state, at.place, at.point]);
+  const view = roundView(lookingAt(on), at);
+  if (!view) return <NotAsked on={on} />;
+  const gate = gateBefore(on.assessment, on.visit.notes, at.state, at.point);
+  return (
+    <>
+      <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
+      <Title
+        title={view.place}
+        second={view.state}
+        figure={{ count: String(view.number), rest: t("round.of", { n: view.of }) }}
+        ticks={view.ticks}
+      />
+      <Plan on={on} view={view} at={at} />
+      <main>
+        {on.visit.closed && <Notice kind="plain" title={t("round.closed")} />}
+        {gate ? (
+          <GateStands on={on} gate={gate} />
+        ) : (
+          <OpenPointPool on={on} view={view} answering={answering} open={setOver} />
+        )}
+        <FoldedPoints on={on} view={view} answering={answering} open={setOver} />
+      </main>
+      <Thumbs on={on} view={view} open={setOver} />
+      <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />
+    </>
+  );
+}
+
+/** The point of this address is not asked in this visit (any more). */
+function NotAsked({ on }: { readonly on: OnDesk }) {
+  return (
+    <>
+      <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
+      <main>
+        <EmptyState
+          title={t("round.nothing")}
+          says={t("round.nothing.says")}
+          action={{ words: t("round.all-places"), href: to("where", { visit: on.param }) }}
+        />
+      </main>
+    </>
+  );
+}
+
+/** The round without a point in its address goes on where one was. */
+function GoOn({ on }: { readonly on: OnDesk }) {
+  const { router, remembered } = useApp();
+  const stops = stopsOf(on.known, on.assessment.asked, on.visit.replies);
+  const at = whereToGoOn(on.known, stops, on.visit.replies, recallPoint(remembered, on.stream));
+  const href = at && to("point", { visit: on.param, ...at });
+  useEffect(() => {
+    if (href !== undefined) router.swap(href);
+  }, [href, router]);
+  return at ? null : <NotAsked on={on} />;
+}
+
+export const Round = ({ params }: { readonly params: ParamsOf<"round"> }) => (
+  <OnVisit param={params.visit}>{(on) => <GoOn on={on} />}</OnVisit>
+);
+
+/** Each point starts anew: no sheet, timer or half-typed text is carried from one to the next. */
+export function Point({ params }: { readonly params: ParamsOf<"point"> }) {
+  const { state, place, point } = params;
+  return (
+    <OnVisit param={params.visit}>
+      {(on) => <AtPoint key={`${state} ${place} ${point}`} on={on} at={{ state, place, point }} />}
+    </OnVisit>
+  );
+}

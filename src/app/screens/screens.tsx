@@ -1,0 +1,52 @@
+/** Which screen an address shows. The car list comes at once, every other screen when it is first opened. */
+import type { ComponentType } from "preact";
+import type { ParamsOf, RouteName } from "../state/routes.js";
+import { Cars } from "./cars.js";
+import { lazy } from "./lazy.js";
+
+export interface ScreenProps<Name extends RouteName> {
+  readonly params: ParamsOf<Name>;
+}
+
+type Screens = { readonly [Name in RouteName]: ComponentType<ScreenProps<Name>> };
+
+const loadRound = () => import("./round.js");
+const Round = lazy(() => loadRound().then((file) => file.Round));
+const Point = lazy(() => loadRound().then((file) => file.Point));
+
+export const SCREENS: Screens = {
+  cars: Cars,
+  demo: lazy(() => import("./demo.js").then((file) => file.Demo)),
+  "new-car": lazy(() => import("./new-car.js").then((file) => file.NewCar)),
+  car: lazy(() => import("./car.js").then((file) => file.Car)),
+  facts: lazy(() => import("./facts.js").then((file) => file.Facts)),
+  limits: lazy(() => import("./limits.js").then((file) => file.Limits)),
+  limit: lazy(() => import("./limit.js").then((file) => file.LimitScreen)),
+  places: lazy(() => import("./places.js").then((file) => file.Places)),
+  "new-visit": lazy(() => import("./new-visit.js").then((file) => file.NewVisit)),
+  visit: lazy(() => import("./visit.js").then((file) => file.Visit)),
+  round: Round,
+  point: Point,
+  where: lazy(() => import("./where.js").then((file) => file.Where)),
+  reading: lazy(() => import("./reading.js").then((file) => file.Reading)),
+  findings: lazy(() => import("./findings.js").then((file) => file.Findings)),
+  finding: lazy(() => import("./finding.js").then((file) => file.Finding)),
+  work: lazy(() => import("./work.js").then((file) => file.Work)),
+  job: lazy(() => import("./job.js").then((file) => file.Job)),
+  cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
+  gate: lazy(() => import("./gate.js").then((file) => file.Gate)),
+  differ: lazy(() => import("./differ.js").then((file) => file.Differ)),
+  history: lazy(() => import("./history.js").then((file) => file.History)),
+  picture: lazy(() => import("./picture.js").then((file) => file.Picture)),
+  sheets: lazy(() => import("./sheets.js").then((file) => file.Sheets)),
+  sheet: lazy(() => import("./sheet.js").then((file) => file.SheetScreen)),
+  settings: lazy(() => import("./settings.js").then((file) => file.SettingsScreen)),
+  install: lazy(() => import("./install.js").then((file) => file.Install)),
+  about: lazy(() => import("./about.js").then((file) => file.About)),
+};
+
+/** Fetches the round ahead, so that the first press after the car list waits for nothing. */
+export const preloadRound = (): void => {
+  Round.preload();
+  Point.preload();
+};

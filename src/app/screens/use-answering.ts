@@ -1,0 +1,100 @@
+/**
+ * Answering a point: each press becomes one act; when it completes the point the round goes on by itself, and the
+ * last reply can be taken back where the next point stands. Keeps nothing itself.
+ */
+import { signal } from "@preact/signals";
+import { useEffect, useRef } from "preact/hooks";
+import { type IdText, undoable } from "../../core/record/index.js";
+import type { NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
+import { useApp } from "../state/app.js";
+import { pointName } from "../state/knowledge.js";
+import { repliedText } from "../state/round-view.js";
+import { to } from "../state/routes.js";
+import { rememberPoint } from "../state/settings.js";
+import { keyOf, type PointAt, pointText } from "../state/standing.js";
+import { isDone, nextOpen, stopsOf } from "../state/stops.js";
+import type { SweepReply } from "../state/sweep.js";
+import { reply, replyAll, undo } from "../state/visit-acts.js";
+import type { OnDesk } from "./on-visit.js";
+
+/** Long enough to see the tick, short enough not to wait for it. */
+const GO_ON_AFTER_MS = 320;
+
+/** The last reply given in a visit, offered to be taken back. Survives the step to the next point. */
+interface LastReply {
+  readonly visit: string;
+  readonly at: PointAt;
+  readonly ids: readonly IdText[];
+}
+const lastReply = signal<LastReply | undefined>(undefined);
+
+export interface Answering {
+  /** One field's reply; `goOn` when it may complete the point by itself. */
+  readonly answer: (field: string, value: ReplyValue | null, goOn: boolean) => void;
+  readonly cannot: (nonAnswer: NonAnswer, reason?: Reason) => void;
+  readonly sweep: (replies: readonly SweepReply[]) => void;
+  /** What can be taken back, in words; nothing when it was at another visit. */
+  readonly last: { readonly point: string; readonly says: string; readonly takeBack: () => void } | undefined;
+}
+
+export function useAnswering(on: OnDesk, at: PointAt): Answering {
+  const { journal, router, remembered } = useApp();
+  const now = useRef({ on, at });
+  now.current = { on, at };
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  useEffect(() => () => clearTimeout(timer.current), []);
+
+  /** After a kept reply: offer it to be taken back and, when the point is complete, go on. */
+  const kept = (wasDone: boolean, goOn: boolean): void => {
+    const opened = journal.keptVisit(on.stream).peek();
+    const writer = journal.writer.peek();
+    if (opened.is !== "open" || writer === undefined) return;
+    const [step] = undoable(opened.state, writer);
+    if (step) lastReply.value = { visit: on.stream, at, ids: step.ids };
+    rememberPoint(remembered, on.stream, at);
+    if (!goOn || wasDone || !isDone(on.known, opened.state.replies, at)) return;
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => {
+      const { on: latest, at: still } = now.current;
+      const asked = latest.desk.assessment.peek()?.asked ?? [];
+      const next = nextOpen(
+        latest.known,
+        stopsOf(latest.known, asked, latest.visit.replies),
+        latest.visit.replies,
+        still,
+      );
+      // Only within the place: leaving it is the person's own step.
+      if (next && next.place === still.place && next.state === still.state)
+        router.swap(to("point", { visit: latest.param, ...next }));
+    }, GO_ON_AFTER_MS);
+  };
+
+  const keep = async (act: Promise<boolean>, goOn: boolean): Promise<void> => {
+    const wasDone = isDone(on.known, on.visit.replies, at);
+    if (await act) kept(wasDone, goOn);
+  };
+  const stands = lastReply.value;
+  const says = stands && stands.visit === on.stream ? repliedText(on, stands.at) : undefined;
+  return {
+    answer: (field, value, goOn) => void keep(reply(journal, on.stream, keyOf(at, field), value), goOn),
+    cannot: (nonAnswer, reason) =>
+      void keep(
+        reply(journal, on.stream, keyOf(at, "*"), { type: "non-answer", nonAnswer, ...(reason ? { reason } : {}) }),
+        true,
+      ),
+    sweep: (replies) => void keep(replyAll(journal, on.stream, replies), false),
+    last:
+      stands && says !== undefined && pointText(stands.at) !== pointText(at)
+        ? {
+            point: pointName(on.known, stands.at.point),
+            says,
+            takeBack: () => {
+              lastReply.value = undefined;
+              void undo(journal, on.stream, stands).then(() =>
+                router.swap(to("point", { visit: on.param, ...stands.at })),
+              );
+            },
+          }
+        : undefined,
+  };
+}

@@ -1,0 +1,136 @@
+/** The sheets over a visit's page: another complaint, the odometer, closing and reopening. */
+import { useState } from "preact/hooks";
+import { NextAction } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { Sheet } from "../parts/sheet.js";
+import { UnitSwitch } from "../parts/switch.js";
+import { useApp } from "../state/app.js";
+import { figureOf } from "../state/odometer.js";
+import { close as closeVisit, complaint, odometer, reopen } from "../state/visit-acts.js";
+import { t } from "../texts/index.js";
+import { ComplaintField } from "./complaint-field.js";
+import type { OnDesk } from "./on-visit.js";
+
+interface OverVisit {
+  readonly on: OnDesk;
+  readonly open: boolean;
+  readonly onClose: () => void;
+}
+
+export function ComplaintSheet({ on, open, onClose }: OverVisit) {
+  const { journal } = useApp();
+  const [text, setText] = useState("");
+  const [known, setKnown] = useState<string>();
+  const common = on.desk.laid.value?.frozen.common;
+  const keep = (): void => {
+    if (text.trim() === "") return;
+    void complaint(journal, on.stream, text.trim(), known).then((kept) => kept && setText(""));
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("visit.add-complaint")}
+      closeWords={t("app.close")}
+      onClose={onClose}
+      foot={<NextAction words={t("app.keep")} onPress={keep} disabled={text.trim() === ""} />}
+    >
+      {common && (
+        <ComplaintField
+          id="another-complaint"
+          common={common}
+          text={text}
+          chosen={known}
+          onText={setText}
+          onChoose={setKnown}
+        />
+      )}
+    </Sheet>
+  );
+}
+
+export function OdometerSheet({ on, open, onClose }: OverVisit) {
+  const { journal, settings } = useApp();
+  const stands = on.visit.odometer.at(-1)?.value;
+  const [value, setValue] = useState(stands?.value ?? "");
+  const [unit, setUnit] = useState<string>(stands?.unit ?? settings.value.odometerUnit);
+  const odd = value.trim() !== "" && figureOf({ value }) === undefined;
+  const keep = (): void => {
+    if (value.trim() === "" || odd) return;
+    void odometer(journal, on.stream, { value: value.trim(), unit });
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("visit.odometer")}
+      closeWords={t("app.close")}
+      onClose={onClose}
+      foot={<NextAction words={t("app.keep")} onPress={keep} />}
+    >
+      <div class="form">
+        <Field
+          id="odometer-now"
+          kind="number"
+          label={t("visit.odometer")}
+          value={value}
+          onInput={setValue}
+          {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
+        />
+        <UnitSwitch
+          label={t("reading.unit")}
+          choices={[
+            { id: "km", words: "km" },
+            { id: "[mi_i]", words: "mi" },
+          ]}
+          chosen={unit}
+          onChoose={setUnit}
+        />
+      </div>
+    </Sheet>
+  );
+}
+
+export function CloseSheet({ on, open, onClose }: OverVisit) {
+  const { journal, phone } = useApp();
+  const left = on.assessment.points.filter((point) => point.is === "not-looked-at").length;
+  const close = (): void => {
+    void closeVisit(journal, on.stream, on.assessment, on.desk.engineVersion(), phone.hash).then(() =>
+      journal.refresh(),
+    );
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("visit.close.sure")}
+      closeWords={t("app.cancel")}
+      onClose={onClose}
+      foot={<NextAction words={t("visit.close")} onPress={close} />}
+    >
+      <p>{t("visit.close.says")}</p>
+      {left > 0 && <p>{t("visit.close.left", { n: left })}</p>}
+    </Sheet>
+  );
+}
+
+export function ReopenSheet({ on, open, onClose }: OverVisit) {
+  const { journal } = useApp();
+  const [reason, setReason] = useState("");
+  const keep = (): void => {
+    if (reason.trim() === "") return;
+    void reopen(journal, on.stream, reason.trim()).then(() => journal.refresh());
+    onClose();
+  };
+  return (
+    <Sheet
+      open={open}
+      title={t("visit.reopen")}
+      closeWords={t("app.cancel")}
+      onClose={onClose}
+      foot={<NextAction words={t("visit.reopen")} onPress={keep} disabled={reason.trim() === ""} />}
+    >
+      <Field id="reopen-reason" kind="area" label={t("visit.reopen.why")} value={reason} onInput={setReason} />
+    </Sheet>
+  );
+}

@@ -1,0 +1,109 @@
+/** A visit's own page: complaint, what was looked at, sheets as frozen, cautions, what differs, closing it. */
+import { useEffect, useState } from "preact/hooks";
+import { undoable } from "../../core/record/index.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { ListRow } from "../parts/list-row.js";
+import { Notice } from "../parts/notice.js";
+import { Band } from "../parts/pool.js";
+import { Title } from "../parts/title.js";
+import { paramOf, useApp } from "../state/app.js";
+import { carTitle } from "../state/car-view.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { visitView } from "../state/visit-view.js";
+import { day, t } from "../texts/index.js";
+import { Sections, Top } from "./frame.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
+import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
+
+type Over = "complaint" | "odometer" | "close" | "reopen";
+
+function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) => void }) {
+  const { journal } = useApp();
+  const view = visitView(on.known, on.visit, on.assessment);
+  const writer = journal.writer.value;
+  const steps = writer === undefined ? 0 : undoable(on.visit, writer).length;
+  return (
+    <>
+      <Band heading={t("visit.complaints")}>
+        {view.complaints.map((one) => (
+          <ListRow key={one.id} title={one.text} second={one.second} />
+        ))}
+        {view.complaints.length === 0 && <p class="remark">{t("visit.no-complaint")}</p>}
+        {!view.closed && (
+          <div class="acts">
+            <Tool words={t("visit.add-complaint")} onPress={() => open("complaint")} />
+          </div>
+        )}
+      </Band>
+      <Band>
+        <ListRow
+          title={t("visit.odometer")}
+          second={view.odometer}
+          {...(view.closed ? {} : { onPress: () => open("odometer") })}
+        />
+        <ListRow
+          title={t("visit.cautions")}
+          second={t("visit.cautions.says", { n: on.assessment.cautions.length })}
+          href={to("cautions", { visit: on.param })}
+        />
+        {view.differ > 0 && (
+          <ListRow
+            title={t("visit.differ")}
+            second={t("visit.differ.says", { n: view.differ })}
+            href={to("differ", { visit: on.param })}
+          />
+        )}
+        <ListRow
+          title={t("visit.history")}
+          second={t("visit.history.says", { n: steps })}
+          href={to("history", { visit: on.param })}
+        />
+      </Band>
+      <Band heading={t("visit.sheets")}>
+        {view.sheets.map((sheet) => (
+          <ListRow key={sheet.id} title={sheet.title} second={sheet.looked} aside={sheet.edition} />
+        ))}
+      </Band>
+      {view.unreadable > 0 && <Notice kind="plain" title={t("visit.trouble", { n: view.unreadable })} />}
+    </>
+  );
+}
+
+function VisitBody({ on }: { readonly on: OnDesk }) {
+  const { journal } = useApp();
+  const [over, setOver] = useState<Over>();
+  useEffect(() => void journal.refresh(), [journal]);
+  const opened = on.visit.opened?.value;
+  const close = (): void => setOver(undefined);
+  const when = on.visit.closed
+    ? t("visit.closed", { when: day(on.visit.closed.at.wall) })
+    : t("visit.open", { when: day(Date.parse(opened?.on ?? "")) });
+  return (
+    <>
+      <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
+      <main>
+        <Title
+          title={opened ? t(`purpose.${opened.purpose}`) : t("visit.title")}
+          second={`${t(`who.${on.who}`)}, ${when}`}
+        />
+        <Rows on={on} open={setOver} />
+        <div class="acts">
+          {on.visit.closed ? (
+            <Tool words={t("visit.reopen")} onPress={() => setOver("reopen")} />
+          ) : (
+            <NextAction words={t("visit.close")} onPress={() => setOver("close")} />
+          )}
+        </div>
+      </main>
+      <Sections visit={on.param} here="visit" />
+      <ComplaintSheet on={on} open={over === "complaint"} onClose={close} />
+      <OdometerSheet on={on} open={over === "odometer"} onClose={close} />
+      <CloseSheet on={on} open={over === "close"} onClose={close} />
+      <ReopenSheet on={on} open={over === "reopen"} onClose={close} />
+    </>
+  );
+}
+
+export const Visit = ({ params }: { readonly params: ParamsOf<"visit"> }) => (
+  <OnVisit param={params.visit}>{(on) => <VisitBody on={on} />}</OnVisit>
+);

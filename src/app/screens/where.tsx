@@ -1,0 +1,49 @@
+/** All places and car states in walking order: go anywhere at any time. */
+import { ListRow } from "../parts/list-row.js";
+import { Band } from "../parts/pool.js";
+import { useApp } from "../state/app.js";
+import { gateBefore } from "../state/cautions-view.js";
+import { placeName, stateName } from "../state/knowledge.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { recallPoint } from "../state/settings.js";
+import { type Stop, stopsOf, whereToGoOn } from "../state/stops.js";
+import { t } from "../texts/index.js";
+import { Plain } from "./frame.js";
+import { OnVisit, type OnDesk } from "./on-visit.js";
+
+function StateBand({ on, state, stops, here }: { readonly on: OnDesk; readonly state: string; readonly stops: readonly Stop[]; readonly here: string }) {
+  const gate = gateBefore(on.assessment, on.visit.notes, state, "");
+  const guarded = gate && t("where.gate", { gate: on.known.words.gates[gate.gate]?.name ?? gate.gate });
+  return (
+    <Band heading={stateName(on.known, state)} aside={guarded}>
+      {stops.map((stop) => {
+        const first = whereToGoOn(on.known, [stop], on.visit.replies, undefined);
+        return (
+          <ListRow
+            key={stop.place}
+            title={placeName(on.known, stop.place)}
+            aside={t("round.place-says", { done: stop.done, all: stop.asked.length })}
+            here={here === `${state} ${stop.place}`}
+            {...(first ? { href: to("point", { visit: on.param, ...first }) } : {})}
+          />
+        );
+      })}
+    </Band>
+  );
+}
+
+function WhereBody({ on }: { readonly on: OnDesk }) {
+  const { remembered } = useApp();
+  const stops = stopsOf(on.known, on.assessment.asked, on.visit.replies);
+  const states = [...new Set(stops.map((stop) => stop.state))];
+  const at = recallPoint(remembered, on.stream);
+  return (
+    <Plain back={t("round.title")} href={to("round", { visit: on.param })} title={t("where.title")} second={t("where.says")}>
+      {states.map((state) => (
+        <StateBand key={state} on={on} state={state} stops={stops.filter((stop) => stop.state === state)} here={at ? `${at.state} ${at.place}` : ""} />
+      ))}
+    </Plain>
+  );
+}
+
+export const Where = ({ params }: { readonly params: ParamsOf<"where"> }) => <OnVisit param={params.visit}>{(on) => <WhereBody on={on} />}</OnVisit>;

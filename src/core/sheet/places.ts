@@ -57,14 +57,18 @@ function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]
     if (used.has(place.id)) return problems.push(problem("place-id-used", { path }, { place: place.id }));
     const parent = place.in ?? "car";
     if (!list.some((d) => d.id === parent))
-      return problems.push(problem("unknown-place", { path }, { place: parent, expected: list.map((d) => d.id) }));
+      return problems.push(
+        problem("unknown-place", { path }, { place: parent, found: parent, expected: list.map((d) => d.id) }),
+      );
     used.add(place.id);
     const last = list.findLastIndex((d) => d.id === parent || liesIn(list, d, parent));
     list = [...list.slice(0, last + 1), place, ...list.slice(last + 1)];
   };
   const remove = (id: string, path: string) => {
     if (id === "car" || !list.some((d) => d.id === id))
-      return problems.push(problem("unknown-place", { path }, { place: id, expected: list.map((d) => d.id) }));
+      return problems.push(
+        problem("unknown-place", { path }, { place: id, found: id, expected: list.map((d) => d.id) }),
+      );
     const before = list;
     list = before.filter((d) => d.id !== id && !liesIn(before, d, id));
   };

@@ -4,6 +4,7 @@
 export function circle(links: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
   const done = new Set<string>();
   for (const start of links.keys()) {
+    if (done.has(start)) continue;
     const found = walk(start, links, done);
     if (found) return found;
   }
@@ -13,18 +14,20 @@ export function circle(links: ReadonlyMap<string, readonly string[]>): readonly 
 /** Depth first with a stack of its own, so that a chain as long as a sheet may be needs no deep calls. */
 function walk(start: string, links: ReadonlyMap<string, readonly string[]>, done: Set<string>) {
   const way: { readonly id: string; next: number }[] = [{ id: start, next: 0 }];
-  while (way.length > 0) {
-    const top = way[way.length - 1];
-    if (!top) break;
+  const onWay = new Set([start]);
+  for (let top = way.at(-1); top; top = way.at(-1)) {
     const to = links.get(top.id)?.[top.next++];
-    if (to === undefined || done.has(top.id)) {
+    if (to === undefined) {
       done.add(top.id);
+      onWay.delete(top.id);
       way.pop();
-      continue;
+    } else if (onWay.has(to)) {
+      const ids = way.map((step) => step.id);
+      return [...ids.slice(ids.indexOf(to)), to];
+    } else if (!done.has(to)) {
+      onWay.add(to);
+      way.push({ id: to, next: 0 });
     }
-    const from = way.findIndex((step) => step.id === to);
-    if (from >= 0) return [...way.slice(from).map((step) => step.id), to];
-    if (!done.has(to)) way.push({ id: to, next: 0 });
   }
   return undefined;
 }

@@ -15,7 +15,7 @@ export function NonAnswers({ label, choices, reasonLabel, chosen, start, onChoos
         return (
           <div class="replies one-column" key={choice.id}>
             <button
-              class="reply"
+              class={stands ? "reply said" : "reply"}
               type="button"
               aria-pressed={reasons === undefined ? stands : undefined}
               aria-expanded={reasons === undefined ? undefined : isOpen}

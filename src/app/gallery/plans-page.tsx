@@ -32,6 +32,19 @@ const WHOLE: readonly CarPlanPlace[] = [
   named("tank-strap-L", "not-looked", { at: [62, 30] }),
   named("brace-2", "done", { at: [50, 75] }),
 ];
+/** Joints of one corner as the shared places have them: fore and aft, upper and lower, inner and outer. */
+const JOINTS: readonly CarPlanPlace[] = [
+  named("FL", "not-looked"),
+  named("RL", "done"),
+  named("FL-upper-fore", "done", { at: [13, 29] }),
+  named("FL-upper-aft", "done", { at: [23, 29] }),
+  named("FL-upper-outer", "not-looked", { at: [18, 19] }),
+  named("FL-lower-fore", "here", { at: [13, 32] }),
+  named("FL-lower-aft", "not-looked", { at: [23, 32] }),
+  named("FL-trackrod-outer", "not-looked", { at: [11, 20] }),
+  named("RL-upper-fore", "done", { at: [75, 29] }),
+  named("RL-lower-aft", "done", { at: [85, 32] }),
+];
 const BODY: readonly CarPlanPlace[] = [
   named("car", "done"),
   named("FL", "done", { letter: "a" }),
@@ -61,6 +74,14 @@ export function PlansPage() {
         label="Chassis from the right"
         listWords="Places on the right"
         cone={false}
+        onPlace={tick}
+      />
+      <CarPlan
+        plan="chassis"
+        side="left"
+        places={JOINTS}
+        label="Joints"
+        listWords="Joints at the left"
         onPlace={tick}
       />
       <CarPlan

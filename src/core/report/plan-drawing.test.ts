@@ -75,9 +75,19 @@ test("a place only this car has lies where its `at` says, left at the bottom; wi
   const drawn = plan([place("brace", "done", { at: [50, 10] }), place("somewhere", "done")]);
   expect(drawn.spots.map((s) => s.id)).toEqual(["brace"]);
   const spot = drawn.spots[0] ?? { x: 0, y: 0 };
-  expect(spot.x).toBeCloseTo(179.5, 1);
+  expect(spot.x).toBeCloseTo(188.3, 1);
   expect(spot.y).toBeGreaterThan(120);
-  expect(all(drawn.drawing.shapes).filter((s) => s.tag === "rect" && s.attrs["width"] === 8).length).toBe(1);
+  expect(all(drawn.drawing.shapes).filter((s) => s.tag === "rect" && s.attrs["width"] === 6).length).toBe(1);
+});
+
+test("`at` agrees with the drawing where the drawing knows the place: axles, nose and tail", () => {
+  const x = (share: number) => spotOf("chassis", "left", "only-here", [share, 12])?.x ?? 0;
+  expect(x(18)).toBeCloseTo(spotOf("chassis", "left", "FL")?.x ?? 0, 5);
+  expect(x(80)).toBeCloseTo(spotOf("chassis", "left", "RL")?.x ?? 0, 5);
+  expect(x(0)).toBe(11);
+  expect(x(100)).toBe(348);
+  const shares = Array.from({ length: 101 }, (_, share) => x(share));
+  expect([...shares].sort((a, b) => a - b)).toEqual(shares);
 });
 
 test("marks stand upright and inboard of their place, whichever way the car lies", () => {

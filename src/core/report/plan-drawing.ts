@@ -72,7 +72,7 @@ function lines(input: PlanInput): readonly Shape[] {
 
 /** A small cross-tube end for a place only this car has. */
 const addedPlace = (spot: Spot, look: PlaceLook): Shape =>
-  shape("rect", { class: look, x: n(spot.x - 4), y: n(spot.y - 4), width: 8, height: 8 });
+  shape("rect", { class: look, x: n(spot.x - 3), y: n(spot.y - 3), width: 6, height: 6 });
 
 const MARK_SCALE = 0.8;
 function markAt([x, y]: readonly [number, number], mark: MarkKind): Shape {

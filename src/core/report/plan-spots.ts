@@ -96,13 +96,32 @@ const TABLES: Readonly<Record<PlanKind, ReadonlyMap<string, Spot>>> = {
   chassis: table("chassis"),
 };
 
-/** Outline of the car in drawing units, the frame of `at`. */
-const FRAME = { left: 11, right: 348, top: 13, bottom: 143 };
+/** Where a share of the length lies on our drawing: nose, front axle at 18, rear axle at 80, tail; even in between. */
+const ALONG: readonly (readonly [share: number, x: number])[] = [
+  [0, 11],
+  [10, 66.7],
+  [18, 91],
+  [80, 279.5],
+  [90, 309.9],
+  [100, 348],
+];
+const TOP = 13;
+const BOTTOM = 143;
+
+function along(share: number): number {
+  const next = Math.max(
+    1,
+    ALONG.findIndex(([end]) => share <= end),
+  );
+  const [from, x] = ALONG[next - 1] ?? [0, 11];
+  const [to, end] = ALONG[next] ?? [100, 348];
+  return x + ((share - from) / (to - from)) * (end - x);
+}
 
 /** From `at` (0–100 nose to tail, 0–100 left to right) to the drawing. Left lies at the bottom. */
 function fromAt(at: readonly [number, number]): Spot {
-  const x = FRAME.left + (at[0] / 100) * (FRAME.right - FRAME.left);
-  const y = FRAME.bottom - (at[1] / 100) * (FRAME.bottom - FRAME.top);
+  const x = along(at[0]);
+  const y = BOTTOM - (at[1] / 100) * (BOTTOM - TOP);
   const inboard = y > PLAN_HEIGHT / 2 ? -14 : 14;
   return { x, y, half: 5, lamp: { x, y }, mark: [x, y + inboard] };
 }

@@ -24,10 +24,12 @@ export const DECLARED: Declarations = {
     word("whl.rock", "corner", "none", "just-felt", "clear", "bad"),
     word("whl.spin", "corner", "smooth", "light-grumble", "rough"),
     word("whl.kind", "corner", "taper-adjust", "hub-unit", "deep-groove"),
+    word("whl.seal", "corner", "sound", "weeping", "torn"),
     word("whl.drone", "car", "none", "faint", "clear"),
     word("brk.balance", "axle", "even", "left", "right"),
     reading("whl.float", "corner", "length"),
     reading("whl.runout", "corner", "length"),
+    reading("whl.shim", "corner", "length"),
     reading("whl.heat", "corner", "temperature"),
     reading("whl.air", "car", "temperature"),
     [
@@ -185,17 +187,22 @@ export function scopeOf(world: World): Scope {
   };
 }
 
+/** The key of a point's field at a place, from the name conditions spell it by. */
+export function keyOf(name: string, place: string): string {
+  const named = DECLARED.names[name];
+  if (named === undefined) throw new Error(`The test names ${name}, which is not declared.`);
+  return answerKey(named.ref.point, named.ref.field, widerPlace(named.kind, place));
+}
+
 /** A world from `{"whl.rock@FR": "bad"}`; the point's name as conditions spell it. */
 export function worldOf(
   replies: Readonly<Record<string, Answer>>,
   rest: Omit<World, "answers" | "facts"> & { readonly facts?: Readonly<Record<string, Value>> } = {},
 ): World {
   const answers = new Map(
-    Object.entries(replies).map(([key, answer]) => {
+    Object.entries(replies).map(([key, answer]): [string, Answer] => {
       const [name = "", place = "car"] = key.split("@");
-      const named = DECLARED.names[name];
-      if (named === undefined) throw new Error(`The test names ${name}, which is not declared.`);
-      return [answerKey(named.ref.point, named.ref.field, place), answer];
+      return [keyOf(name, place), answer];
     }),
   );
   return { ...rest, answers, facts: new Map(Object.entries(rest.facts ?? {})) };

@@ -67,16 +67,15 @@ function literal(checking: Checking, node: NodeOf<"value">): Piece {
     : refuse(checking, node, "expr.number-range");
 }
 
-/** The operands of a row of the same sign: `a && b && c` is one node with three. */
+/** The operands of a row of the same sign, bracketed or not: `a && (b && c)` is one node with three. */
 function operandsOf(node: NodeOf<"&&" | "||">): readonly ASTNode[] {
   const operands: ASTNode[] = [];
-  let rest: ASTNode = node;
-  while (rest.op === "&&" || rest.op === "||") {
-    if (rest.op !== node.op) break;
-    operands.unshift(rest.args[1]);
-    rest = rest.args[0];
+  const rest: ASTNode[] = [node];
+  for (let next = rest.pop(); next !== undefined; next = rest.pop()) {
+    if ((next.op === "&&" || next.op === "||") && next.op === node.op) rest.push(next.args[1], next.args[0]);
+    else operands.push(next);
   }
-  return [rest, ...operands];
+  return operands;
 }
 
 function joined(checking: Checking, node: NodeOf<"&&" | "||">): Piece {

@@ -55,7 +55,7 @@ export function grades(compare: (a: Value, b: Value) => boolean, a: GradeNode, b
     const answer = compare(left.low, right.low);
     for (let x: number = left.low; x <= left.high; x++)
       for (let y: number = right.low; y <= right.high; y++)
-        if (compare(x, y) !== answer) return new Unknown(union([left, right]));
+        if (compare(x, y) !== answer) return new Unknown(union([left.missing, right.missing]));
     return answer;
   };
 }

@@ -70,7 +70,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       const parts = sources.map(([{ point, field }, where]) => {
         const place = where(scope, at) ?? "";
         const key = `${keyText({ point, field, place, state: "" })}!closer`;
-        return { missing: scope.again?.({ point, field }, place) ?? new Set([key]) };
+        return scope.again?.({ point, field }, place) ?? new Set([key]);
       });
       return new Unknown(union(parts));
     };

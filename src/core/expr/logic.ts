@@ -1,14 +1,14 @@
 /** Joins linked conditions with three values, whatever their order. Knows no reply and no place. */
 import type { At, Run } from "./places-of.js";
 import { NOT_APPLICABLE, type Outcome, type Scope, Unknown } from "./scope.js";
-import { can, settle, union } from "./settle.js";
+import { settle, open as stillOpen, towards, union } from "./settle.js";
 
 export const not =
   (run: Run): Run =>
   (scope, at) => {
     const value = run(scope, at);
     if (!(value instanceof Unknown)) return !value;
-    return value.only === undefined ? value : new Unknown(value.missing, !value.only);
+    return value.forTrue === value.forFalse ? value : stillOpen(value.forFalse, value.forTrue);
   };
 
 /** `||` stops at true, `&&` at false. */
@@ -51,11 +51,13 @@ export const quantified =
       else if (value.missing.size > 0) open.push(value);
     }
     if (open.length === 0) return known ? !stop : NOT_APPLICABLE;
-    // An open place may still turn out not fitted and drop out, so one other that can tell is enough.
-    const canStop = open.some((part) => can(part, stop));
-    if (known && !canStop) return !stop;
-    const canElse = known || open.some((part) => can(part, !stop));
-    return new Unknown(union(open), canStop && canElse ? undefined : canStop === stop);
+    const stopping = union(open.map((part) => towards(part, stop)));
+    // Beside a known place it only matters whether another still stops.
+    if (known) return stopping.size > 0 ? new Unknown(stopping) : !stop;
+    // An open place may still turn out not fitted and drop out, so one that can tell is enough.
+    const tells = open.some((part) => towards(part, !stop).size > 0);
+    const otherwise = tells ? union(open.map((part) => part.missing)) : NOT_APPLICABLE.missing;
+    return stop ? stillOpen(stopping, otherwise) : stillOpen(otherwise, stopping);
   };
 
 export const chosen =
@@ -68,15 +70,25 @@ export const chosen =
 
 /** `?:` with a test not known: what both ways agree on holds; else all that could make it known is missing. */
 function undecided(test: Unknown, yes: Outcome, no: Outcome): Outcome {
-  const open = [test, yes, no].filter((part) => part instanceof Unknown);
-  if (open.length === 1 && yes === no) return yes;
-  const canBe = (part: Outcome, be: boolean): boolean =>
-    part instanceof Unknown ? can(part, be) : typeof part !== "boolean" || part === be;
-  const reaches = (be: boolean): boolean =>
-    (can(test, true) && canBe(yes, be)) ||
-    (can(test, false) && canBe(no, be)) ||
-    (open.length > 1 && canBe(yes, be) && canBe(no, be));
-  const [canTrue, canFalse] = [reaches(true), reaches(false)];
-  if (!canTrue && !canFalse) return NOT_APPLICABLE;
-  return new Unknown(union(open), canTrue && canFalse ? undefined : canTrue);
+  const settled = !(yes instanceof Unknown || no instanceof Unknown);
+  if (settled && yes === no) return yes;
+  const reach = (be: boolean) =>
+    union([
+      // Where the other way is this already, this way need only agree, whatever the test says.
+      ...(no === be ? [] : together(helps(test, true), helps(yes, be))),
+      ...(yes === be ? [] : together(helps(test, false), helps(no, be))),
+      ...(settled ? [] : together(helps(yes, be), helps(no, be))),
+    ]);
+  return stillOpen(reach(true), reach(false));
 }
+
+type Keys = ReadonlySet<string>;
+
+/** What helps a part to become this yes or no (or a figure); undefined where it cannot. */
+function helps(part: Outcome, be: boolean): Keys | undefined {
+  if (part instanceof Unknown) return towards(part, be).size > 0 ? towards(part, be) : undefined;
+  return typeof part !== "boolean" || part === be ? NOT_APPLICABLE.missing : undefined;
+}
+
+const together = (a: Keys | undefined, b: Keys | undefined): readonly Keys[] =>
+  a === undefined || b === undefined ? [] : [a, b];

@@ -12,9 +12,15 @@ import type { GradeLevel, Problem } from "../terms/index.js";
 export class Unknown {
   constructor(
     readonly missing: ReadonlySet<string>,
-    /** The only yes or no it can still become; undefined: either. A `when` that can only become false cannot fire. */
-    readonly only?: boolean,
+    /** Of the missing, what can still help it to become true, and false. Empty: it cannot become that any more. */
+    readonly forTrue: ReadonlySet<string> = missing,
+    readonly forFalse: ReadonlySet<string> = missing,
   ) {}
+
+  /** The only yes or no it can still become; undefined: either, or neither. A `when` with false cannot fire. */
+  get only(): boolean | undefined {
+    return this.forTrue.size > 0 === this.forFalse.size > 0 ? undefined : this.forTrue.size > 0;
+  }
 }
 
 /** Nothing known and nothing to ask. */

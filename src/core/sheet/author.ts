@@ -11,4 +11,4 @@ export { planAgain } from "./plan-again.js";
 export { Common, Sheet } from "./schema.js";
 export { type Digest, sealCommon, sealSheet } from "./seal.js";
 export { parseCommon, parseSheet } from "./shape.js";
-export { type Path, pathOnly, pathText, type SpotOf } from "./source.js";
+export { type Path, pathText, type SpotOf } from "./source.js";

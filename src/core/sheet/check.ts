@@ -5,6 +5,7 @@
 import { PLAN_VERSION } from "../expr/run.js";
 import { fail, ok, type Problem, type Result } from "../terms/index.js";
 import type { Plans } from "./built.js";
+import { checkDerivedBands } from "./checks/bands.js";
 import { checkCases } from "./checks/cases.js";
 import { checkConditions } from "./checks/conditions.js";
 import { circle } from "./checks/cycles.js";
@@ -55,6 +56,7 @@ export function checkSheet(
   checkRules(c);
   checkNextLooks(sheet.nextLooks, c);
   const plans = checkConditions(declarationsFor(look, around), c);
+  checkDerivedBands(plans, c);
   checkRulesFire(plans, c);
   checkFollows(c);
   checkCases(c);

@@ -72,7 +72,7 @@ const ELSEWHERE = "expr.sheet-not-loaded";
 
 /**
  * Plans of every condition that compiles. A condition that fails only because it names a sheet not loaded is noted and
- * has no plan: it stays out until that sheet is there (architecture §11.13). Also notes limits that no rule uses.
+ * has no plan: it stays out until that sheet is there. Also notes limits that no rule uses.
  */
 export function checkConditions(declared: Declarations, c: Checking): Record<string, Plan> {
   const plans: Record<string, Plan> = {};
@@ -114,7 +114,7 @@ function nameOf(look: Lookup, ref: Ref): string {
   return point ? celName(point, ref.field) : ref.point;
 }
 
-/** A limit concludes nothing by itself: some rule must take its grade from it or ask its band (architecture §11.9). */
+/** A limit concludes nothing by itself: some rule must take its grade from it or ask its band. */
 function noteUnusedLimits(plans: Readonly<Record<string, Plan>>, c: Checking): void {
   const asked = Object.values(plans).flatMap((plan) => readsOf(plan).bands);
   const graded = c.look.parts.flatMap((part) =>

@@ -52,7 +52,7 @@ function checkRule(rule: Rule, path: Path, c: Checking): void {
   else checkEffect(rule, rule.effect, path, c);
 }
 
-/** What a finding must state besides its condition (architecture §2; amendments: consequence, likelihood, must stand). */
+/** What a finding must state besides its condition. */
 const OF_FINDINGS = ["fault", "grade", "sure", "consequence", "likelihood", "must-stand"] as const;
 
 function checkFinding(rule: Rule, path: Path, c: Checking): void {

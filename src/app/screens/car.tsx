@@ -10,7 +10,7 @@ import { Band, Pool } from "../parts/pool.js";
 import { Sheet } from "../parts/sheet.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
-import { paramOf, useApp } from "../state/app.js";
+import { useApp } from "../state/app.js";
 import { worstFirst } from "../state/because.js";
 import { rename } from "../state/car-acts.js";
 import {
@@ -24,7 +24,7 @@ import {
 } from "../state/car-view.js";
 import { faultSecond } from "../state/findings-view.js";
 import { faultSays } from "../state/knowledge.js";
-import { type ParamsOf, to } from "../state/routes.js";
+import { type ParamsOf, to, paramOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { Top } from "./frame.js";
 import { OnCar } from "./on-car.js";

@@ -10,11 +10,11 @@ import { ListRow } from "../parts/list-row.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
-import { paramOf } from "../state/app.js";
+
 import { carTitle } from "../state/car-view.js";
 import { cautionLines } from "../state/cautions-view.js";
 import { type FindingLine, type FindingsView, findingsView, findingView } from "../state/findings-view.js";
-import { type ParamsOf, to } from "../state/routes.js";
+import { type ParamsOf, to, paramOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import { Sections, Top } from "./frame.js";

@@ -2,9 +2,9 @@
 import { useState } from "preact/hooks";
 import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
-import { paramOf, useApp } from "../state/app.js";
+import { useApp } from "../state/app.js";
 import { newCar } from "../state/car-acts.js";
-import { to } from "../state/routes.js";
+import { to, paramOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
 

@@ -2,7 +2,8 @@
 import type { ComponentChildren } from "preact";
 import type { CarState } from "../../core/record/index.js";
 import { Notice } from "../parts/notice.js";
-import { carOf, useApp } from "../state/app.js";
+import { useApp } from "../state/app.js";
+import { carStreamOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
 import { MissingScreen, Top } from "./frame.js";
@@ -16,7 +17,7 @@ export function OnCar({
   readonly children: (car: CarState, stream: string) => ComponentChildren;
 }) {
   const { journal } = useApp();
-  const stream = carOf(param);
+  const stream = carStreamOf(param);
   const car = journal.car(stream).value;
   if (car.is === "missing") return <MissingScreen />;
   if (car.is === "opening") return <OpeningScreen />;

@@ -5,7 +5,8 @@ import type { CarState, VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import { Notice } from "../parts/notice.js";
-import { useApp, visitOf } from "../state/app.js";
+import { useApp } from "../state/app.js";
+import { visitStreamOf } from "../state/routes.js";
 import type { Telling } from "../state/because.js";
 import type { Desk } from "../state/desk.js";
 import type { Knowledge } from "../state/knowledge.js";
@@ -47,7 +48,7 @@ export function OnVisit({
   readonly children: (on: OnDesk) => ComponentChildren;
 }) {
   const app = useApp();
-  const stream = visitOf(param);
+  const stream = visitStreamOf(param);
   const desk = app.desk(stream);
   const visit = desk.visit.value;
   const car = desk.car.value;

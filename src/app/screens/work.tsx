@@ -3,9 +3,9 @@ import { JobRow } from "../parts/job-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
-import { paramOf } from "../state/app.js";
+
 import { carTitle } from "../state/car-view.js";
-import { type ParamsOf, to } from "../state/routes.js";
+import { type ParamsOf, to, paramOf } from "../state/routes.js";
 import { type JobLine, jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { Sections, Top } from "./frame.js";

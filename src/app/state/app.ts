@@ -73,8 +73,3 @@ export function useApp(): App {
   if (!app) throw new Error("A screen was drawn outside the app");
   return app;
 }
-
-/** Streams in addresses go without their kind: `visit:x` is `x`. */
-export const carOf = (param: string): string => `car:${param}`;
-export const visitOf = (param: string): string => `visit:${param}`;
-export const paramOf = (stream: string): string => stream.slice(stream.indexOf(":") + 1);

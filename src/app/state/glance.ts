@@ -1,6 +1,6 @@
 /**
- * What the car list shows of the last visit at a glance, remembered so that the list needs no judging: how far the
- * round is, which places are inked, the worst mark per place. Disposable; never part of the record.
+ * Places of a visit at a glance: how far each is looked at, and its worst mark. For the plan of the round, and
+ * remembered for the car list.
  */
 import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
@@ -8,26 +8,12 @@ import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Grade, levelOf } from "../../core/terms/index.js";
 import { t } from "../texts/index.js";
 import { type Knowledge, placeName } from "./knowledge.js";
-import type { TextShelf } from "./settings.js";
+import { effect } from "@preact/signals";
+import type { Desk } from "./desk.js";
+import { type Glance, type GlancePlace, keepGlance } from "./glance-kept.js";
+import { recallPoint, type TextShelf } from "./settings.js";
 import type { PointAt } from "./standing.js";
-import { type Stop, stopAt } from "./stops.js";
-
-export interface GlancePlace {
-  readonly id: string;
-  readonly look: "not-looked" | "done" | "here";
-  readonly at?: readonly [number, number];
-  readonly mark?: Grade;
-  readonly words: string;
-  readonly says: string;
-}
-export interface Glance {
-  readonly done: number;
-  readonly all: number;
-  /** `Rear left, 5 of 12 points`. */
-  readonly spot?: string;
-  readonly places: readonly GlancePlace[];
-  readonly danger: boolean;
-}
+import { type Stop, stopAt, stopsOf } from "./stops.js";
 
 /** The places of a visit with how they stand. `quiet` leaves grades away, as a buyer's screen does while looking. */
 export function placesAtAGlance(
@@ -84,24 +70,12 @@ export function glanceOf(
   };
 }
 
-const keyOf = (visit: string): string => `leadlamp.glance.${visit}`;
-
-export const keepGlance = (shelf: TextShelf, visit: string, glance: Glance): void =>
-  shelf.put(keyOf(visit), JSON.stringify(glance));
-
-/** What was remembered; undefined when nothing was or it is of another shape. */
-export function recallGlance(shelf: TextShelf, visit: string): Glance | undefined {
-  try {
-    const kept: unknown = JSON.parse(shelf.get(keyOf(visit)) ?? "null");
-    if (typeof kept !== "object" || kept === null || !("places" in kept) || !Array.isArray(kept.places))
-      return undefined;
-    const places = kept.places.every(
-      (place: unknown) => typeof place === "object" && place !== null && "id" in place && "look" in place,
-    );
-    const counted = "done" in kept && typeof kept.done === "number" && "all" in kept && typeof kept.all === "number";
-    // Written by keepGlance only; anything else was refused above.
-    return places && counted ? (kept as unknown as Glance) : undefined;
-  } catch {
-    return undefined;
-  }
+/** Remembers the glance of a visit whenever its judgement changes. */
+export function followGlance(shelf: TextShelf, desk: Desk): void {
+  effect(() => {
+    const [known, tree, assessment, opened] = [desk.known.value, desk.tree.value, desk.assessment.value, desk.visit.value];
+    if (!known || !tree || !assessment || opened.is !== "open") return;
+    const stops = stopsOf(known, assessment.asked, opened.state.replies);
+    keepGlance(shelf, desk.stream, glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream)));
+  });
 }

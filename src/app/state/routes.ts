@@ -159,3 +159,8 @@ export function above(place: Address): string {
       return to("cars");
   }
 }
+
+/** Streams in addresses go without their kind: `visit:x` is `x`. */
+export const carStreamOf = (param: string): string => `car:${param}`;
+export const visitStreamOf = (param: string): string => `visit:${param}`;
+export const paramOf = (stream: string): string => stream.slice(stream.indexOf(":") + 1);

@@ -47,12 +47,12 @@ export function nonAnswerAt(replies: Replies, at: PointAt): Extract<ReplyValue, 
   return value?.type === "non-answer" ? value : undefined;
 }
 
-/** Whether every field that must be answered is, or the person said why not. */
+/** Whether every field that must be answered is (where none must, any one), or the person said why not. */
 export function isAnswered(replies: Replies, point: Point, at: PointAt): boolean {
   if (nonAnswerAt(replies, at)) return true;
   const required = requiredFields(point);
-  const fields = required.length > 0 ? required : Object.keys(point.fields);
-  return fields.every((field) => standingAt(replies, at, field).length > 0);
+  const stands = (field: string): boolean => standingAt(replies, at, field).length > 0;
+  return required.length > 0 ? required.every(stands) : Object.keys(point.fields).some(stands);
 }
 
 /** Whether anything at all was said about the point there. */

@@ -1,0 +1,24 @@
+/** One address of every screen in the demo, for those who open them all. Knows the scenario's names only. */
+import { hrefOf, ROUTES, type RouteName, paramOf } from "../state/routes.js";
+
+import { DEMO_CAR, DEMO_PICTURE, DEMO_SECOND } from "./scenario.js";
+
+const PARAMS: Readonly<Record<string, string>> = {
+  car: paramOf(DEMO_CAR),
+  visit: paramOf(DEMO_SECOND),
+  limit: "lim.float-unit",
+  state: "w8-off",
+  place: "RR",
+  point: "whl.float",
+  field: "play",
+  fault: "whl.race",
+  job: "job.whl.bearing",
+  gate: "gate.no-road",
+  picture: DEMO_PICTURE,
+  sheet: "whl",
+};
+
+/** Every route of the table with an address that shows something in the demo; `demo` itself brings it in. */
+export const demoAddresses = (): readonly { readonly name: RouteName; readonly href: string }[] =>
+  // The table's own keys.
+  (Object.keys(ROUTES) as RouteName[]).map((name) => ({ name, href: hrefOf({ name, params: PARAMS }) }));

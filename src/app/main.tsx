@@ -1,0 +1,152 @@
+/**
+ * The one place that joins core to the phone: opens the store, hands everything to the screens, and fetches what
+ * judges and the round once the first screen stands.
+ */
+import "./style/index.css";
+import { effect, type ReadonlySignal, signal } from "@preact/signals";
+import { render } from "preact";
+import { common, sheets } from "virtual:leadlamp/index";
+import type { FileDoor } from "../core/record/files.js";
+import type { Entry } from "../core/record/index.js";
+import type { PictureKeeper } from "../core/record/photo.js";
+import { hashOf, makeNonce, openStore } from "../device/store/index.js";
+import pictureWorker from "../device/photo/worker.js?worker&url";
+import { tellKept } from "./kept-event.js";
+import { preloadRound } from "./screens/screens.js";
+import { Shell } from "./screens/shell.js";
+import { type App, AppContext } from "./state/app.js";
+import { type Desk, layOut } from "./state/desk.js";
+import { openJournal } from "./state/journal.js";
+import { linkTapped, startRouter } from "./state/router.js";
+import { defaultSettings, keepSettings, recallAddress, rememberAddress } from "./state/settings.js";
+import { surroundings, textShelf } from "./surroundings.js";
+import { decimalComma } from "./texts/index.js";
+import { startWorker } from "./trusted.js";
+import { startUpdates, type Updates } from "./updates.js";
+
+const VERSION = "0.1.0";
+const STORE = "leadlamp";
+/** One short tick for a kept reply, two where a reading is too close to call. */
+const TICK = [12];
+
+const remembered = textShelf();
+const usesComma = new Intl.NumberFormat().formatToParts(1.5).some(({ type, value }) => type === "decimal" && value === ",");
+const settings = keepSettings(remembered, defaultSettings(makeNonce(), usesComma));
+
+/** A phone that ended the app behind the person's back starts it at its plain address: go back to where they were. */
+function returnToPlace(): void {
+  const last = recallAddress(remembered);
+  if (new URLSearchParams(location.search).has("demo") && location.hash === "") history.replaceState(null, "", "#/demo");
+  if (location.hash !== "" || !last.startsWith("#/visit/")) return;
+  history.replaceState(null, "", "#/");
+  history.pushState({ from: "#/" }, "", last);
+}
+returnToPlace();
+
+const router = startRouter(window);
+addEventListener("click", (event) => {
+  const href = linkTapped(event);
+  if (href === undefined) return;
+  event.preventDefault();
+  router.go(href);
+});
+effect(() => {
+  if (router.at.value) rememberAddress(remembered, location.hash);
+});
+
+effect(() => {
+  const { theme, larger, leftHand, comma } = settings.value;
+  const { dataset } = document.documentElement;
+  const put = (name: string, value: string | undefined): void => {
+    if (value === undefined) delete dataset[name];
+    else dataset[name] = value;
+  };
+  put("theme", theme === "phone" ? undefined : theme === "daylight" ? "light" : "dark");
+  put("targets", larger ? "large" : undefined);
+  put("hand", leftHand ? "left" : undefined);
+  decimalComma.value = comma;
+});
+
+const store = openStore(STORE);
+const phone = { now: () => Date.now(), nonce: makeNonce, hash: hashOf };
+
+/** Filled when the first screen stands; until then there is no newer version to wait. */
+const updates = signal<Updates | undefined>(undefined);
+const asked: Updates = {
+  kept: readThrough((now) => now.kept, "fetching"),
+  waiting: readThrough((now) => now.waiting, false),
+  agree: () => updates.peek()?.agree(),
+};
+function readThrough<Value>(of: (now: Updates) => ReadonlySignal<Value>, before: Value): ReadonlySignal<Value> {
+  const through = signal(before);
+  effect(() => {
+    if (updates.value) through.value = of(updates.value).value;
+  });
+  return through;
+}
+const around = surroundings(asked, VERSION);
+
+function onKept(entries: readonly Entry[]): void {
+  tellKept(entries);
+  if (settings.peek().vibration && entries.some(({ kind }) => kind === "reply")) around.vibrate(TICK);
+  // The first thing kept is the moment to ask: the person has something to lose now.
+  if (around.persisted.peek() === false && entries.some(({ kind }) => kind === "car.begun")) void around.persist();
+}
+const journal = openJournal(store, phone, () => ({ id: settings.peek().person, name: settings.peek().name }), onKept);
+
+const judging = () => import("./state/judging.js");
+const compiler: App["compiler"] = { compile: async (...frozen) => (await import("./import/plan-editions.js")).planEditions.compile(...frozen) };
+const readSheet: App["readSheet"] = async (name, text, shared, atHand) => {
+  const { readSheetFile, sheetProblem } = await import("./import/sheet-file.js");
+  const read = await readSheetFile(name, text, shared, atHand);
+  return read.ok ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) } : { ok: false, faults: read.problems.map(sheetProblem) };
+};
+
+const shelf = { sheets, common };
+const desks = new Map<string, Desk>();
+function desk(visit: string): Desk {
+  const there = desks.get(visit);
+  if (there) return there;
+  const made = layOut({ journal, store, shelf, compiler, judging }, visit);
+  desks.set(visit, made);
+  if (!journal.summaries.peek()) void journal.refresh();
+  void import("./state/glance.js").then(({ followGlance }) => followGlance(remembered, made));
+  return made;
+}
+
+/** The camera's queue and the file picker come with the round; they are asked for by a tap only. */
+let queue: PictureKeeper<Blob, AbortSignal> | undefined;
+const pictures: PictureKeeper<Blob, AbortSignal> = {
+  async keep(source, abort) {
+    const { startPictureQueue } = await import("../device/photo/index.js");
+    queue ??= startPictureQueue(() => startWorker(pictureWorker));
+    return queue.keep(source, abort);
+  },
+  get waiting() {
+    return queue?.waiting ?? 0;
+  },
+};
+const loadFiles = () => import("../device/files/index.js");
+const files: FileDoor<File> = {
+  pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
+  ready: (content) => ({ hand: async () => (await loadFiles()).browserFiles.ready(content).hand() }),
+};
+
+const app: App = {
+  router, settings, remembered, journal, store, phone, shelf, compiler, readSheet, judging, desk, pictures, files, around,
+  openDemo: async () => (await import("./demo/open-demo.js")).openDemo(app),
+};
+
+const root = document.getElementById("app");
+if (root) render(<AppContext.Provider value={app}><Shell /></AppContext.Provider>, root);
+
+/** After the first screen is painted: the service worker, then what the first reply needs. */
+requestAnimationFrame(() =>
+  setTimeout(() => {
+    updates.value = startUpdates();
+    preloadRound();
+    void judging();
+    void common.load();
+    void loadFiles();
+  }),
+);

@@ -1,0 +1,45 @@
+/**
+ * What the car list shows of the last visit at a glance, remembered so that the list needs no judging: how far the
+ * round is, which places are inked, the worst mark per place. Disposable; never part of the record.
+ */
+import type { Grade } from "../../core/terms/index.js";
+import type { TextShelf } from "./settings.js";
+
+export interface GlancePlace {
+  readonly id: string;
+  readonly look: "not-looked" | "done" | "here";
+  readonly at?: readonly [number, number];
+  readonly mark?: Grade;
+  readonly words: string;
+  readonly says: string;
+}
+export interface Glance {
+  readonly done: number;
+  readonly all: number;
+  /** `Rear left, 5 of 12 points`. */
+  readonly spot?: string;
+  readonly places: readonly GlancePlace[];
+  readonly danger: boolean;
+}
+
+const keyOf = (visit: string): string => `leadlamp.glance.${visit}`;
+
+export const keepGlance = (shelf: TextShelf, visit: string, glance: Glance): void =>
+  shelf.put(keyOf(visit), JSON.stringify(glance));
+
+/** What was remembered; undefined when nothing was or it is of another shape. */
+export function recallGlance(shelf: TextShelf, visit: string): Glance | undefined {
+  try {
+    const kept: unknown = JSON.parse(shelf.get(keyOf(visit)) ?? "null");
+    if (typeof kept !== "object" || kept === null || !("places" in kept) || !Array.isArray(kept.places))
+      return undefined;
+    const places = kept.places.every(
+      (place: unknown) => typeof place === "object" && place !== null && "id" in place && "look" in place,
+    );
+    const counted = "done" in kept && typeof kept.done === "number" && "all" in kept && typeof kept.all === "number";
+    // Written by keepGlance only; anything else was refused above.
+    return places && counted ? (kept as unknown as Glance) : undefined;
+  } catch {
+    return undefined;
+  }
+}

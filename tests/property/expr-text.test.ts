@@ -8,6 +8,8 @@ import { trees, written } from "../support/expr-trees.js";
 import { DECLARED, scopeOf, worldOf } from "../support/expr-world.js";
 
 const SEED = 20_261_107;
+/** Milliseconds: a busy machine must not fail a law. */
+const PATIENCE = 60_000;
 const ANY: Use = { scope: "corner", provisional: true, findings: true };
 
 /** Conditions with every construct the language has. */
@@ -39,33 +41,43 @@ const planned = (text: string): Plan => {
 };
 const conditions = fc.oneof(fc.constantFrom(...EVERY_CONSTRUCT), trees(4).map(written));
 
-test("[EX43] a printed plan compiles to the same plan, and prints the same again", () => {
-  fc.assert(
-    fc.property(conditions, (text) => {
-      const { code } = planned(text);
-      const printed = print(planned(text), DECLARED);
-      expect(planned(printed).code).toEqual(code);
-      expect(print(planned(printed), DECLARED)).toBe(printed);
-    }),
-    { seed: SEED, numRuns: 1500 },
-  );
-});
+test(
+  "[EX43] a printed plan compiles to the same plan, and prints the same again",
+  () => {
+    fc.assert(
+      fc.property(conditions, (text) => {
+        const { code } = planned(text);
+        const printed = print(planned(text), DECLARED);
+        expect(planned(printed).code).toEqual(code);
+        expect(print(planned(printed), DECLARED)).toBe(printed);
+      }),
+      { seed: SEED, numRuns: 1500 },
+    );
+  },
+  PATIENCE,
+);
 
-test("[EX44] what is accepted here is accepted by the library's own checker", () => {
-  const environment = celEnvironment(DECLARED, "corner");
-  const refused = (text: string): string | undefined => {
-    const { valid, type, error } = environment.check(placesByKind(environment, text, DECLARED));
-    return valid && type === "bool" ? undefined : `${text}: ${error?.message ?? type}`;
-  };
-  expect(EVERY_CONSTRUCT.map(refused).filter((said) => said !== undefined)).toEqual([]);
-  fc.assert(
-    fc.property(trees(4).map(written), (text) => expect(refused(text)).toBeUndefined()),
-    { seed: SEED + 1, numRuns: 800 },
-  );
-  // The second opinion is one: it refuses what is plainly wrong.
-  for (const wrong of ["whl.float > whl.heat", "whl.float > 0.3", "whl.rock && true", "whl.nothing == 1.0"])
-    expect(environment.check(wrong).valid).toBe(false);
-});
+test(
+  "[EX44] what is accepted here is accepted by the library's own checker",
+  () => {
+    const environment = celEnvironment(DECLARED, "corner");
+    const refused = (text: string): string | undefined => {
+      const { valid, type, error } = environment.check(placesByKind(environment, text, DECLARED));
+      return valid && type === "bool" ? undefined : `${text}: ${error?.message ?? type}`;
+    };
+    expect(EVERY_CONSTRUCT.map(refused).filter((said) => said !== undefined)).toEqual([]);
+    fc.assert(
+      fc.property(trees(4).map(written), (text) => {
+        expect(refused(text)).toBeUndefined();
+      }),
+      { seed: SEED + 1, numRuns: 800 },
+    );
+    // The second opinion is one: it refuses what is plainly wrong.
+    for (const wrong of ["whl.float > whl.heat", "whl.float > 0.3", "whl.rock && true", "whl.nothing == 1.0"])
+      expect(environment.check(wrong).valid).toBe(false);
+  },
+  PATIENCE,
+);
 
 /** Pieces that conditions are made of, and pieces they are not. */
 const SCRAPS = [
@@ -84,22 +96,26 @@ const SCRAPS = [
   "toString",
 ];
 
-test("[EX45] no text makes the compiler throw; it gives a plan or tells at least one problem", () => {
-  fc.assert(
-    fc.property(
-      fc.array(fc.constantFrom(...SCRAPS), { maxLength: 60 }),
-      fc.constantFrom("", " "),
-      (scraps, between) => {
-        const made = compile(scraps.join(between), DECLARED, ANY);
-        expect(made.ok || made.problems.length > 0).toBe(true);
-        if (!made.ok)
-          for (const { params } of made.problems)
-            expect(Number(params["offset"])).toBeLessThanOrEqual(scraps.join(between).length);
-      },
-    ),
-    { seed: SEED + 2, numRuns: 6000 },
-  );
-});
+test(
+  "[EX45] no text makes the compiler throw; it gives a plan or tells at least one problem",
+  () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(...SCRAPS), { maxLength: 60 }),
+        fc.constantFrom("", " "),
+        (scraps, between) => {
+          const made = compile(scraps.join(between), DECLARED, ANY);
+          expect(made.ok || made.problems.length > 0).toBe(true);
+          if (!made.ok)
+            for (const { params } of made.problems)
+              expect(Number(params["offset"])).toBeLessThanOrEqual(scraps.join(between).length);
+        },
+      ),
+      { seed: SEED + 2, numRuns: 6000 },
+    );
+  },
+  PATIENCE,
+);
 
 test("[EX45] long rows of any one scrap are answered within limits", () => {
   for (const scrap of SCRAPS) {
@@ -139,59 +155,67 @@ const damaged = (plan: Plan, path: readonly number[], with_: unknown): unknown =
   return { ...plan, code: go(plan.code, path) };
 };
 
-test("[EX45] a plan damaged anywhere is refused or still answers; it never throws", () => {
-  const whole = scopeOf(worldOf({ "whl.rock@FR": "bad", "whl.float@FR": 0.4 }, { facts: { brakes: "outboard" } }));
-  fc.assert(
-    fc.property(
-      conditions,
-      fc.array(fc.nat(5), { maxLength: 5 }),
-      fc.jsonValue({ maxDepth: 2 }),
-      (text, path, scrap) => {
-        // JSON from a file: its shape is what link has to find out.
-        const plan = damaged(planned(text), path, scrap) as Plan;
-        const run = link(plan, { is_oval: () => true, ring_gap: () => 1 });
-        readsOf(plan);
-        if (run.ok) run.value(whole, "FR");
-        else expect(run.problems).toHaveLength(1);
-      },
-    ),
-    { seed: SEED + 3, numRuns: 6000 },
-  );
-});
-
-test("[EX45] no reply makes a condition throw", () => {
-  const junk = fc.oneof(
-    fc.string(),
-    fc.double(),
-    fc.boolean(),
-    fc.array(fc.string(), { maxLength: 3 }),
-    fc.constant(new Unknown(new Set())),
-    fc.constant(new Unknown(new Set(["k"]))),
-  );
-  fc.assert(
-    fc.property(conditions, fc.array(junk, { minLength: 1, maxLength: 8 }), (text, answers) => {
-      let asked = 0;
-      const next = () => answers[asked++ % answers.length] ?? true;
-      const scope: Scope = {
-        read: next,
-        measured: () => {
-          const answer = next();
-          return answer instanceof Unknown ? answer : { value: Number(answer), u: asked % 3 };
+test(
+  "[EX45] a plan damaged anywhere is refused or still answers; it never throws",
+  () => {
+    const whole = scopeOf(worldOf({ "whl.rock@FR": "bad", "whl.float@FR": 0.4 }, { facts: { brakes: "outboard" } }));
+    fc.assert(
+      fc.property(
+        conditions,
+        fc.array(fc.nat(5), { maxLength: 5 }),
+        fc.jsonValue({ maxDepth: 2 }),
+        (text, path, scrap) => {
+          // JSON from a file: its shape is what link has to find out.
+          const plan = damaged(planned(text), path, scrap) as Plan;
+          const run = link(plan, { is_oval: () => true, ring_gap: () => 1 });
+          readsOf(plan);
+          if (run.ok) run.value(whole, "FR");
+          else expect(run.problems).toHaveLength(1);
         },
-        band: () => ({ low: 0, high: 4, missing: new Set(["k!closer"]) }),
-        unanswered: () => next() === true,
-        fact: next,
-        related: () => (next() === true ? undefined : ["FL", "FR"]),
-        places: () => ["FL", "FR", "RL"],
-        found: () => next() === true,
-      };
-      const run = link(planned(text), {
-        is_oval: (play) => Number(play) > 1,
-        ring_gap: (play, count) => Number(play) / Number(count),
-      });
-      const outcome = run.ok ? run.value(scope, "FR") : "not linked";
-      expect(outcome instanceof Unknown || typeof outcome === "boolean").toBe(true);
-    }),
-    { seed: SEED + 4, numRuns: 3000 },
-  );
-});
+      ),
+      { seed: SEED + 3, numRuns: 6000 },
+    );
+  },
+  PATIENCE,
+);
+
+test(
+  "[EX45] no reply makes a condition throw",
+  () => {
+    const junk = fc.oneof(
+      fc.string(),
+      fc.double(),
+      fc.boolean(),
+      fc.array(fc.string(), { maxLength: 3 }),
+      fc.constant(new Unknown(new Set())),
+      fc.constant(new Unknown(new Set(["k"]))),
+    );
+    fc.assert(
+      fc.property(conditions, fc.array(junk, { minLength: 1, maxLength: 8 }), (text, answers) => {
+        let asked = 0;
+        const next = () => answers[asked++ % answers.length] ?? true;
+        const scope: Scope = {
+          read: next,
+          measured: () => {
+            const answer = next();
+            return answer instanceof Unknown ? answer : { value: Number(answer), u: asked % 3 };
+          },
+          band: () => ({ low: 0, high: 4, missing: new Set(["k!closer"]) }),
+          unanswered: () => next() === true,
+          fact: next,
+          related: () => (next() === true ? undefined : ["FL", "FR"]),
+          places: () => ["FL", "FR", "RL"],
+          found: () => next() === true,
+        };
+        const run = link(planned(text), {
+          is_oval: (play) => Number(play) > 1,
+          ring_gap: (play, count) => Number(play) / Number(count),
+        });
+        const outcome = run.ok ? run.value(scope, "FR") : "not linked";
+        expect(outcome instanceof Unknown || typeof outcome === "boolean").toBe(true);
+      }),
+      { seed: SEED + 4, numRuns: 3000 },
+    );
+  },
+  PATIENCE,
+);

@@ -17,6 +17,8 @@ import {
 import { type Answer, CORNERS, DECLARED, missingKey, NOT_FITTED, scopeOf, type World } from "../support/expr-world.js";
 
 const SEED = 20_261_107;
+/** Milliseconds: a busy machine must not fail a law. */
+const PATIENCE = 60_000;
 /** Ways tried out per tree: three answers to the power of the missing replies. */
 const MOST_MISSING = 5;
 
@@ -91,73 +93,85 @@ const openTree = (tree: fc.Arbitrary<Tree>) =>
 const plain = (outcome: Outcome) =>
   outcome instanceof Unknown ? { missing: [...outcome.missing].sort(), only: outcome.only } : outcome;
 
-test("[EX39] known exactly when every way the missing replies could turn out agrees", () => {
-  fc.assert(
-    fc.property(openTree(treesReadOnce(3)), ({ tree, place, known, missing }) => {
-      const outcome = evaluator(written(tree))(scopeOf(worldOf(known, place.corners)), place.here);
-      const ends = new Set<Total>();
-      for (const whole of completions(known, missing)) ends.add(total(tree, worldOf(whole, place.corners), place));
-      if (ends.size === 1) {
-        const [end = null] = ends;
-        expect(plain(outcome)).toEqual(end === null ? { missing: [], only: undefined } : end);
-      } else {
-        const both = ends.has(true) && ends.has(false);
-        expect(outcome).toBeInstanceOf(Unknown);
-        expect(outcome instanceof Unknown && outcome.only).toBe(both ? undefined : ends.has(true));
-        expect(outcome instanceof Unknown && outcome.missing.size).toBeGreaterThan(0);
-      }
-    }),
-    { seed: SEED, numRuns: 1500 },
-  );
-});
+test(
+  "[EX39] known exactly when every way the missing replies could turn out agrees",
+  () => {
+    fc.assert(
+      fc.property(openTree(treesReadOnce(3)), ({ tree, place, known, missing }) => {
+        const outcome = evaluator(written(tree))(scopeOf(worldOf(known, place.corners)), place.here);
+        const ends = new Set<Total>();
+        for (const whole of completions(known, missing)) ends.add(total(tree, worldOf(whole, place.corners), place));
+        if (ends.size === 1) {
+          const [end = null] = ends;
+          expect(plain(outcome)).toEqual(end === null ? { missing: [], only: undefined } : end);
+        } else {
+          const both = ends.has(true) && ends.has(false);
+          expect(outcome).toBeInstanceOf(Unknown);
+          expect(outcome instanceof Unknown && outcome.only).toBe(both ? undefined : ends.has(true));
+          expect(outcome instanceof Unknown && outcome.missing.size).toBeGreaterThan(0);
+        }
+      }),
+      { seed: SEED, numRuns: 1500 },
+    );
+  },
+  PATIENCE,
+);
 
-test("[EX40] the missing replies are exactly those that can still change the result", () => {
-  fc.assert(
-    fc.property(openTree(treesReadOnce(3)), ({ tree, place, known, missing }) => {
-      const outcome = evaluator(written(tree))(scopeOf(worldOf(known, place.corners)), place.here);
-      const ends = [...completions(known, missing)].map((whole) => ({
-        whole,
-        end: total(tree, worldOf(whole, place.corners), place),
-      }));
-      const matters = missing.filter(([key]) => {
-        // Ways that differ in this reply only, told by all the others.
-        const others = missing.map(([other]) => other).filter((other) => other !== key);
-        const seen = new Map<string, Total>();
-        return ends.some(({ whole, end }) => {
-          const rest = others.map((other) => String(whole.get(other))).join("|");
-          const before = seen.get(rest);
-          seen.set(rest, end);
-          return before !== undefined && before !== end;
+test(
+  "[EX40] the missing replies are exactly those that can still change the result",
+  () => {
+    fc.assert(
+      fc.property(openTree(treesReadOnce(3)), ({ tree, place, known, missing }) => {
+        const outcome = evaluator(written(tree))(scopeOf(worldOf(known, place.corners)), place.here);
+        const ends = [...completions(known, missing)].map((whole) => ({
+          whole,
+          end: total(tree, worldOf(whole, place.corners), place),
+        }));
+        const matters = missing.filter(([key]) => {
+          // Ways that differ in this reply only, told by all the others.
+          const others = missing.map(([other]) => other).filter((other) => other !== key);
+          const seen = new Map<string, Total>();
+          return ends.some(({ whole, end }) => {
+            const rest = others.map((other) => String(whole.get(other))).join("|");
+            const before = seen.get(rest);
+            seen.set(rest, end);
+            return before !== undefined && before !== end;
+          });
         });
-      });
-      const named = outcome instanceof Unknown ? [...outcome.missing].sort() : [];
-      expect(named).toEqual(matters.map(([key]) => asMissing(key)).sort());
-    }),
-    { seed: SEED + 1, numRuns: 1000 },
-  );
-});
+        const named = outcome instanceof Unknown ? [...outcome.missing].sort() : [];
+        expect(named).toEqual(matters.map(([key]) => asMissing(key)).sort());
+      }),
+      { seed: SEED + 1, numRuns: 1000 },
+    );
+  },
+  PATIENCE,
+);
 
-test("[EX41] filling in what is missing never flips or loses a known result, whatever is read twice", () => {
-  fc.assert(
-    fc.property(openTree(trees(4)), fc.infiniteStream(fc.nat(999)), ({ tree, place, known, missing }, stream) => {
-      const evaluate = evaluator(written(tree));
-      const now = evaluate(scopeOf(worldOf(known, place.corners)), place.here);
-      const more = new Map(known);
-      for (const [key, atom] of missing) {
-        const answers = domain(key, atom);
-        more.set(key, answers[(stream.next().value ?? 0) % answers.length] ?? atom.answers[0]);
-        const then = evaluate(scopeOf(worldOf(more, place.corners)), place.here);
-        if (!(now instanceof Unknown)) expect(then).toBe(now);
-        else if (now.missing.size === 0) expect(plain(then)).toEqual({ missing: [], only: undefined });
-        else if (now.only !== undefined && !(then instanceof Unknown)) expect(then).toBe(now.only);
-      }
-      const end = evaluate(scopeOf(worldOf(more, place.corners)), place.here);
-      expect(end instanceof Unknown ? end.missing.size : 0).toBe(0);
-      expect(end instanceof Unknown ? null : end).toBe(total(tree, worldOf(more, place.corners), place));
-    }),
-    { seed: SEED + 2, numRuns: 1500 },
-  );
-});
+test(
+  "[EX41] filling in what is missing never flips or loses a known result, whatever is read twice",
+  () => {
+    fc.assert(
+      fc.property(openTree(trees(4)), fc.infiniteStream(fc.nat(999)), ({ tree, place, known, missing }, stream) => {
+        const evaluate = evaluator(written(tree));
+        const now = evaluate(scopeOf(worldOf(known, place.corners)), place.here);
+        const more = new Map(known);
+        for (const [key, atom] of missing) {
+          const answers = domain(key, atom);
+          more.set(key, answers[(stream.next().value ?? 0) % answers.length] ?? atom.answers[0]);
+          const then = evaluate(scopeOf(worldOf(more, place.corners)), place.here);
+          if (!(now instanceof Unknown)) expect(then).toBe(now);
+          else if (now.missing.size === 0) expect(plain(then)).toEqual({ missing: [], only: undefined });
+          else if (now.only !== undefined && !(then instanceof Unknown)) expect(then).toBe(now.only);
+        }
+        const end = evaluate(scopeOf(worldOf(more, place.corners)), place.here);
+        expect(end instanceof Unknown ? end.missing.size : 0).toBe(0);
+        expect(end instanceof Unknown ? null : end).toBe(total(tree, worldOf(more, place.corners), place));
+      }),
+      { seed: SEED + 2, numRuns: 1500 },
+    );
+  },
+  PATIENCE,
+);
 
 const turned = (tree: Tree): Tree => {
   switch (tree.is) {
@@ -175,13 +189,19 @@ const turned = (tree: Tree): Tree => {
   }
 };
 
-test("[EX42] the order of parts changes neither result nor what is missing", () => {
-  fc.assert(
-    fc.property(openTree(trees(4)), ({ tree, place, known }) => {
-      const scope = scopeOf(worldOf(known, place.corners));
-      const [forward, backward] = [tree, turned(tree)].map((one) => plain(evaluator(written(one))(scope, place.here)));
-      expect(backward).toEqual(forward);
-    }),
-    { seed: SEED + 3, numRuns: 2000 },
-  );
-});
+test(
+  "[EX42] the order of parts changes neither result nor what is missing",
+  () => {
+    fc.assert(
+      fc.property(openTree(trees(4)), ({ tree, place, known }) => {
+        const scope = scopeOf(worldOf(known, place.corners));
+        const [forward, backward] = [tree, turned(tree)].map((one) =>
+          plain(evaluator(written(one))(scope, place.here)),
+        );
+        expect(backward).toEqual(forward);
+      }),
+      { seed: SEED + 3, numRuns: 2000 },
+    );
+  },
+  PATIENCE,
+);

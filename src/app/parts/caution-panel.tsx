@@ -64,13 +64,17 @@ function Full({ signal, word, not, why, can, todo, told, level = 2 }: CautionPan
 }
 
 function Small({ signal, word, not, why, todo, told, href, onPress }: CautionPanelProps) {
-  const line = [why?.says, todo?.says, told].filter(Boolean).join(" ");
+  const lines = [why?.says, todo?.says, told].filter((line) => line !== undefined);
   return (
     <MaybePressable class="caution-small" href={href} onPress={onPress}>
       <SignalWord signal={signal} word={word} />
       <span class="caution-words">
         {not}
-        {line !== "" && <span class="small n">{line}</span>}
+        {lines.map((line) => (
+          <span key={line} class="small n">
+            {line}
+          </span>
+        ))}
       </span>
     </MaybePressable>
   );

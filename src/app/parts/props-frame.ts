@@ -111,7 +111,7 @@ export interface ThumbZoneProps {
 
 /** A band with mark or drawing left, words, figure right. Whole band is pressed when `href` or `onPress` is given. */
 export interface ListRowProps extends Press {
-  /** Number, mark or small drawing in the gutter. */
+  /** Number, mark or small drawing in the gutter. `null` keeps the gutter free among rows that have one. */
   readonly lead?: ComponentChildren | undefined;
   /** `wide`: 72 px gutter for the small car. */
   readonly gutter?: "narrow" | "wide" | undefined;

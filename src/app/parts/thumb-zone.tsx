@@ -6,7 +6,7 @@ import type { ThumbZoneProps } from "./props-frame.js";
 
 export function ThumbZone({ label, tools = [], next }: ThumbZoneProps) {
   return (
-    <div class="thumbs" role="group" aria-label={label}>
+    <div class={next ? "thumbs with-next" : "thumbs"} role="group" aria-label={label}>
       {tools.map((tool) => (
         <Pressable
           key={tool.id}

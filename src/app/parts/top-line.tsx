@@ -15,7 +15,7 @@ export function TopLine({ back, words, keeping, aside }: TopLineProps) {
       {back ? (
         <Pressable class="back" href={back.href} onPress={back.onPress}>
           <BackIcon />
-          {back.words}
+          <span class="back-words">{back.words}</span>
         </Pressable>
       ) : (
         <span>{words}</span>

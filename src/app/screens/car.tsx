@@ -24,7 +24,7 @@ import {
 } from "../state/car-view.js";
 import { faultSecond } from "../state/findings-view.js";
 import { faultSays } from "../state/knowledge.js";
-import { type ParamsOf, to, paramOf } from "../state/routes.js";
+import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { Top } from "./frame.js";
 import { OnCar } from "./on-car.js";
@@ -43,7 +43,13 @@ function StillOpen({ visit }: { readonly visit: string }) {
   return (
     <Band heading={t("car.open")}>
       {complaints.map((one) => (
-        <ListRow key={one.id} title={one.title} second={one.second} href={to("visit", { visit: paramOf(visit) })} />
+        <ListRow
+          key={one.id}
+          lead={null}
+          title={one.title}
+          second={one.second}
+          href={to("visit", { visit: paramOf(visit) })}
+        />
       ))}
       {known &&
         faults.map((fault) => (

@@ -11,7 +11,7 @@ import { Stopwatch } from "../parts/stopwatch.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { fieldName, placeName } from "../state/knowledge.js";
+import { capital, fieldName, placeName } from "../state/knowledge.js";
 import {
   type Entering,
   gaugeUsed,
@@ -153,28 +153,6 @@ function ReadingBody({ on, params, field }: Here) {
           />
         ) : (
           <>
-            <ReadingEntry
-              label={name}
-              value={typed}
-              onValue={type}
-              onKeep={keep}
-              {...(entry.is === "refused" ? { problem: problemText(entry.problem) } : {})}
-            >
-              <UnitSwitch label={t("reading.unit")} choices={unitsOffered(field)} chosen={unit} onChoose={setUnit} />
-            </ReadingEntry>
-            {asking && (
-              <Notice
-                kind="plain"
-                title={t("reading.odd.title", { value: typed, unit: unitShown(entry.reading.unit) })}
-                says={t("reading.odd.says", {
-                  from: rounded(convertTo(field, field.window[0], unit), 3),
-                  to: rounded(convertTo(field, field.window[1], unit), 3),
-                  unit: unitShown(unit),
-                })}
-                action={{ words: t("reading.odd.keep", { value: typed }), onPress: keep }}
-                second={{ words: t("reading.odd.again"), onPress: () => type("") }}
-              />
-            )}
             <GaugeLine
               words={
                 gauge
@@ -200,14 +178,12 @@ function ReadingBody({ on, params, field }: Here) {
                 minus: t("reading.minus-key"),
                 fraction: t("reading.fraction-key"),
               }}
-              extra={(field.results ?? [])
-                .slice(0, 2)
-                .map((id) => ({
-                  id,
-                  words: id.replaceAll("-", " "),
-                  onPress: () =>
-                    store(withReading(field, value, { text: id, unit, value: 0, canonical: 0, decimals: null }, gauge)),
-                }))}
+              extra={(field.results ?? []).slice(0, 2).map((id) => ({
+                id,
+                words: id.replaceAll("-", " "),
+                onPress: () =>
+                  store(withReading(field, value, { text: id, unit, value: 0, canonical: 0, decimals: null }, gauge)),
+              }))}
               keep={
                 count >= shots && typed === ""
                   ? { words: t("reading.done"), onPress: back }
@@ -217,7 +193,30 @@ function ReadingBody({ on, params, field }: Here) {
                       onPress: keep,
                     }
               }
-            />
+            >
+              <ReadingEntry
+                label={name}
+                value={typed}
+                onValue={type}
+                onKeep={keep}
+                {...(entry.is === "refused" ? { problem: problemText(entry.problem) } : {})}
+              >
+                <UnitSwitch label={t("reading.unit")} choices={unitsOffered(field)} chosen={unit} onChoose={setUnit} />
+              </ReadingEntry>
+              {asking && (
+                <Notice
+                  kind="plain"
+                  title={t("reading.odd.title", { value: typed, unit: unitShown(entry.reading.unit) })}
+                  says={t("reading.odd.says", {
+                    from: rounded(convertTo(field, field.window[0], unit), 3),
+                    to: rounded(convertTo(field, field.window[1], unit), 3),
+                    unit: unitShown(unit),
+                  })}
+                  action={{ words: t("reading.odd.keep", { value: typed }), onPress: keep }}
+                  second={{ words: t("reading.odd.again"), onPress: () => type("") }}
+                />
+              )}
+            </Keypad>
           </>
         )}
       </main>

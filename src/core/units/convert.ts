@@ -2,13 +2,19 @@
 import { canonicalUnit, type Quantity } from "./quantities.js";
 import { type Unit, unitOf } from "./table.js";
 
-/** Digits kept: every decimal of up to 15 digits survives binary storage, so 0.004 in is 0.1016 mm exactly. */
-const DIGITS = 15;
+/** Decimals of up to so many digits are what people and gauges give. */
+const DIGITS = 12;
+/** Share of a number that a few binary roundings may have moved it by. */
+const NOISE = 4e-15;
 /** Decimals kept where a zero point is shifted (°F, K): far below any thermometer's step. */
 const SHIFT_DECIMALS = 9;
 
-/** The number free of binary noise: the nearest one with 15 significant digits. Not finite stays as it is. */
-export const tidy = (value: number): number => (Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value);
+/** The decimal a number stands for: binary noise beside a short decimal is dropped, any other number stays as it is. */
+export function tidy(value: number): number {
+  if (!Number.isFinite(value)) return value;
+  const short = Number(value.toPrecision(DIGITS));
+  return Math.abs(short - value) <= NOISE * Math.abs(value) ? short : value;
+}
 
 const shifted = (value: number, by: number): number =>
   by === 0 ? value : Number((value + by).toFixed(SHIFT_DECIMALS));

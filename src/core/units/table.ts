@@ -195,8 +195,10 @@ function plainSpelling(text: string): string {
 const found = (units: readonly Unit[], spelling: string): Unit | undefined => {
   const exact = units.find((unit) => unit.spelled.includes(spelling));
   if (exact !== undefined) return exact;
-  // Capitals tell mN from MN, so they only stop counting where one unit of the quantity is left.
+  // Capitals tell mPa from MPa; they stop counting only where someone plainly does not use them.
   const lower = spelling.toLowerCase();
+  const careless = [lower, spelling.toUpperCase(), `${lower.charAt(0).toUpperCase()}${lower.slice(1)}`];
+  if (!careless.includes(spelling)) return undefined;
   const loose = units.filter((unit) => unit.spelled.some((text) => text.toLowerCase() === lower));
   return loose.length === 1 ? loose[0] : undefined;
 };

@@ -19,7 +19,7 @@ function valueFor(field: Field): fc.Arbitrary<ReplyValue> {
     const gauge = fc.option(fc.record({ resolution: fc.constantFrom(0.01, 0.1), error: fc.constantFrom(0, 0.01, 0.1) }), { nil: undefined });
     return fc.tuple(values, gauge).map(([v, g]): ReplyValue => ({ type: "reading", values: v, unit: field.unit, ...(g === undefined ? {} : { gauge: g }) }));
   }
-  if ("count" in field) return fc.integer(field.count).map((count): ReplyValue => ({ type: "count", count }));
+  if ("count" in field) return fc.integer({ min: field.count.from, max: field.count.to }).map((count): ReplyValue => ({ type: "count", count }));
   if ("yes" in field) return fc.boolean().map((yes): ReplyValue => ({ type: "yes", yes }));
   return fc.constant<ReplyValue>({ type: "date-code", text: "0823" });
 }
@@ -47,7 +47,7 @@ export type Edit =
 export function anyEdit(engine: Engine, places: (kind: string) => readonly string[]): fc.Arbitrary<Edit> {
   const facts = engine.model.common.facts.filter((f) => f.kind === "word" || f.kind === "yes");
   const fact = fc.constantFrom(...facts).chain((f) => {
-    const value = f.kind === "yes" ? fc.boolean() : fc.constantFrom(...(f.words ?? []));
+    const value: fc.Arbitrary<string | boolean> = f.kind === "yes" ? fc.boolean() : fc.constantFrom(...(f.words ?? []));
     return fc.option(value, { nil: undefined }).map((v): Edit => ({ kind: "fact", name: f.id, value: v }));
   });
   const lengths = engine.model.limits.filter((l) => l.limit.unit === "mm");

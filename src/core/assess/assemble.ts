@@ -6,7 +6,7 @@ import { type Effects, actOn, type Fired } from "./findings.js";
 import { mergeFaults } from "./faults.js";
 import { cautionsDue, gateStates } from "./gates.js";
 import { eachOnce, openedOf } from "./keys.js";
-import { answerOf, lookedAt, type Verdicts } from "./looked.js";
+import { answersOf, lookedAt, type Verdicts } from "./looked.js";
 import { conditionOf, runOf } from "./passes.js";
 import { type Judged, judge } from "./readings.js";
 import { isUnanswered, settlePoints, type Waiting } from "./settle.js";
@@ -17,12 +17,13 @@ import type { World } from "./world.js";
 
 export function assemble(engine: Engine, input: AssessInput, world: World): Assessment {
   const { site, given } = world;
-  const isAnswered = (spot: number) => {
-    const at = site.spots[spot];
-    return at !== undefined && answerOf(given, at) === "answered";
-  };
-  const isOpen = isUnanswered(site, isAnswered);
-  const fired = site.rules.map((node): Fired => ({ node, run: runOf(world, node) })).filter((f) => f.run.is === "true");
+  const answers = answersOf(site, given);
+  const isOpen = isUnanswered(site, (spot) => answers[spot] === "answered");
+  const fired: Fired[] = [];
+  for (const node of site.rules) {
+    const run = runOf(world, node);
+    if (run.is === "true") fired.push({ node, run });
+  }
   const effects = actOn(site, fired);
   const findings = effects.findings.map((p) => p.finding);
   const faults = mergeFaults(site, effects.findings, isOpen);
@@ -35,6 +36,7 @@ export function assemble(engine: Engine, input: AssessInput, world: World): Asse
   const looked = lookedAt({
     site,
     given,
+    answers,
     who: input.who,
     verdicts,
     isShown: shownIn(world),
@@ -85,9 +87,7 @@ function judgeAll(world: World): readonly Judged[] {
     // records of judged nodes are only ever written here
     out.push(kept.value as Judged);
   };
-  for (const spot of site.spots)
-    for (const slot of spot.slots)
-      if (slot.field.kind === "reading" && given.replies[slot.id] !== undefined) at(slot.ref.index, spot.place);
+  for (const slot of site.readingSlots) if (given.replies[slot.id] !== undefined) at(slot.ref.index, slot.spot.place);
   for (const ref of site.model.refs)
     if (ref.is === "derived") for (const place of site.tree.ofKind(ref.derived.derived.place)) at(ref.index, place);
   return out;
@@ -101,13 +101,15 @@ function openedBy(findings: readonly Finding[], effects: Effects, world: World):
 
 /** What would tell which limit applies over a reading that stands. */
 function limitsOpen(world: World): readonly Opened[] {
-  return world.site.nodes.flatMap((node) => {
-    if (node.kind !== "band") return [];
+  const out: Opened[] = [];
+  for (const node of world.site.nodes) {
+    if (node.kind !== "band") continue;
     const record = world.bandRecordOf(node.id);
-    if (record === undefined || record.deciding.size === 0) return [];
+    if (record === undefined || record.deciding.size === 0) continue;
     const because = record.judged.find((j) => j.applies !== true)?.limit.limit.id ?? record.judged[0]?.limit.limit.id ?? "";
-    return openedOf(record.deciding, because);
-  });
+    out.push(...openedOf(record.deciding, because));
+  }
+  return out;
 }
 
 /** What rests on each spot: the worst grade, and whether anything over it is open. */
@@ -154,7 +156,9 @@ function waitingIn(world: World): readonly Waiting[] {
 }
 
 function problemsOf(world: World): readonly Problem[] {
-  const all = [...world.site.problems, ...world.given.problems, ...world.records.flatMap((r) => r?.problems ?? [])];
+  const all = [...world.site.problems, ...world.given.problems];
+  for (const r of world.records) if (r !== undefined && r.problems.length > 0) all.push(...r.problems);
+  if (all.length === 0) return all;
   const seen = new Set<string>();
   return all.filter((p) => {
     const text = JSON.stringify(p);

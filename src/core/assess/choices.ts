@@ -1,5 +1,5 @@
 /** Runs a question under every choice among replies that differ. Knows no rule. */
-import type { World } from "./world.js";
+import { FIRST, type World } from "./world.js";
 
 /** More choices than this are not gone through: the outcome is then not known. */
 export const MOST_CHOICES = 64;
@@ -18,22 +18,21 @@ export interface Answered<T> {
   readonly reads: readonly number[];
 }
 
-const NO_CHOICE: Choice = new Map();
 const NONE: readonly number[] = [];
 
 /** Asks once where replies agree, else once for every choice among those the question looks at. */
 export function underEveryChoice<T>(world: World, ask: () => T): Answered<T> {
   world.met.clear();
-  if (world.choice !== NO_CHOICE) world.choose(NO_CHOICE);
+  if (world.choice !== FIRST) world.choose(FIRST);
   const first = world.apart(ask);
   for (const p of first.problems) world.problems.push(p);
-  if (!first.torn || world.met.size === 0) return { answers: [{ choice: NO_CHOICE, value: first.value }], tooMany: NONE, reads: first.reads };
+  if (!first.torn || world.met.size === 0) return { answers: [{ choice: FIRST, value: first.value }], tooMany: NONE, reads: first.reads };
   const reads = new Set(first.reads);
   for (;;) {
     const nodes = [...world.met.keys()].sort((a, b) => a - b);
     const count = nodes.reduce((n, id) => n * (world.met.get(id) ?? 1), 1);
     if (count > MOST_CHOICES) {
-      world.choose(NO_CHOICE);
+      world.choose(FIRST);
       return { answers: [], tooMany: nodes, reads: [...reads] };
     }
     const answers = choicesOf(nodes, world.met).map((choice): UnderChoice<T> => {
@@ -44,7 +43,7 @@ export function underEveryChoice<T>(world: World, ask: () => T): Answered<T> {
     });
     // a choice can lead to replies no other looked at: then all are gone through again with those
     if (world.met.size === nodes.length) {
-      world.choose(NO_CHOICE);
+      world.choose(FIRST);
       return { answers, tooMany: NONE, reads: [...reads] };
     }
   }

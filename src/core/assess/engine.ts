@@ -62,7 +62,7 @@ function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: T
     sheets: loaded,
     common: common.common,
     points,
-    pointById: new Map(points.map((p) => [plainId(p.id), p])),
+    pointById: new Map(points.flatMap((p) => [[plainId(p.id), p], [p.id, p]] as const)),
     limits,
     limitById: new Map(limits.map((l) => [plainId(l.limit.id), l])),
     derived,

@@ -29,12 +29,25 @@ export function mergeFaults(site: Site, findings: readonly Placed[], isOpen: (o:
     group.parts.push(one);
     groups.set(at, group);
   }
-  const all = [...groups.values()];
-  const isWider = (a: Group, b: Group) => a.fault === b.fault && a.place !== b.place && site.tree.within(a.place, b.place);
-  const narrow = all.filter((g) => !all.some((other) => isWider(g, other)));
-  return narrow
-    .map((g) => faultOf({ ...g, parts: [...g.parts, ...all.filter((other) => isWider(other, g)).flatMap((o) => o.parts)] }, isOpen))
-    .sort(compareFaults);
+  const byFault = new Map<string, Group[]>();
+  for (const group of groups.values()) {
+    const row = byFault.get(group.fault);
+    if (row === undefined) byFault.set(group.fault, [group]);
+    else row.push(group);
+  }
+  return [...byFault.values()].flatMap((alike) => absorbed(site, alike).map((g) => faultOf(g, isOpen))).sort(compareFaults);
+}
+
+/** Of one fault's places, those with no narrower one inside, each with what the wider ones found. */
+function absorbed(site: Site, alike: readonly Group[]): readonly Group[] {
+  if (alike.length === 1) return alike;
+  const isWider = (a: Group, b: Group) => a.place !== b.place && site.within(a.place, b.place);
+  // only a place with others inside can be wider; on most cars a fault has none such
+  const wide = alike.filter((g) => alike.some((other) => isWider(g, other)));
+  if (wide.length === 0) return alike;
+  return alike
+    .filter((g) => !wide.includes(g))
+    .map((g) => ({ ...g, parts: [...g.parts, ...wide.filter((w) => isWider(w, g)).flatMap((w) => w.parts)] }));
 }
 
 function faultOf(group: Group, isOpen: (o: Opened) => boolean): Fault {

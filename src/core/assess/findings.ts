@@ -107,7 +107,7 @@ const rankOf = (grade: Grade | null): number => (grade === null ? -1 : GRADES.in
 function raised(site: Site, one: Placed, raises: readonly { readonly fault: string; readonly place: string; readonly rule: string }[]): Placed {
   const { finding } = one;
   if (finding.grade === null) return one;
-  const by = raises.filter((r) => r.fault === finding.fault && site.tree.within(r.place, finding.place));
+  const by = raises.filter((r) => r.fault === finding.fault && site.within(r.place, finding.place));
   if (by.length === 0) return one;
   const grade = GRADES[Math.min(GRADES.indexOf(finding.grade) + 1, GRADES.length - 1)] ?? "dangerous";
   return { ...one, finding: { ...finding, grade, because: [...finding.because, ...by.map((r) => ({ kind: "raised", rule: r.rule }) as const)] } };
@@ -155,7 +155,7 @@ function placesThere(site: Site, there: string, here: string, concluded: string)
   for (const from of [here, concluded]) {
     const led = placesAt(site, there, from);
     if (led.length > 0) return led;
-    const inside = site.tree.ofKind(there).filter((p) => site.tree.within(from, p));
+    const inside = site.tree.ofKind(there).filter((p) => site.within(from, p));
     if (inside.length > 0) return inside;
   }
   return site.tree.has(there) ? [there] : [];

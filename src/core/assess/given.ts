@@ -55,27 +55,35 @@ export function layOut(site: Site, input: AssessInput, before?: Given): Given {
 
 function layReplies(site: Site, replies: readonly StandingReply[], problems: Problem[], before?: Given): Given["replies"] {
   const understood = new Map<StandingReply, Standing>();
-  for (const all of before?.replies ?? []) for (const s of all ?? []) understood.set(s.from, s);
-  const out: (Standing[] | undefined)[] = [];
+  if (before !== undefined) for (const all of before.replies) if (all !== undefined) for (const s of all) understood.set(s.from, s);
+  const out = new Array<Standing[] | undefined>(site.leaves).fill(undefined);
+  const several = new Set<number>();
   for (const reply of replies) {
     const { key, value } = reply;
-    const point = site.model.pointById.get(plainId(key.point));
+    const point = site.model.pointById.get(key.point) ?? site.model.pointById.get(plainId(key.point));
     const spot = point === undefined ? undefined : site.spotsOf(point).get(key.place);
     if (point === undefined || spot === undefined) {
       problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: point === undefined ? "point" : "place" }));
       continue;
     }
-    const slots = value.type === "non-answer" ? spot.slots : spot.slots.filter((s) => s.field.name === key.field);
-    if (slots.length === 0) problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: "field" }));
-    for (const slot of slots) {
-      const standing = (slots.length === 1 ? understood.get(reply) : undefined) ?? understand(site.model, slot, reply);
+    let laid = false;
+    for (const slot of spot.slots) {
+      if (value.type !== "non-answer" && slot.field.name !== key.field) continue;
+      laid = true;
+      const standing = (spot.slots.length === 1 ? understood.get(reply) : undefined) ?? understand(site.model, slot, reply);
       if (standing.problems.length > 0) problems.push(...standing.problems);
       const row = out[slot.id];
       if (row === undefined) out[slot.id] = [standing];
-      else row.push(standing);
+      else {
+        row.push(standing);
+        several.add(slot.id);
+      }
     }
+    if (!laid) problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: "field" }));
   }
-  return out.map((row) => (row === undefined || row.length === 1 ? row : alternatives(row)));
+  const settled: (readonly Standing[] | undefined)[] = out;
+  for (const id of several) settled[id] = alternatives(out[id] ?? []);
+  return settled;
 }
 
 /**
@@ -97,59 +105,49 @@ function alternatives(row: readonly Standing[]): readonly Standing[] {
 }
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
+const NONE: readonly Problem[] = [];
+
 /** What one reply says in one slot. */
 function understand(model: Model, slot: SlotNode, reply: StandingReply): Standing {
   const { value } = reply;
-  const base = { id: reply.id, key: reply.key, value, nonAnswer: undefined, shots: undefined, problems: [], from: reply };
-  if (value.type === "non-answer") {
-    const outcome = value.nonAnswer === "not-fitted" ? NOT_APPLICABLE : slot.unknown;
-    return { ...base, nonAnswer: value.nonAnswer, outcome };
-  }
-  const wrong = (code: string, params: Problem["params"] = {}): Standing => ({
-    ...base,
-    outcome: slot.unknown,
-    problems: [problem(code, {}, { reply: reply.id, key: keyText(reply.key), ...params })],
-  });
   const { field, kind } = slot.field;
-  if (kind === "reading") {
-    if (value.type === "words" && value.words.length === 1 && value.words[0] !== undefined) return { ...base, outcome: value.words[0] };
-    if (value.type !== "reading" || !("quantity" in field) || !isQuantity(field.quantity)) return wrong("assess.reply-kind", { expected: kind });
-    return understandReading(model, slot, reply, value, field.quantity, wrong);
-  }
-  if (kind === "words" && value.type === "words") return { ...base, outcome: value.words };
-  if (kind === "word" && value.type === "words" && value.words.length === 1 && value.words[0] !== undefined)
-    return { ...base, outcome: value.words[0] };
-  if (kind === "count" && value.type === "count")
-    return Number.isFinite(value.count) ? { ...base, outcome: value.count } : wrong("assess.not-finite");
-  if (kind === "yes" && value.type === "yes") return { ...base, outcome: value.yes };
-  if (kind === "date-code" && value.type === "date-code") return { ...base, outcome: value.text };
-  return wrong("assess.reply-kind", { expected: kind });
+  if (value.type === "non-answer")
+    return { ...plainly(reply, value.nonAnswer === "not-fitted" ? NOT_APPLICABLE : slot.unknown), nonAnswer: value.nonAnswer };
+  if (kind === "words" && value.type === "words") return plainly(reply, value.words);
+  if ((kind === "word" || kind === "reading") && value.type === "words" && value.words.length === 1 && value.words[0] !== undefined)
+    return plainly(reply, value.words[0]);
+  if (kind === "reading" && value.type === "reading" && "quantity" in field && isQuantity(field.quantity))
+    return understandReading(model, slot, reply, value, field.quantity);
+  if (kind === "count" && value.type === "count") return Number.isFinite(value.count) ? plainly(reply, value.count) : refused(slot, reply, "assess.not-finite");
+  if (kind === "yes" && value.type === "yes") return plainly(reply, value.yes);
+  if (kind === "date-code" && value.type === "date-code") return plainly(reply, value.text);
+  return refused(slot, reply, "assess.reply-kind", { expected: kind });
 }
 
-function understandReading(
-  model: Model,
-  slot: SlotNode,
-  reply: StandingReply,
-  value: ReplyValue & { type: "reading" },
-  quantity: Quantity,
-  wrong: (code: string, params?: Problem["params"]) => Standing,
-): Standing {
+function plainly(reply: StandingReply, outcome: Outcome): Standing {
+  return { id: reply.id, key: reply.key, value: reply.value, nonAnswer: undefined, outcome, shots: undefined, problems: NONE, from: reply };
+}
+
+function refused(slot: SlotNode, reply: StandingReply, code: string, params: Problem["params"] = {}): Standing {
+  return { ...plainly(reply, slot.unknown), problems: [problem(code, {}, { reply: reply.id, key: keyText(reply.key), ...params })] };
+}
+
+function understandReading(model: Model, slot: SlotNode, reply: StandingReply, value: ReplyValue & { type: "reading" }, quantity: Quantity): Standing {
   const { field } = slot.field;
   const results = "results" in field ? (field.results ?? []) : [];
   const word = value.values.find((v) => results.includes(v));
-  const base = { id: reply.id, key: reply.key, value, nonAnswer: undefined, problems: [], from: reply };
-  if (word !== undefined) return { ...base, outcome: word, shots: undefined };
-  if (unitOf(value.unit, quantity) === undefined) return wrong("assess.unit-unknown", { unit: value.unit, quantity });
+  if (word !== undefined) return plainly(reply, word);
+  if (unitOf(value.unit, quantity) === undefined) return refused(slot, reply, "assess.unit-unknown", { unit: value.unit, quantity });
   const values: number[] = [];
   let step = Number.POSITIVE_INFINITY;
   for (const typed of value.values) {
     const read = readTyped(typed, { quantity, unit: value.unit });
-    if (!read.ok) return wrong("assess.reading-not-read", { typed, unit: value.unit, because: read.problems[0]?.code ?? "" });
-    if (!Number.isFinite(read.value.canonical)) return wrong("assess.not-finite", { typed });
+    if (!read.ok) return refused(slot, reply, "assess.reading-not-read", { typed, unit: value.unit, because: read.problems[0]?.code ?? "" });
+    if (!Number.isFinite(read.value.canonical)) return refused(slot, reply, "assess.not-finite", { typed });
     values.push(read.value.canonical);
     step = Math.min(step, toCanonicalStep(typedStep(read.value.text, read.value.decimals), read.value.unit, quantity));
   }
-  if (values.length === 0) return wrong("assess.no-values");
+  if (values.length === 0) return refused(slot, reply, "assess.no-values");
   const gauge = value.gauge ?? gaugeOf(model, slot.spot.point.point, quantity, value.unit);
   const shots: Shots = {
     values,
@@ -158,7 +156,7 @@ function understandReading(
     setUp: slot.field.setUp,
   };
   const shown = gauge === undefined || value.gauge !== undefined ? value : { ...value, gauge };
-  return { ...base, value: shown, outcome: slot.unknown, shots };
+  return { ...plainly(reply, slot.unknown), value: shown, shots };
 }
 
 /** Without a gauge the last figure typed is the display step: 0.22 was read to 0.01, 3/32 to 1/32. */

@@ -84,11 +84,11 @@ function holdsAt(site: Site, limit: LimitInfo, place: string): boolean {
 
 /** Figures for this place: one named for it closest wins; two equally close both stand. */
 function figuresAt(site: Site, figures: readonly BookFigure[], place: string): readonly BookFigure[] {
-  const fitting = figures.filter((f) => f.figure.place === undefined || site.tree.within(f.figure.place, place));
+  const fitting = figures.filter((f) => f.figure.place === undefined || site.within(f.figure.place, place));
   const closer = (a: BookFigure, b: BookFigure): boolean => {
     const [x, y] = [a.figure.place, b.figure.place];
     if (x === undefined || x === y) return false;
-    return y === undefined || site.tree.within(y, x);
+    return y === undefined || site.within(y, x);
   };
   return fitting.filter((f) => !fitting.some((other) => closer(other, f)));
 }

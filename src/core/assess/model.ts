@@ -99,7 +99,7 @@ export interface Model {
   readonly sheets: readonly string[];
   readonly common: Omit<Common, "texts">;
   readonly points: readonly PointInfo[];
-  /** By id with `_` for `-`. */
+  /** By id, as it is and with `_` for `-`. */
   readonly pointById: ReadonlyMap<string, PointInfo>;
   readonly limits: readonly LimitInfo[];
   readonly limitById: ReadonlyMap<string, LimitInfo>;

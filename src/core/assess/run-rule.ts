@@ -6,7 +6,7 @@ import { type Choice, type UnderChoice, underEveryChoice } from "./choices.js";
 import type { Because } from "./contract.js";
 import type { RuleInfo } from "./model.js";
 import type { RuleNode } from "./site.js";
-import type { Kept, World } from "./world.js";
+import { type Kept, NO_PROBLEMS, type World } from "./world.js";
 
 /** What a firing rule says at one place, before the third pass. */
 export interface Draft {
@@ -39,6 +39,23 @@ const NONE: Once = { is: "none", missing: NOTHING, drafts: NO_DRAFTS };
 
 /** Runs a rule where it stands, under every choice among differing replies. */
 export function runRule(world: World, node: RuleNode): Kept<Run> {
+  return plainly(world, node) ?? thoroughly(world, node);
+}
+
+/** Most rules, most of the time: replies agree and it does not fire. Undefined when there is more to it. */
+function plainly(world: World, { rule, place }: RuleNode): Kept<Run> | undefined {
+  if (rule.when === undefined || rule.pass === 1) return undefined;
+  world.begin();
+  world.worseEnd = rule.limitOf;
+  const outcome = rule.when(world, place);
+  world.worseEnd = undefined;
+  if (outcome === true || world.torn || world.problems.length > 0) return undefined;
+  const { reads } = world;
+  const { is, missing } = outcome instanceof Unknown ? waits(outcome, false) : FALSE;
+  return { value: { is, missing, under: world.slotsUnder(reads), drafts: NO_DRAFTS }, reads, problems: NO_PROBLEMS };
+}
+
+function thoroughly(world: World, node: RuleNode): Kept<Run> {
   const deciding = new Set<number>();
   const problems = world.problems;
   world.problems = [];
@@ -169,7 +186,7 @@ function concludedAt(world: World, node: RuleNode, missing: Set<string>): readon
   if (at === undefined) return plain([node.place]);
   if (typeof at === "string") return plain(placesAt(site, at, node.place));
   const wider = placesAt(site, at.else, node.place);
-  const inside = site.tree.ofKind(at.each).filter((p) => wider.some((w) => site.tree.within(w, p)));
+  const inside = site.tree.ofKind(at.each).filter((p) => wider.some((w) => site.within(w, p)));
   const told = inside.flatMap((p): readonly Concluded[] => {
     const holds = asked(world, node.rule.where, p, missing);
     return holds.outcome === true ? [{ at: p, reads: holds.reads }] : [];

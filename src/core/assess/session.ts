@@ -51,7 +51,7 @@ export function assess(engine: Engine, input: AssessInput): Assessment {
 /** Assesses a visit from nothing and keeps what each conclusion rests on. */
 export function start(engine: Engine, input: AssessInput): Session {
   const site = siteFor(engine, input);
-  return work(engine, input, new World(site, layOut(site, input), [], []), undefined);
+  return work(engine, input, new World(site, layOut(site, input), emptyRecords(site), []), undefined);
 }
 
 /**
@@ -68,6 +68,9 @@ export function reassess(session: Session, input: AssessInput): Session {
   forget(changedNodes(site, kept.given, given), records, rawRecords);
   return work(engine, input, new World(site, given, records, rawRecords), kept.founds);
 }
+
+/** Room for every node there is: records then lie side by side. */
+const emptyRecords = (site: Site): Records => new Array<undefined>(site.nodes.length).fill(undefined);
 
 function work(engine: Engine, input: AssessInput, world: World, before: Founds | undefined): Session {
   const founds = runPasses(world, before);

@@ -89,7 +89,14 @@ export interface Site {
   readonly problems: readonly Problem[];
   readonly open: ReadonlySet<string>;
   readonly nodes: readonly Node[];
+  /** Nodes below this id are slots and declared facts. */
+  readonly leaves: number;
   readonly spots: readonly Spot[];
+  /** Spots of open sheets and of gates' sets, in walking order. */
+  readonly walk: readonly Spot[];
+  readonly readingSlots: readonly SlotNode[];
+  /** Whether a place is another or lies in it. */
+  readonly within: (outer: string, inner: string) => boolean;
   /** By place, of one point. */
   readonly spotsOf: (point: PointInfo) => ReadonlyMap<string, Spot>;
   /** Rules of open sheets where they stand, in sheet and walking order. */
@@ -150,6 +157,9 @@ export function buildSite(model: Model, open: readonly string[], changes: readon
     return node;
   };
   for (const fact of model.common.facts) factFor(fact.id);
+  const leaves = nodes.length;
+  const inSets = new Set(model.gates.flatMap((g) => g.set.map((name) => plainId(name.split("@")[0] ?? ""))));
+  const isWalked = (spot: Spot) => openSheets.has(spot.point.sheet) || inSets.has(plainId(spot.point.id));
   const runs = model.rules.filter((r) => r.sheets.every((s) => openSheets.has(s)));
   const rules = runs.flatMap((rule) =>
     tree.ofKind(rule.rule.scope).map((place) => add((id): RuleNode => ({ kind: "rule", id, rule, place }))),
@@ -173,7 +183,11 @@ export function buildSite(model: Model, open: readonly string[], changes: readon
     problems,
     open: openSheets,
     nodes,
+    leaves,
     spots,
+    walk: spots.filter(isWalked).sort((a, b) => a.walk - b.walk),
+    readingSlots: spots.flatMap((s) => s.slots.filter((slot) => slot.field.kind === "reading")),
+    within: cached2((outer: string, inner: string) => tree.within(outer, inner)),
     spotsOf,
     rules,
     gates: model.gates.flatMap((gate) => [

@@ -26,7 +26,9 @@ export interface DerivedRecord {
   readonly insteadOf: readonly string[];
 }
 
-const NO_PROBLEMS: readonly Problem[] = [];
+export const NO_PROBLEMS: readonly Problem[] = [];
+/** No choice made: the first of several standing values. */
+export const FIRST: ReadonlyMap<number, number> = new Map();
 const CLOSER = "!closer";
 
 export class World implements Scope {
@@ -38,7 +40,7 @@ export class World implements Scope {
   /** Slots and facts with several standing values met so far, and how many each has. */
   readonly met = new Map<number, number>();
   /** Which of the standing values counts, by node; the first where none is named. */
-  choice: ReadonlyMap<number, number> = new Map();
+  choice: ReadonlyMap<number, number> = FIRST;
   /** A band finding takes the worse end of this reading. */
   worseEnd: RefInfo | undefined;
   /** First pass: readings before any is discarded. */
@@ -64,6 +66,14 @@ export class World implements Scope {
     this.choice = choice;
     this.torn_[0].clear();
     this.torn_[1].clear();
+  }
+
+  /** Begins a question: nothing read yet, the first of differing replies. */
+  begin(): void {
+    this.reads = [];
+    if (this.problems.length > 0) this.problems = [];
+    this.torn = false;
+    if (this.choice.size > 0) this.choose(FIRST);
   }
 
   /** Runs with a list of reads of its own; the caller decides what becomes of it. */
@@ -271,8 +281,14 @@ export class World implements Scope {
     });
   }
 
-  /** Slots and facts under a list of reads, each once. */
-  slotsUnder(reads: readonly number[], seen: Set<number> = new Set()): readonly number[] {
+  /** Slots and facts under a list of reads, each once; the list itself where nothing else was read. */
+  slotsUnder(reads: readonly number[]): readonly number[] {
+    const { leaves } = this.site;
+    for (const id of reads) if (id >= leaves) return this.leavesUnder(reads, new Set());
+    return reads;
+  }
+
+  private leavesUnder(reads: readonly number[], seen: Set<number>): readonly number[] {
     const out: number[] = [];
     for (const id of reads) {
       if (seen.has(id)) continue;
@@ -281,7 +297,7 @@ export class World implements Scope {
       if (node?.kind === "slot" || node?.kind === "fact") out.push(id);
       else {
         const kept = this.keptOf(id);
-        if (kept !== undefined) out.push(...this.slotsUnder(kept.reads, seen));
+        if (kept !== undefined) out.push(...this.leavesUnder(kept.reads, seen));
       }
     }
     return out;
@@ -326,7 +342,7 @@ export class World implements Scope {
 
 /** Whether a fault was concluded at a place or inside it. */
 export function isFound(site: Site, founds: World["founds"], fault: string, place: string): boolean {
-  return founds?.get(fault)?.some((at) => at === place || site.tree.within(place, at)) ?? false;
+  return founds?.get(fault)?.some((at) => at === place || site.within(place, at)) ?? false;
 }
 
 /** A point of a sheet that is not loaded: not known, and named. */

@@ -271,4 +271,5 @@ export interface Ledger {
   readonly forks: ReadonlyMap<string, readonly IdText[]>;
   /** `stream/writer` → last seq, and how many different ones were seen. */
   readonly writers: ReadonlyMap<string, { readonly last: number; readonly seen: number }>;
+  readonly gaps: Trouble["gaps"];
 }

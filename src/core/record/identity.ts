@@ -24,7 +24,17 @@ export const isDemo = (stream: string): boolean => /^(?:car|visit):demo-/.test(s
 export const carStream = (nonce: string, demo = false): string => `car:${demo ? "demo-" : ""}${nonce}`;
 export const visitStream = (nonce: string, demo = false): string => `visit:${demo ? "demo-" : ""}${nonce}`;
 
-export const idText = (id: EntryId): IdText => `${id.stream}/${id.writer}/${id.seq}/${id.nonce}`;
+/** Texts made before: an entry is asked for its id over and over, and never changes. */
+const texts = new WeakMap<EntryId, IdText>();
+
+export function idText(id: EntryId): IdText {
+  const made = texts.get(id);
+  if (made !== undefined) return made;
+  const text = `${id.stream}/${id.writer}/${id.seq}/${id.nonce}`;
+  texts.set(id, text);
+  return text;
+}
+
 /** What a fork shares: the id without its nonce. */
 export const identityText = (id: EntryId): string => `${id.stream}/${id.writer}/${id.seq}`;
 

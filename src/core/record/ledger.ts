@@ -3,9 +3,9 @@
  * The same whatever the order of arrival. Refuses to know what a slot means.
  */
 import type { IdText, Ledger, Logged, Trouble } from "./contract.js";
-import { byCode, compareIds, identityText, idText, isEntry, isStub, parseId } from "./identity.js";
+import { byCode, compareIds, idText, isEntry, isStub, parseId } from "./identity.js";
 import { type Known, known, replacesOf, slotsOf, whyUnknown } from "./kinds.js";
-import { forksIn, gapsIn, merge } from "./merge.js";
+import { forksIn, gapsIn, kept, merge } from "./merge.js";
 import { undone } from "./undone.js";
 
 /** Raised whenever the same log could fold to something else: snapshots of another version are thrown away. */
@@ -35,11 +35,25 @@ export function ledgerOf(entries: Iterable<Logged>): Ledger {
   for (const [id, logged] of log) file(building, id, logged);
   return {
     ...building,
+    gaps: gapsOf(log.values(), building.writers),
     unknown: building.unknown.sort(byId),
     dead: undone(building.undoers),
     erasedOver: turnedRound(building.erased),
     forks: forksIn(log.values()),
   };
+}
+
+/** Whether merging this in changes the log: no copy of what is there, no body for a stub. */
+export function isNews(ledger: Ledger, logged: Logged): boolean {
+  const here = ledger.log.get(idText(logged));
+  return here === undefined || kept(here, logged).logged !== here;
+}
+
+/** Whether this touches more than its own slots: a stub, an erasure, a fork, a filled gap, another text. */
+export function changesBelow(ledger: Ledger, logged: Logged): boolean {
+  const id = idText(logged);
+  const last = ledger.writers.get(`${logged.stream}/${logged.writer}`)?.last ?? 0;
+  return isStub(logged) || logged.kind === "erase" || logged.seq <= last || ledger.log.has(id) || ledger.erased.has(id);
 }
 
 /** What one more entry changes; `all` when the ledger had to be made anew. */
@@ -53,14 +67,11 @@ export interface LedgerStep {
  * already there makes the ledger anew.
  */
 export function ledgerStep(before: Ledger, logged: Logged): LedgerStep {
+  if (!isNews(before, logged)) return { ledger: before, slots: [] };
+  if (changesBelow(before, logged)) return { ledger: ledgerOf([...before.log.values(), logged]), slots: "all" };
   const id = idText(logged);
-  const here = before.log.get(id);
-  if (here === logged) return { ledger: before, slots: [] };
   const writer = `${logged.stream}/${logged.writer}`;
   const head = before.writers.get(writer) ?? { last: 0, seen: 0 };
-  if (here || isStub(logged) || logged.kind === "erase" || before.erased.has(id) || logged.seq <= head.last) {
-    return { ledger: ledgerOf([...before.log.values(), logged]), slots: "all" };
-  }
   const building: Building = {
     log: new Map(before.log).set(id, logged),
     slots: new Map(),
@@ -74,6 +85,7 @@ export function ledgerStep(before: Ledger, logged: Logged): LedgerStep {
     ...before,
     log: building.log,
     writers: building.writers,
+    gaps: logged.seq === head.last + 1 ? before.gaps : [...before.gaps, leap(logged, head.last)].sort(compareGaps),
     slots: joined(before.slots, building.slots, building.log),
     undoers: joined(before.undoers, building.undoers, building.log),
     unknown: building.unknown.length === 0 ? before.unknown : [...before.unknown, ...building.unknown].sort(byId),
@@ -82,6 +94,9 @@ export function ledgerStep(before: Ledger, logged: Logged): LedgerStep {
   const after = { ...ledger, dead: undone(ledger.undoers) };
   return { ledger: after, slots: slotsTouchedBy(after, before.dead) };
 }
+
+/** The numbers an entry leaps over. */
+const leap = ({ stream, writer, seq }: Logged, last: number): Gap => ({ stream, writer, from: last + 1, to: seq - 1 });
 
 /** Slots of entries that are undone now and were not, or the other way round. */
 function slotsTouchedBy(after: Ledger, deadBefore: ReadonlySet<IdText>): readonly string[] {
@@ -165,39 +180,47 @@ function turnedRound(erased: ReadonlyMap<IdText, readonly IdText[]>): ReadonlyMa
 
 function writersIn(entries: Iterable<Logged>): Map<string, { readonly last: number; readonly seen: number }> {
   const writers = new Map<string, { readonly last: number; readonly seen: number }>();
-  let identity = "";
+  let before: Logged | undefined;
   for (const logged of entries) {
-    const writer = `${logged.stream}/${logged.writer}`;
-    const head = writers.get(writer) ?? { last: 0, seen: 0 };
+    const { stream, writer, seq } = logged;
     // Entries come in order of ids: a fork stands right behind its twin.
-    if (identityText(logged) !== identity)
-      writers.set(writer, { last: Math.max(head.last, logged.seq), seen: head.seen + 1 });
-    identity = identityText(logged);
+    const isTwin = before?.seq === seq && before.writer === writer && before.stream === stream;
+    before = logged;
+    if (isTwin) continue;
+    const key = `${stream}/${writer}`;
+    writers.set(key, { last: seq, seen: (writers.get(key)?.seen ?? 0) + 1 });
   }
   return writers;
 }
 
-/** Numbers not seen, per stream and writer. */
-export function gapsOf(ledger: Ledger): Trouble["gaps"] {
-  const gaps: Trouble["gaps"][number][] = [];
-  for (const [key, { last, seen }] of ledger.writers) {
-    if (last === seen) continue;
-    const own = [...ledger.log.values()].filter((one) => `${one.stream}/${one.writer}` === key);
-    const [first] = own;
-    if (first) {
-      for (const gap of gapsIn(own.map((one) => one.seq)))
-        gaps.push({ stream: first.stream, writer: first.writer, ...gap });
-    }
+/** Numbers not seen, per stream and writer, in that order. */
+function gapsOf(log: Iterable<Logged>, writers: Ledger["writers"]): Trouble["gaps"] {
+  const lacking = new Map<string, { readonly stream: string; readonly writer: string; readonly seqs: number[] }>();
+  for (const { stream, writer, seq } of log) {
+    const key = `${stream}/${writer}`;
+    const head = writers.get(key);
+    if (!head || head.last === head.seen) continue;
+    const own = lacking.get(key) ?? { stream, writer, seqs: [] };
+    own.seqs.push(seq);
+    lacking.set(key, own);
   }
-  return gaps.sort((a, b) => byCode(a.stream, b.stream) || byCode(a.writer, b.writer) || a.from - b.from);
+  const gaps: Gap[] = [];
+  for (const { stream, writer, seqs } of lacking.values()) {
+    for (const gap of gapsIn(seqs)) gaps.push({ stream, writer, ...gap });
+  }
+  return gaps.sort(compareGaps);
 }
+
+type Gap = Trouble["gaps"][number];
+const compareGaps = (a: Gap, b: Gap): number =>
+  byCode(a.stream, b.stream) || byCode(a.writer, b.writer) || a.from - b.from;
 
 export function troubleOf(ledger: Ledger): Trouble {
   return {
     forks: [...ledger.forks].sort(([a], [b]) => byCode(a, b)).map(([, ids]) => ids),
     unknown: ledger.unknown,
     erased: ledger.erased.size,
-    gaps: gapsOf(ledger),
+    gaps: ledger.gaps,
   };
 }
 

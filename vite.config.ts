@@ -11,6 +11,15 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname;
 /** Vitest looks for tests from the top of the tree; Vite wants index.html at its root. */
 const testing = process.env["VITEST"] !== undefined;
 
+/**
+ * What is always loaded together lies in one file and is squeezed as one: what the start needs, and what the way to the
+ * first reply needs beyond that. Everything else is split by screen. tests/support/loaded.ts names the same screens.
+ */
+const LOADED_TOGETHER = [
+  { name: "start", tags: ["$initial" as const], priority: 2 },
+  { name: "round", test: /src\/app\/(screens\/(new-car|car|new-visit|round)|state\/judging)\.tsx?$/, priority: 1 },
+];
+
 export default defineConfig({
   root: testing ? here(".") : here("src/app"),
   base: "./",
@@ -22,7 +31,9 @@ export default defineConfig({
     manifest: true,
     // data: addresses are not allowed by our policy, so nothing is inlined.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // Everything is on the phone already: fetching ahead by hint would only make the first script longer.
+    modulePreload: false,
+    rolldownOptions: { output: { codeSplitting: { groups: LOADED_TOGETHER } } },
   },
   worker: { format: "es" },
   plugins: [

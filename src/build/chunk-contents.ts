@@ -18,9 +18,13 @@ export interface ChunkContents {
 /** Where the list lies in the built folder; a hidden folder is neither served nor kept by the service worker. */
 export const CONTENTS_FILE = ".vite/contents.json";
 
-/** Path from the top; modules without a file keep their own name. */
-const nameOf = (id: string, top: string): string =>
-  id.startsWith("\0") ? id.slice(1) : relative(top, id.replace(/\?.*$/, "")).replaceAll("\\", "/");
+/** Path from the top, or from `node_modules` wherever that lies; modules without a file keep their own name. */
+function nameOf(id: string, top: string): string {
+  if (id.startsWith("\0")) return id.slice(1);
+  const path = relative(top, id.replace(/\?.*$/, "")).replaceAll("\\", "/");
+  const packages = path.lastIndexOf("node_modules/");
+  return packages < 0 ? path : path.slice(packages);
+}
 
 /** Writes {@link CONTENTS_FILE}; `top` is the top of the tree. */
 export function chunkContents(top: string): Plugin {

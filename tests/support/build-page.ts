@@ -24,7 +24,7 @@ export async function buildPage(name: string): Promise<BuiltPage> {
     base: "./",
     logLevel: "warn",
     worker: { format: "es" },
-    build: { outDir: dir, emptyOutDir: true, assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    build: { outDir: dir, emptyOutDir: true, assetsInlineLimit: 0, modulePreload: false },
     plugins: [pagePolicy("")],
   });
   const serving = await serve({ dir, port: 0 });

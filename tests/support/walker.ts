@@ -3,6 +3,7 @@
  * Refuses to reach into the app's state.
  */
 import { expect, type Locator, type Page } from "@playwright/test";
+import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { t } from "../../src/app/texts/index.js";
 
 export interface VisitWishes {
@@ -10,6 +11,12 @@ export interface VisitWishes {
   readonly odometer?: string;
   readonly complaint?: string;
   readonly name?: string;
+}
+
+/** Which reply was pressed, and the address of its point. */
+export interface Pressed {
+  readonly hash: string;
+  readonly words: string;
 }
 
 /** Something to press, link or button, by its words. */
@@ -70,5 +77,41 @@ export class Walker {
     const id = /#\/visit\/([^/?]+)/.exec(this.page.url())?.[1];
     if (id === undefined) throw new Error(`no visit in ${this.page.url()}`);
     return id;
+  }
+
+  /** The replies of the open point, of one kind or the other. */
+  replies(): Locator {
+    return this.page.locator("main [role=radiogroup] [role=radio], main [role=group] [role=checkbox]");
+  }
+
+  /** A reply of the open point by its words. */
+  reply(words: string): Locator {
+    return this.replies().filter({ hasText: words }).first();
+  }
+
+  /** Presses a reply and waits until the app says that it is durable. */
+  async pressReply(reply: Locator, wishes: { readonly kept?: boolean } = {}): Promise<Pressed> {
+    await expect(this.page).toHaveURL(/\/round\/[^/]+\/[^/]+\/[^/]+$/);
+    const hash = new URL(this.page.url()).hash;
+    const words = (await reply.locator(".reply-words").textContent())?.trim() ?? "";
+    const kept = this.page.evaluate(
+      (name) => new Promise<void>((resolve) => document.addEventListener(name, () => resolve(), { once: true })),
+      KEPT_EVENT,
+    );
+    await reply.click();
+    if (wishes.kept === false) kept.catch(() => undefined);
+    else await kept;
+    return { hash, words };
+  }
+
+  /** Presses the first reply of the open point. */
+  async firstReply(wishes: { readonly kept?: boolean } = {}): Promise<Pressed> {
+    await expect(this.replies().first()).toBeVisible();
+    return this.pressReply(this.replies().first(), wishes);
+  }
+
+  /** Presses a reply of the open point that is not chosen yet. */
+  async anotherReply(): Promise<Pressed> {
+    return this.pressReply(this.page.locator("main [role=radiogroup] [role=radio][aria-checked=false]").last());
   }
 }

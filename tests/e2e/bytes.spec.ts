@@ -1,0 +1,61 @@
+/** What a browser really fetches until the first screen and the first reply: no more than the budgets weigh. */
+import { gzipSync } from "node:zlib";
+import type { Page } from "@playwright/test";
+import { expect, test } from "../support/harness.js";
+import { FIRST_REPLY, FIRST_SCREEN, readContents, scriptsFor, stylesOf } from "../support/loaded.js";
+import { Walker } from "../support/walker.js";
+
+// The service worker would fetch everything ahead; what the page itself asks for is looked at here.
+test.use({ serviceWorkers: "block" });
+
+/** Kilobytes of 1,000 (architecture §10). */
+const UNTIL_FIRST_SCREEN_KB = 45;
+const UNTIL_FIRST_REPLY_KB = 100;
+
+interface Fetched {
+  readonly file: string;
+  readonly gzip: number;
+}
+
+/** Notes scripts and styles as the page fetches them. */
+function watchFetched(page: Page, address: string): Fetched[] {
+  const fetched: Fetched[] = [];
+  page.on("response", async (response) => {
+    if (!["script", "stylesheet"].includes(response.request().resourceType())) return;
+    const body = await response.body();
+    fetched.push({ file: response.url().slice(address.length), gzip: gzipSync(body, { level: 9 }).length });
+  });
+  return fetched;
+}
+
+const kilobytes = (parts: readonly Fetched[]): number => parts.reduce((sum, { gzip }) => sum + gzip, 0) / 1000;
+
+test("what is fetched until the first screen and the first reply is within the budgets and what they weigh", async ({
+  page,
+  site,
+}) => {
+  const contents = readContents();
+  const fetched = watchFetched(page, site.address);
+  const walker = new Walker(page, site.address);
+
+  await page.goto(site.address);
+  await walker.stands();
+  const atFirstScreen = fetched.filter(({ file }) => scriptsFor(contents, FIRST_SCREEN).includes(file));
+  expect(atFirstScreen.map(({ file }) => file).sort()).toEqual([...scriptsFor(contents, FIRST_SCREEN)].sort());
+  expect(kilobytes(atFirstScreen)).toBeLessThanOrEqual(UNTIL_FIRST_SCREEN_KB);
+
+  await walker.newCar("Weighed car");
+  await walker.newVisit();
+  await walker.firstReply();
+  await page.waitForLoadState("networkidle");
+  const weighed = [...scriptsFor(contents, FIRST_REPLY)];
+  const allowed = new Set([...weighed, ...stylesOf(contents, weighed)]);
+  const loaded = kilobytes(fetched);
+  console.log(`first screen ${kilobytes(atFirstScreen).toFixed(1)} kB, first reply ${loaded.toFixed(1)} kB gzipped`);
+  expect(fetched.map(({ file }) => file).filter((file) => !allowed.has(file))).toEqual([]);
+  expect(loaded).toBeLessThanOrEqual(UNTIL_FIRST_REPLY_KB);
+
+  const modules = fetched.flatMap(({ file }) => contents[file]?.modules ?? []);
+  expect(modules.length).toBeGreaterThan(50);
+  expect(modules.filter((it) => /author\.ts$|node_modules\/(@marcbachmann|zod|yaml)\//.test(it))).toEqual([]);
+});

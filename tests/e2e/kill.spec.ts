@@ -1,0 +1,115 @@
+/**
+ * The browser is killed outright at random moments while replies are pressed, without a network. Whatever the app had
+ * acknowledged must be there on reopening, and the app must be where it was. LEADLAMP_KILLS=100 for the long run,
+ * LEADLAMP_SEED to repeat one.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { expect, type Page, test } from "@playwright/test";
+import { t } from "../../src/app/texts/index.js";
+import { serve } from "../../src/cli/serve.js";
+import { type Chance, chance } from "../support/chance.js";
+import { acknowledged, entriesInDatabase, logKept } from "../support/kept-log.js";
+import { type Killable, openKillable } from "../support/killable.js";
+import { watchOffences } from "../support/offences.js";
+import { pressable, Walker } from "../support/walker.js";
+
+const KILLS = Number(process.env["LEADLAMP_KILLS"] ?? 12);
+const SEED = Number(process.env["LEADLAMP_SEED"] ?? 20261125);
+/** The app is busy keeping for up to this long before the kill. */
+const LONGEST_LIFE_MS = 2_500;
+
+/** Presses replies and walks on, as fast as the app lets it, until the browser is gone. */
+async function pressUntilKilled(page: Page, luck: Chance): Promise<void> {
+  const walker = new Walker(page, "");
+  const next = pressable(page, t("round.next"))
+    .or(pressable(page, t("round.next-place")))
+    .first();
+  const wishes = { timeout: 500, force: true, noWaitAfter: true };
+  for (;;) {
+    const reply = walker.replies().nth(luck.whole(0, 4));
+    await reply.click(wishes).catch(() => undefined);
+    if (luck.whole(0, 3) === 0) await next.click(wishes).catch(() => undefined);
+    if (page.isClosed()) return;
+  }
+}
+
+/** Every address of the app a page shows, in order. */
+function followPlaces(page: Page): string[] {
+  const places: string[] = [];
+  page.on("framenavigated", (frame) => places.push(new URL(frame.url()).hash));
+  return places;
+}
+
+test(`nothing acknowledged is lost over ${KILLS} kills (seed ${SEED})`, async () => {
+  test.setTimeout(60_000 + KILLS * 10_000);
+  const luck = chance(SEED);
+  const profile = mkdtempSync(join(tmpdir(), "leadlamp-kill-"));
+  const log = join(profile, "kept.jsonl");
+  const serving = await serve({ port: 0 });
+  const { address } = serving;
+  let open: Killable | undefined;
+
+  const reopen = async (): Promise<Walker> => {
+    open = await openKillable(profile);
+    await logKept(open.context, log);
+    return new Walker(open.page, address);
+  };
+
+  try {
+    const first = await reopen();
+    await first.open();
+    await first.wholeAppKept();
+    await first.newCar("Killed car");
+    await first.newVisit();
+    await first.firstReply();
+    await open?.close();
+    // From here on there is no server at all: the phone is on its own.
+    await serving.close();
+
+    let places: string[] = [];
+    for (let kill = 1; kill <= KILLS; kill++) {
+      const walker = await reopen();
+      const offences = await watchOffences(walker.page.context(), new URL(address).origin);
+      // As the phone opens it: at its start address, not where it was.
+      await walker.open("");
+      const before = acknowledged(log);
+      const there = await entriesInDatabase(walker.page);
+      const missing = before.filter(({ id }) => !there.has(id));
+      expect(missing, `acknowledged before kill ${kill} and gone`).toEqual([]);
+
+      // Same place: the point of the last acknowledged reply, or one the app went on to after it.
+      await expect(walker.replies().first()).toBeVisible();
+      const here = new URL(walker.page.url()).hash;
+      const since = places.slice(Math.max(0, places.lastIndexOf(before.at(-1)?.hash ?? "")));
+      if (kill > 1) expect(since, `reopened elsewhere after kill ${kill - 1}`).toContain(here);
+      places = followPlaces(walker.page);
+      places.push(here);
+
+      const pressing = pressUntilKilled(walker.page, luck).catch(() => undefined);
+      await pause(luck.whole(20, LONGEST_LIFE_MS));
+      expect(offences.seen).toEqual([]);
+      await open?.kill();
+      await pressing;
+    }
+
+    const last = await reopen();
+    await last.open("");
+    const there = await entriesInDatabase(last.page);
+    const all = acknowledged(log);
+    expect(all.filter(({ id }) => !there.has(id))).toEqual([]);
+    const replies = all.filter(({ kind }) => kind === "reply").length;
+    console.log(
+      `${KILLS} kills, ${replies} replies acknowledged, 0 lost, ${there.size - all.length} kept without a word of it getting out`,
+    );
+    // Replies were really pressed and kept between kills.
+    expect(replies).toBeGreaterThan(KILLS * 3);
+    await open?.close();
+  } finally {
+    await open?.kill().catch(() => undefined);
+    await serving.close().catch(() => undefined);
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+});

@@ -1,0 +1,22 @@
+/** Two windows of one phone on the same visit: each sees what the other kept, and nothing is kept twice. */
+import { expect, test } from "../support/harness.js";
+import { Walker } from "../support/walker.js";
+
+test("a reply pressed in one window stands in the other", async ({ context, site }) => {
+  const first = new Walker(await context.newPage(), site.address);
+  await first.newCar("Seen in two windows");
+  await first.newVisit();
+  await first.open(`#/visit/${first.visit()}/round`);
+  const second = new Walker(await context.newPage(), site.address);
+  await second.open(`#/visit/${first.visit()}/round`);
+
+  const pressed = await first.firstReply();
+  await second.open(pressed.hash);
+  await expect(second.reply(pressed.words)).toBeChecked();
+
+  // The other way round, while both show the same point.
+  await first.open(pressed.hash);
+  const other = await second.anotherReply();
+  await expect(first.reply(other.words)).toBeChecked();
+  await expect(first.reply(pressed.words)).not.toBeChecked();
+});

@@ -1,10 +1,8 @@
 /** Door of the drawings: what screens and files may use. */
 export { MARKS, type MarkKind, markDrawing } from "./marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
-export { sideOf } from "./plan-spots.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";
 export { scaleDrawing } from "./scale.js";
 export type { ScaleBox, ScaleEdge, ScaleInput } from "./scale-terms.js";
 export { type TickLook, ticksDrawing } from "./ticks.js";
-export { drawingText, type SvgOptions } from "./to-text.js";
 export type { Attrs, Drawing, Shape } from "./tree.js";

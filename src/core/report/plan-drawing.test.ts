@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
-import { isDrawn, sideOf, spotOf } from "./plan-spots.js";
+import { isDrawn, spotOf } from "./plan-spots.js";
 import type { PlaceLook, PlanPlace } from "./plan-terms.js";
 import type { Shape } from "./tree.js";
 
@@ -117,14 +117,6 @@ test("the cone hangs from the place one is at and ends on the foot of the drawin
     expect(Math.abs(middle - (drawn.spots[0]?.x ?? 0))).toBeLessThan(1);
   }
   expect(ofLook(plan([place("FL", "done")], { cone: true }), "cone-fill")).toEqual([]);
-});
-
-test("the side to stand at comes from the place; middle places keep the side one is at", () => {
-  expect(sideOf("RR", undefined, "left")).toBe("right");
-  expect(sideOf("outrigger-L-2", undefined, "right")).toBe("left");
-  expect(sideOf("brace", [50, 90], "left")).toBe("right");
-  expect(sideOf("xm-rear", undefined, "right")).toBe("right");
-  expect(sideOf("nowhere", undefined, "left")).toBe("left");
 });
 
 test("the small car is dotted when never looked at, inked when looked at", () => {

@@ -142,13 +142,3 @@ export function spotOf(plan: PlanKind, side: PlanSide, id: string, at?: readonly
   const known = TABLES[plan].get(id) ?? (at === undefined ? undefined : fromAt(at));
   return known === undefined ? null : turned(known, side);
 }
-
-/**
- * The side of the car a place is reached from: L or R in its id, else its `at`, else the side one stands at already
- * (front, rear and middle are reached from either).
- */
-export function sideOf(id: string, at: readonly [number, number] | undefined, last: PlanSide): PlanSide {
-  const spot = spotOf("chassis", "left", id, at);
-  if (spot === null || Math.abs(spot.y - PLAN_HEIGHT / 2) < 6) return last;
-  return spot.y > PLAN_HEIGHT / 2 ? "left" : "right";
-}

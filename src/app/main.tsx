@@ -30,13 +30,16 @@ const STORE = "leadlamp";
 const TICK = [12];
 
 const remembered = textShelf();
-const usesComma = new Intl.NumberFormat().formatToParts(1.5).some(({ type, value }) => type === "decimal" && value === ",");
+const usesComma = new Intl.NumberFormat()
+  .formatToParts(1.5)
+  .some(({ type, value }) => type === "decimal" && value === ",");
 const settings = keepSettings(remembered, defaultSettings(makeNonce(), usesComma));
 
 /** A phone that ended the app behind the person's back starts it at its plain address: go back to where they were. */
 function returnToPlace(): void {
   const last = recallAddress(remembered);
-  if (new URLSearchParams(location.search).has("demo") && location.hash === "") history.replaceState(null, "", "#/demo");
+  if (new URLSearchParams(location.search).has("demo") && location.hash === "")
+    history.replaceState(null, "", "#/demo");
   if (location.hash !== "" || !last.startsWith("#/visit/")) return;
   history.replaceState(null, "", "#/");
   history.pushState({ from: "#/" }, "", last);
@@ -95,11 +98,15 @@ function onKept(entries: readonly Entry[]): void {
 const journal = openJournal(store, phone, () => ({ id: settings.peek().person, name: settings.peek().name }), onKept);
 
 const judging = () => import("./state/judging.js");
-const compiler: App["compiler"] = { compile: async (...frozen) => (await import("./import/plan-editions.js")).planEditions.compile(...frozen) };
+const compiler: App["compiler"] = {
+  compile: async (...frozen) => (await import("./import/plan-editions.js")).planEditions.compile(...frozen),
+};
 const readSheet: App["readSheet"] = async (name, text, shared, atHand) => {
   const { readSheetFile, sheetProblem } = await import("./import/sheet-file.js");
   const read = await readSheetFile(name, text, shared, atHand);
-  return read.ok ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) } : { ok: false, faults: read.problems.map(sheetProblem) };
+  return read.ok
+    ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) }
+    : { ok: false, faults: read.problems.map(sheetProblem) };
 };
 
 const shelf = { sheets, common };
@@ -133,12 +140,31 @@ const files: FileDoor<File> = {
 };
 
 const app: App = {
-  router, settings, remembered, journal, store, phone, shelf, compiler, readSheet, judging, desk, pictures, files, around,
+  router,
+  settings,
+  remembered,
+  journal,
+  store,
+  phone,
+  shelf,
+  compiler,
+  readSheet,
+  judging,
+  desk,
+  pictures,
+  files,
+  around,
   openDemo: async () => (await import("./demo/open-demo.js")).openDemo(app),
 };
 
 const root = document.getElementById("app");
-if (root) render(<AppContext.Provider value={app}><Shell /></AppContext.Provider>, root);
+if (root)
+  render(
+    <AppContext.Provider value={app}>
+      <Shell />
+    </AppContext.Provider>,
+    root,
+  );
 
 /** After the first screen is painted: the service worker, then what the first reply needs. */
 requestAnimationFrame(() =>

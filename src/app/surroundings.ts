@@ -71,11 +71,24 @@ export function textShelf(): TextShelf {
     }
   };
   return {
-    get: (key) => tried(() => localStorage.getItem(key), () => null) ?? spare.get(key) ?? null,
-    put: (key, text) => tried(() => localStorage.setItem(key, text), () => void spare.set(key, text)),
+    get: (key) =>
+      tried(
+        () => localStorage.getItem(key),
+        () => null,
+      ) ??
+      spare.get(key) ??
+      null,
+    put: (key, text) =>
+      tried(
+        () => localStorage.setItem(key, text),
+        () => void spare.set(key, text),
+      ),
     drop: (key) => {
       spare.delete(key);
-      tried(() => localStorage.removeItem(key), () => undefined);
+      tried(
+        () => localStorage.removeItem(key),
+        () => undefined,
+      );
     },
   };
 }

@@ -26,7 +26,10 @@ function draw(canvas: OffscreenCanvas): void {
     const angle = 0.4 + streak * 0.21;
     pen.beginPath();
     pen.moveTo(WIDTH / 2 + 160 * Math.cos(angle), HEIGHT / 2 + 160 * Math.sin(angle));
-    pen.lineTo(WIDTH / 2 + (250 + 12 * (streak % 4)) * Math.cos(angle + 0.08), HEIGHT / 2 + (250 + 12 * (streak % 4)) * Math.sin(angle + 0.08));
+    pen.lineTo(
+      WIDTH / 2 + (250 + 12 * (streak % 4)) * Math.cos(angle + 0.08),
+      HEIGHT / 2 + (250 + 12 * (streak % 4)) * Math.sin(angle + 0.08),
+    );
     pen.stroke();
   }
   pen.fillStyle = "#f2efe7";

@@ -1,5 +1,18 @@
 /** Brings the demo in through the real record when it is not there yet, and goes to its open visit. */
-import { draftCar, draftComplaint, draftFact, draftLimit, draftNote, draftPerson, draftPicture, draftReply, draftVisit, foldVisit, type KeptBytes } from "../../core/record/index.js";
+import {
+  draftCar,
+  draftComplaint,
+  draftFact,
+  draftLimit,
+  draftNote,
+  draftPerson,
+  draftPicture,
+  draftReply,
+  draftVisit,
+  foldVisit,
+  type KeptBytes,
+  limitsOf,
+} from "../../core/record/index.js";
 import type { App } from "../state/app.js";
 import { close } from "../state/visit-acts.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
@@ -9,7 +22,27 @@ import { rememberPoint } from "../state/settings.js";
 import { to, paramOf } from "../state/routes.js";
 import { commonFile, listedFile } from "../state/shelf.js";
 import { demoPicture } from "./demo-picture.js";
-import { CAR_NAME, COMPLAINT, DEMO_CAR, DEMO_FIRST, DEMO_PICTURE, DEMO_SECOND, FACTS, FIRST_ODOMETER, FIRST_VISIT, INES, JORIN, LEFT_AT, MAKERS_FIGURE, NOTE, SECOND_ODOMETER, SECOND_OPINION, SECOND_VISIT, type Told, UNPROVEN } from "./scenario.js";
+import {
+  CAR_NAME,
+  COMPLAINT,
+  DEMO_CAR,
+  DEMO_FIRST,
+  DEMO_PICTURE,
+  DEMO_SECOND,
+  FACTS,
+  FIRST_ODOMETER,
+  FIRST_VISIT,
+  INES,
+  JORIN,
+  LEFT_AT,
+  MAKERS_FIGURES,
+  NOTE,
+  SECOND_ODOMETER,
+  SECOND_OPINION,
+  SECOND_VISIT,
+  type Told,
+  UNPROVEN,
+} from "./scenario.js";
 import { type Scribe, scribeOn } from "./scribe.js";
 
 const DAY_MS = 86_400_000;
@@ -22,10 +55,21 @@ async function blobOf(app: App, file: FrozenFile): Promise<KeptBytes> {
   return { hash: await app.phone.hash(bytes), type: FROZEN_TYPE, bytes };
 }
 
-async function openOne(app: App, scribe: Scribe, visit: { readonly stream: string; readonly wall: number; readonly purpose: "workshop" | "season"; readonly odometer: { value: string; unit: string } }): Promise<void> {
-  const sheets = await Promise.all(app.shelf.sheets.map(async (listed) => ({ listed, blob: await blobOf(app, await listedFile(listed)) })));
+async function openOne(
+  app: App,
+  scribe: Scribe,
+  visit: {
+    readonly stream: string;
+    readonly wall: number;
+    readonly purpose: "workshop" | "season";
+    readonly odometer: { value: string; unit: string };
+  },
+): Promise<void> {
+  const sheets = await Promise.all(
+    app.shelf.sheets.map(async (listed) => ({ listed, blob: await blobOf(app, await listedFile(listed)) })),
+  );
   const common = await blobOf(app, await commonFile(app.shelf));
-  const kept = [...scribe.car(DEMO_CAR).limits.values()].flatMap((standing) => standing.map(({ value }) => value));
+  const kept = limitsOf(scribe.car(DEMO_CAR));
   const limits = await blobOf(app, { format: "leadlamp-frozen-limits/1", limits: kept });
   scribe.at(visit.wall);
   const opening = {
@@ -34,29 +78,47 @@ async function openOne(app: App, scribe: Scribe, visit: { readonly stream: strin
     who: "technician" as const,
     on: isoNow(visit.wall),
     odometer: visit.odometer,
-    sheets: sheets.map(({ listed, blob }) => ({ id: listed.id, edition: listed.edition, label: listed.label, blob: blob.hash })),
+    sheets: sheets.map(({ listed, blob }) => ({
+      id: listed.id,
+      edition: listed.edition,
+      label: listed.label,
+      blob: blob.hash,
+    })),
     common: common.hash,
     limits: limits.hash,
   };
-  await scribe.write(INES.id, (act) => [draftVisit(act, visit.stream, opening), ...draftPerson(act, foldVisit([]), INES, visit.stream)], [common, limits, ...sheets.map(({ blob }) => blob)]);
+  await scribe.write(
+    INES.id,
+    (act) => [draftVisit(act, visit.stream, opening), ...draftPerson(act, foldVisit([]), INES, visit.stream)],
+    [common, limits, ...sheets.map(({ blob }) => blob)],
+  );
 }
 
 async function tell(scribe: Scribe, stream: string, replies: readonly Told[]): Promise<void> {
   for (const [point, place, state, field, value] of replies) {
-    await scribe.write(INES.id, (act) => [draftReply(act, scribe.visit(stream), { point, place, state, field }, value)]);
+    await scribe.write(INES.id, (act) => [
+      draftReply(act, scribe.visit(stream), { point, place, state, field }, value),
+    ]);
   }
 }
 
 async function writeCar(app: App, scribe: Scribe): Promise<void> {
   scribe.at(app.phone.now() - (FIRST_DAYS_AGO + 1) * DAY_MS);
   await scribe.write(INES.id, (act) => [draftCar(act, DEMO_CAR, CAR_NAME)]);
-  await scribe.write(INES.id, (act) => Object.entries(FACTS).map(([fact, value]) => draftFact(act, scribe.car(DEMO_CAR), fact, value)));
-  await scribe.write(INES.id, (act) => [draftLimit(act, scribe.car(DEMO_CAR), MAKERS_FIGURE)]);
+  await scribe.write(INES.id, (act) =>
+    Object.entries(FACTS).map(([fact, value]) => draftFact(act, scribe.car(DEMO_CAR), fact, value)),
+  );
+  await scribe.write(INES.id, (act) => MAKERS_FIGURES.map((figure) => draftLimit(act, scribe.car(DEMO_CAR), figure)));
 }
 
 async function writeSecond(app: App, scribe: Scribe): Promise<void> {
   const before = (): ReturnType<Scribe["visit"]> => scribe.visit(DEMO_SECOND);
-  await openOne(app, scribe, { stream: DEMO_SECOND, wall: app.phone.now() - SECOND_DAYS_AGO * DAY_MS, purpose: "workshop", odometer: SECOND_ODOMETER });
+  await openOne(app, scribe, {
+    stream: DEMO_SECOND,
+    wall: app.phone.now() - SECOND_DAYS_AGO * DAY_MS,
+    purpose: "workshop",
+    odometer: SECOND_ODOMETER,
+  });
   await scribe.write(INES.id, (act) => [draftComplaint(act, before(), COMPLAINT)]);
   await scribe.write(INES.id, (act) => [draftNote(act, before(), { point: UNPROVEN.gate, text: UNPROVEN.why })]);
   const empty = before();
@@ -64,11 +126,23 @@ async function writeSecond(app: App, scribe: Scribe): Promise<void> {
   await scribe.write(INES.id, (act) => [draftNote(act, before(), NOTE)]);
   // Jorin's phone had not seen Ines's reply: drafted from the visit as it stood before.
   const [point, place, state, field, value] = SECOND_OPINION;
-  await scribe.write(JORIN.id, (act) => [...draftPerson(act, before(), JORIN), draftReply(act, empty, { point, place, state, field }, value)]);
+  await scribe.write(JORIN.id, (act) => [
+    ...draftPerson(act, before(), JORIN),
+    draftReply(act, empty, { point, place, state, field }, value),
+  ]);
   const made = await demoPicture(app.pictures);
   if (made?.kind !== "picture") return;
   const { picture, thumb } = made;
-  const body = { blob: picture.hash, thumb: thumb.hash, type: picture.type, width: picture.width, height: picture.height, point: NOTE.point, place: NOTE.place, state: NOTE.state };
+  const body = {
+    blob: picture.hash,
+    thumb: thumb.hash,
+    type: picture.type,
+    width: picture.width,
+    height: picture.height,
+    point: NOTE.point,
+    place: NOTE.place,
+    state: NOTE.state,
+  };
   const blobs = [picture, thumb].map(({ hash, type, bytes }) => ({ hash, type, bytes }));
   await scribe.write(INES.id, (act) => [{ ...draftPicture(act, before(), body), nonce: DEMO_PICTURE }], blobs);
 }
@@ -78,7 +152,12 @@ async function write(app: App): Promise<void> {
   const scribe = scribeOn(app.store, app.phone.nonce);
   try {
     await writeCar(app, scribe);
-    await openOne(app, scribe, { stream: DEMO_FIRST, wall: app.phone.now() - FIRST_DAYS_AGO * DAY_MS, purpose: "season", odometer: FIRST_ODOMETER });
+    await openOne(app, scribe, {
+      stream: DEMO_FIRST,
+      wall: app.phone.now() - FIRST_DAYS_AGO * DAY_MS,
+      purpose: "season",
+      odometer: FIRST_ODOMETER,
+    });
     await tell(scribe, DEMO_FIRST, FIRST_VISIT);
     await writeSecond(app, scribe);
   } catch (error) {

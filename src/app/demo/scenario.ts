@@ -10,7 +10,7 @@ export const DEMO_SECOND = "visit:demo-second";
 /** Named by hand, so that its address is known. */
 export const DEMO_PICTURE = "demo-picture";
 
-export const CAR_NAME = "Brindlow Tarn 1992, TRN 4711";
+export const CAR_NAME = "Brindlow Tarn 1992";
 export const INES = { id: "demo-ines", name: "Ines (demo)" };
 export const JORIN = { id: "demo-jorin", name: "Jorin (demo)" };
 
@@ -25,25 +25,56 @@ export const FACTS: Readonly<Record<string, string | number | boolean>> = {
   seat: "right",
 };
 
-/** The rear cartridges' figure in the car's own book. */
-export const MAKERS_FIGURE = { limit: "lim.float-unit", value: "0.08", unit: "mm", grade: "major", basis: "maker", source: "Workshop notes for the Tarn, sheet 5 (demo)" } as const;
+/** The rear cartridges' figure in the car's own book: for the rear hubs only, the front ones are another kind. */
+export const MAKERS_FIGURES = (["RL", "RR"] as const).map((place) => ({
+  limit: "lim.float-unit",
+  place,
+  value: "0.08",
+  unit: "mm",
+  grade: "major" as const,
+  basis: "maker" as const,
+  source: "Workshop notes for the Tarn, sheet 5 (demo)",
+}));
 
 /** One reply: point, place, car state, field, value. */
 export type Told = readonly [point: string, place: string, state: string, field: string, value: ReplyValue];
 
 const words = (...all: readonly string[]): ReplyValue => ({ type: "words", words: all });
-const reading = (value: string, unit: string, gauge?: { id: string; resolution: number; error: number }): ReplyValue => ({ type: "reading", values: [value], unit, ...(gauge ? { gauge } : {}) });
-const not = (nonAnswer: NonAnswer, reason?: Reason): ReplyValue => ({ type: "non-answer", nonAnswer, ...(reason ? { reason } : {}) });
+const reading = (
+  value: string,
+  unit: string,
+  gauge?: { id: string; resolution: number; error: number },
+): ReplyValue => ({ type: "reading", values: [value], unit, ...(gauge ? { gauge } : {}) });
+const not = (nonAnswer: NonAnswer, reason?: Reason): ReplyValue => ({
+  type: "non-answer",
+  nonAnswer,
+  ...(reason ? { reason } : {}),
+});
 
 const CORNERS = ["FL", "FR", "RL", "RR"] as const;
 type Corner = (typeof CORNERS)[number];
-const at = (point: string, state: string, field: string, values: Readonly<Partial<Record<Corner, ReplyValue>>>): readonly Told[] =>
+const at = (
+  point: string,
+  state: string,
+  field: string,
+  values: Readonly<Partial<Record<Corner, ReplyValue>>>,
+): readonly Told[] =>
   CORNERS.flatMap((corner) => {
     const value = values[corner];
     return value ? [[point, corner, state, value.type === "non-answer" ? "*" : field, value] as const] : [];
   });
-const all = (value: ReplyValue): Readonly<Record<Corner, ReplyValue>> => ({ FL: value, FR: value, RL: value, RR: value });
-const KINDS = at("whl.kind", "w0-talk", "kind", { FL: words("taper-adjust"), FR: words("taper-adjust"), RL: words("cartridge"), RR: words("cartridge") });
+const all = (value: ReplyValue): Readonly<Record<Corner, ReplyValue>> => ({
+  FL: value,
+  FR: value,
+  RL: value,
+  RR: value,
+});
+const KINDS = at("whl.kind", "w0-talk", "kind", {
+  FL: words("taper-adjust"),
+  FR: words("taper-adjust"),
+  RL: words("cartridge"),
+  RR: words("cartridge"),
+});
 
 /** About a year ago: a spring check, nearly all sound. */
 export const FIRST_VISIT: readonly Told[] = [
@@ -58,9 +89,19 @@ export const FIRST_VISIT: readonly Told[] = [
   ["whl.clunk", "car", "w4-road", "heard", words("no")],
   ["whl.shimmy", "car", "w4-road", "felt", words("none")],
   ["whl.air", "car", "w5-hot", "reading", reading("14", "Cel")],
-  ...at("whl.heat", "w5-hot", "reading", { FL: reading("31", "Cel"), FR: reading("32", "Cel"), RL: reading("34", "Cel"), RR: reading("35", "Cel") }),
+  ...at("whl.heat", "w5-hot", "reading", {
+    FL: reading("31", "Cel"),
+    FR: reading("32", "Cel"),
+    RL: reading("34", "Cel"),
+    RR: reading("35", "Cel"),
+  }),
   ...at("whl.smoke", "w5-hot", "seen", all(words("none"))),
-  ...at("whl.rock", "w7-hang", "feel", { FL: words("none"), FR: words("just-felt"), RL: words("none"), RR: words("none") }),
+  ...at("whl.rock", "w7-hang", "feel", {
+    FL: words("none"),
+    FR: words("just-felt"),
+    RL: words("none"),
+    RR: words("none"),
+  }),
   ...at("whl.spin", "w7-hang", "feel", all(words("smooth"))),
   ...at("whl.listen", "w7-hang", "heard", all(words("quiet"))),
   ...at("whl.nut", "w8-off", "lock", all(words("locked"))),
@@ -87,14 +128,38 @@ export const SECOND_VISIT: readonly Told[] = [
   ["whl.knockback", "car", "w4-road", "long", words("yes")],
   ["whl.clunk", "car", "w4-road", "heard", words("no")],
   ["whl.air", "car", "w5-hot", "reading", reading("9", "Cel")],
-  ...at("whl.heat", "w5-hot", "reading", { FL: reading("29", "Cel"), FR: reading("31", "Cel"), RL: reading("33", "Cel"), RR: reading("58", "Cel") }),
+  ...at("whl.heat", "w5-hot", "reading", {
+    FL: reading("29", "Cel"),
+    FR: reading("31", "Cel"),
+    RL: reading("33", "Cel"),
+    RR: reading("58", "Cel"),
+  }),
   ...at("whl.smoke", "w5-hot", "seen", { FL: words("none"), FR: words("none"), RL: words("none"), RR: words("none") }),
-  ...at("whl.rock", "w7-hang", "feel", { FL: words("none"), FR: words("just-felt"), RL: words("none"), RR: words("clear") }),
+  ...at("whl.rock", "w7-hang", "feel", {
+    FL: words("none"),
+    FR: words("just-felt"),
+    RL: words("none"),
+    RR: words("clear"),
+  }),
   ...at("whl.rock-braked", "w7-hang", "rock", { FR: words("gone"), RR: words("gone") }),
-  ...at("whl.spin", "w7-hang", "feel", { FL: words("smooth"), FR: words("smooth"), RL: words("smooth"), RR: words("rough") }),
-  ...at("whl.listen", "w7-hang", "heard", { FL: words("quiet"), FR: words("quiet"), RL: not("not-reached", "no-time"), RR: words("grumble") }),
+  ...at("whl.spin", "w7-hang", "feel", {
+    FL: words("smooth"),
+    FR: words("smooth"),
+    RL: words("smooth"),
+    RR: words("rough"),
+  }),
+  ...at("whl.listen", "w7-hang", "heard", {
+    FL: words("quiet"),
+    FR: words("quiet"),
+    RL: not("not-reached", "no-time"),
+    RR: words("grumble"),
+  }),
   ...at("whl.nut", "w8-off", "lock", { FR: words("locked"), RR: words("locked"), RL: not("could-not-tell", "seized") }),
-  ...at("whl.float", "w8-off", "play", { FL: reading("0.08", "mm"), FR: reading("0.25", "mm"), RR: reading("0.31", "mm") }),
+  ...at("whl.float", "w8-off", "play", {
+    FL: reading("0.08", "mm"),
+    FR: reading("0.26", "mm"),
+    RR: reading("0.31", "mm"),
+  }),
   ...at("whl.grease", "w8-off", "look", { FR: words("clean"), RR: words("burnt", "metal-flakes") }),
   ...at("whl.seal", "w8-off", "look", { FR: words("weeping"), RR: words("torn") }),
 ];
@@ -103,8 +168,16 @@ export const SECOND_VISIT: readonly Told[] = [
 export const SECOND_OPINION: Told = ["whl.spin", "FL", "w7-hang", "feel", words("light-grumble")];
 
 export const COMPLAINT = { text: "It hums from behind, worse in long left-hand bends", complaint: "sym.drone-bend" };
-export const UNPROVEN = { gate: "gate.no-road", why: "Pedal, leaks and tyres checked by hand before the drive; only the wheel sheet is open." };
-export const NOTE = { point: "whl.grease", place: "RR", state: "w8-off", text: "Grease black and gritty, sample kept in a bag." };
+export const UNPROVEN = {
+  gate: "gate.no-road",
+  why: "Pedal, leaks and tyres checked by hand before the drive; only the wheel sheet is open.",
+};
+export const NOTE = {
+  point: "whl.grease",
+  place: "RR",
+  state: "w8-off",
+  text: "Grease black and gritty, sample kept in a bag.",
+};
 /** Where the round was left. */
 export const LEFT_AT = { point: "whl.nut", place: "FL", state: "w8-off" };
 

@@ -2,7 +2,19 @@
  * Writes the demo's entries through the real record, at times of its own: drafts, store, fold, as any entry goes.
  * Only for streams of the demo.
  */
-import { type Act, type CarState, type Draft, foldCar, foldStep, foldVisit, type KeptBytes, type RecordState, type Stamp, type Store, type VisitState } from "../../core/record/index.js";
+import {
+  type Act,
+  type CarState,
+  type Draft,
+  foldCar,
+  foldStep,
+  foldVisit,
+  type KeptBytes,
+  type RecordState,
+  type Stamp,
+  type Store,
+  type VisitState,
+} from "../../core/record/index.js";
 
 export interface Scribe {
   car(stream: string): CarState;
@@ -33,7 +45,10 @@ export function scribeOn(store: Store, nonce: () => string): Scribe {
       if (!kept.ok) throw new Error(`The demo was not kept: ${kept.problems.map(({ code }) => code).join(", ")}`);
       for (const entry of kept.value) {
         const before = states.get(entry.stream) ?? (entry.stream.startsWith("car:") ? foldCar([]) : foldVisit([]));
-        states.set(entry.stream, before.of === "car" ? foldStep(before, [entry]) : before.of === "visit" ? foldStep(before, [entry]) : before);
+        states.set(
+          entry.stream,
+          before.of === "car" ? foldStep(before, [entry]) : before.of === "visit" ? foldStep(before, [entry]) : before,
+        );
       }
     },
   };

@@ -8,7 +8,12 @@ import { Plain } from "./frame.js";
 export function About() {
   const { around } = useApp();
   return (
-    <Plain back={t("settings.title")} href={to("settings")} title={t("about.title")} second={t("settings.version", { version: around.version })}>
+    <Plain
+      back={t("settings.title")}
+      href={to("settings")}
+      title={t("about.title")}
+      second={t("settings.version", { version: around.version })}
+    >
       <NoticeWords />
       <div class="reading">
         <p>{t("about.limits")}</p>

@@ -3,7 +3,6 @@ import { useEffect, useState } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
-import { GradeMark } from "../parts/grade-mark.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
@@ -11,60 +10,14 @@ import { Sheet } from "../parts/sheet.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { worstFirst } from "../state/because.js";
 import { rename } from "../state/car-acts.js";
-import {
-  carTitle,
-  factsKnown,
-  limitsKnown,
-  namesThatDiffer,
-  openComplaints,
-  openFaults,
-  visitLines,
-} from "../state/car-view.js";
-import { faultSecond } from "../state/findings-view.js";
-import { faultSays } from "../state/knowledge.js";
+import { carTitle, factsKnown, limitsKnown, namesThatDiffer, visitLines } from "../state/car-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { Top } from "./frame.js";
 import { OnCar } from "./on-car.js";
+import { StillOpen } from "./still-open.js";
 import { useLoaded } from "./use-loaded.js";
-
-/** What the last visit left open: complaints, then faults by the worst. */
-function StillOpen({ visit }: { readonly visit: string }) {
-  const { desk } = useApp();
-  const laid = desk(visit);
-  const opened = laid.visit.value;
-  const [known, assessment] = [laid.known.value, laid.assessment.value];
-  const state = opened.is === "open" ? opened.state : undefined;
-  const complaints = openComplaints(state);
-  const faults = worstFirst(openFaults(assessment));
-  const who = state?.opened?.value.who ?? "technician";
-  return (
-    <Band heading={t("car.open")}>
-      {complaints.map((one) => (
-        <ListRow
-          key={one.id}
-          lead={null}
-          title={one.title}
-          second={one.second}
-          href={to("visit", { visit: paramOf(visit) })}
-        />
-      ))}
-      {known &&
-        faults.map((fault) => (
-          <ListRow
-            key={`${fault.fault}@${fault.place}`}
-            lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
-            title={faultSays(known, fault.fault, fault.rules, who).says}
-            second={faultSecond({ known }, fault)}
-            href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
-          />
-        ))}
-      {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
-    </Band>
-  );
-}
 
 function Rename({
   car,

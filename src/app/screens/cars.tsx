@@ -1,7 +1,6 @@
 /** The first screen: the car last worked on in the light, visits left open, the other cars, what to begin. */
 import { useEffect, useMemo, useState } from "preact/hooks";
-import { NextAction } from "../parts/button.js";
-import { CarPlan, SmallCar } from "../parts/car-plan.js";
+import { SmallCar } from "../parts/car-plan.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
@@ -10,46 +9,11 @@ import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
-import { recallGlance } from "../state/glance-kept.js";
 import { to, paramOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { Top } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
-
-function LitCar({ car }: { readonly car: CarLine }) {
-  const { remembered } = useApp();
-  const glance = car.last ? recallGlance(remembered, car.last.stream) : undefined;
-  const visit = car.last && paramOf(car.last.stream);
-  const says =
-    car.open && glance ? t("cars.open-glance", { open: car.second, done: glance.done, all: glance.all }) : car.second;
-  return (
-    <Pool as="section" label={car.name} bare>
-      <a class="pool-head" href={to("car", { car: paramOf(car.stream) })}>
-        <h2>{car.name}</h2>
-        <p class="small n">{says}</p>
-      </a>
-      <CarPlan
-        plan="body"
-        side="left"
-        places={glance?.places ?? []}
-        label={t("cars.plan", { car: car.name })}
-        listWords=""
-        cone={false}
-        rest={car.looked && !glance ? "done" : glance ? "ghost" : "not-looked"}
-      />
-      <div class="acts">
-        {visit && car.open && (
-          <NextAction
-            words={t("cars.go-on")}
-            href={to("round", { visit })}
-            {...(glance?.spot ? { says: glance.spot } : {})}
-          />
-        )}
-        {visit && !car.open && <NextAction words={t("cars.see")} href={to("findings", { visit })} />}
-      </div>
-    </Pool>
-  );
-}
+import { LitCar } from "./lit-car.js";
 
 function CarRow({ car }: { readonly car: CarLine }) {
   return (

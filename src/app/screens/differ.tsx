@@ -15,14 +15,24 @@ function DifferBody({ on }: { readonly on: OnDesk }) {
   const { journal } = useApp();
   const lines = differLines(on.known, on.who, on.visit);
   return (
-    <Plain back={t("visit.title")} href={to("visit", { visit: on.param })} title={t("differ.title")} second={t("differ.says")}>
+    <Plain
+      back={t("visit.title")}
+      href={to("visit", { visit: on.param })}
+      title={t("differ.title")}
+      second={t("differ.says")}
+    >
       {lines.length === 0 && <EmptyState title={t("differ.none")} says="" />}
       {lines.map((line) => (
         <Band key={line.id} heading={line.title}>
           {line.replies.map((one) => (
             <div key={one.id} class="differ-row">
               <ListRow title={one.says} second={one.by} />
-              {!on.visit.closed && <Tool words={`${t("differ.settle")}: ${one.says}`} onPress={() => void settle(journal, on.stream, line.key, one.id)} />}
+              {!on.visit.closed && (
+                <Tool
+                  words={`${t("differ.settle")}: ${one.says}`}
+                  onPress={() => void settle(journal, on.stream, line.key, one.id)}
+                />
+              )}
             </div>
           ))}
         </Band>
@@ -31,4 +41,6 @@ function DifferBody({ on }: { readonly on: OnDesk }) {
   );
 }
 
-export const Differ = ({ params }: { readonly params: ParamsOf<"differ"> }) => <OnVisit param={params.visit}>{(on) => <DifferBody on={on} />}</OnVisit>;
+export const Differ = ({ params }: { readonly params: ParamsOf<"differ"> }) => (
+  <OnVisit param={params.visit}>{(on) => <DifferBody on={on} />}</OnVisit>
+);

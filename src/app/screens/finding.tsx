@@ -1,77 +1,21 @@
 /** One finding: its because in full, what it leads to, and grading it by hand. */
 import { useState } from "preact/hooks";
-import { GRADES, type Grade, levelOf } from "../../core/terms/index.js";
 import { BecauseTrace } from "../parts/because-trace.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
-import { Field } from "../parts/field.js";
 import { FindingRow } from "../parts/finding-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { ReplyGrid } from "../parts/reply-grid.js";
-import { Sheet } from "../parts/sheet.js";
-import { useApp } from "../state/app.js";
 import { cautionLine } from "../state/cautions-view.js";
-import { type FindingView, findingView, rulesGrade } from "../state/findings-view.js";
+import { type FindingView, findingView } from "../state/findings-view.js";
 import { jobSays } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { regrade } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
-import { Top } from "./frame.js";
+import { SpokenTitle, Top } from "./frame.js";
+import { GradeByHand } from "./grade-by-hand.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
-
-function ByHand({
-  on,
-  view,
-  open,
-  onClose,
-}: {
-  readonly on: OnDesk;
-  readonly view: FindingView;
-  readonly open: boolean;
-  readonly onClose: () => void;
-}) {
-  const { journal } = useApp();
-  const ruled = rulesGrade(on.assessment, view);
-  const [grade, setGrade] = useState<Grade>(view.grade);
-  const [reason, setReason] = useState(view.byHand?.reason ?? "");
-  const needsReason = levelOf(grade) < levelOf(ruled);
-  const missing = needsReason && reason.trim() === "";
-  const keep = (to: Grade | null): void => {
-    void regrade(journal, on.stream, view.fault, view.place, to, reason.trim());
-    onClose();
-  };
-  return (
-    <Sheet
-      open={open}
-      title={t("finding.regrade.title")}
-      closeWords={t("app.close")}
-      onClose={onClose}
-      foot={<NextAction words={t("finding.regrade.keep")} onPress={() => keep(grade)} disabled={missing} />}
-    >
-      <p>{t("finding.regrade.says", { grade: t(`grade.${ruled}`) })}</p>
-      <ReplyGrid
-        kind="one"
-        columns={1}
-        label={t("finding.regrade.grade")}
-        replies={[...GRADES].reverse().map((id) => ({ id, words: t(`mark.${id}`), chosen: id === grade }))}
-        onChoose={(id) => setGrade(GRADES.find((one) => one === id) ?? grade)}
-      />
-      <Field
-        id="regrade-reason"
-        kind="area"
-        label={t("finding.regrade.reason")}
-        value={reason}
-        onInput={setReason}
-        required={needsReason}
-        {...(missing ? { problem: t("finding.regrade.needed") } : {})}
-      />
-      {view.byHand && <Tool words={t("finding.regrade.rules")} onPress={() => keep(null)} />}
-    </Sheet>
-  );
-}
 
 function LeadsTo({ on, view }: { readonly on: OnDesk; readonly view: FindingView }) {
   const jobs = on.desk.jobs.value.filter((due) =>
@@ -114,6 +58,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
       <>
         {back}
         <main>
+          <SpokenTitle title={t("finding.title")} />
           <EmptyState
             title={t("finding.gone")}
             says={t("finding.gone.says")}
@@ -127,18 +72,9 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
     <>
       {back}
       <main>
-        <h1 class="spoken" tabIndex={-1}>
-          {t("finding.title")}
-        </h1>
+        <SpokenTitle title={t("finding.title")} />
         <Pool as="section" label={view.title}>
-          <FindingRow
-            open
-           
-            mark={view.mark}
-            markWord={t(`mark.${view.mark}`)}
-            title={view.title}
-            second={view.second}
-          >
+          <FindingRow open mark={view.mark} markWord={t(`mark.${view.mark}`)} title={view.title} second={view.second}>
             <BecauseTrace label={t("finding.because")} steps={view.steps} />
             {view.measureAgain !== undefined && (
               <NextAction words={t("finding.measure-again")} href={view.measureAgain} onward />
@@ -168,7 +104,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
           </div>
         )}
       </main>
-      <ByHand key={view.grade} on={on} view={view} open={grading} onClose={() => setGrading(false)} />
+      <GradeByHand key={view.grade} on={on} view={view} open={grading} onClose={() => setGrading(false)} />
     </>
   );
 }

@@ -47,6 +47,15 @@ export function Sections({ visit, here }: { readonly visit: string; readonly her
   return <SectionRow label={t("sections.label")} sections={sections} />;
 }
 
+/** The title of a screen whose heading is drawn by something else, for screen readers and the focus. */
+export function SpokenTitle({ title }: { readonly title: string }) {
+  return (
+    <h1 class="spoken" tabIndex={-1}>
+      {title}
+    </h1>
+  );
+}
+
 /** A plain screen: top line, title, content. */
 export function Plain({
   back,
@@ -78,6 +87,7 @@ export function MissingScreen() {
     <>
       <Top />
       <main>
+        <SpokenTitle title={t("app.missing")} />
         <EmptyState
           title={t("app.missing")}
           says={t("app.missing.says")}

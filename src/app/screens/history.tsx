@@ -23,11 +23,26 @@ function HistoryBody({ on }: { readonly on: OnDesk }) {
   const [back] = view.redo;
   const closed = on.visit.closed !== undefined;
   return (
-    <Plain back={t("visit.title")} href={to("visit", { visit: on.param })} title={t("history.title")} second={t("history.says")}>
+    <Plain
+      back={t("visit.title")}
+      href={to("visit", { visit: on.param })}
+      title={t("history.title")}
+      second={t("history.says")}
+    >
       {!closed && (
         <div class="acts">
-          {last && <Tool words={t("history.undo", { what: last.title })} onPress={() => void undo(journal, on.stream, last.step)} />}
-          {back && <Tool words={t("history.redo", { what: back.title })} onPress={() => void redo(journal, on.stream, back.step)} />}
+          {last && (
+            <Tool
+              words={t("history.undo", { what: last.title })}
+              onPress={() => void undo(journal, on.stream, last.step)}
+            />
+          )}
+          {back && (
+            <Tool
+              words={t("history.redo", { what: back.title })}
+              onPress={() => void redo(journal, on.stream, back.step)}
+            />
+          )}
         </div>
       )}
       {view.undo.length === 0 && <EmptyState title={t("history.none")} says="" />}
@@ -38,4 +53,6 @@ function HistoryBody({ on }: { readonly on: OnDesk }) {
   );
 }
 
-export const History = ({ params }: { readonly params: ParamsOf<"history"> }) => <OnVisit param={params.visit}>{(on) => <HistoryBody on={on} />}</OnVisit>;
+export const History = ({ params }: { readonly params: ParamsOf<"history"> }) => (
+  <OnVisit param={params.visit}>{(on) => <HistoryBody on={on} />}</OnVisit>
+);

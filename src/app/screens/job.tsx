@@ -8,7 +8,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { type JobView, jobView } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
-import { MissingScreen, Top } from "./frame.js";
+import { MissingScreen, SpokenTitle, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 
 function Lines({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
@@ -67,13 +67,10 @@ function JobBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsO
     <>
       <Top back={t("work.title")} href={to("work", { visit: on.param })} />
       <main>
-        <h1 class="spoken" tabIndex={-1}>
-          {t("work.job")}
-        </h1>
+        <SpokenTitle title={t("work.job")} />
         <Pool as="section" label={view.title} bare>
           <JobRow
             open
-           
             number={view.number}
             title={view.title}
             mark={view.mark}

@@ -1,108 +1,24 @@
 /** Opening a visit: what for, who looks, the odometer, the complaint as spoken, the sheets to freeze. */
 import { useState } from "preact/hooks";
-import type { CarState } from "../../core/record/index.js";
-import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import { type CarState, figureOf } from "../../core/record/index.js";
 import { NextAction } from "../parts/button.js";
-import { Field } from "../parts/field.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
-import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { openVisit } from "../state/car-acts.js";
 import { carTitle } from "../state/car-view.js";
-import { isoNow, type Opening, openingFrom, PURPOSES, type VisitForm } from "../state/new-visit.js";
-import { figureOf } from "../state/odometer.js";
+import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, to, paramOf } from "../state/routes.js";
 import { commonFile } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { ComplaintField } from "./complaint-field.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
+import { OdometerField, WhatForAndWho } from "./new-visit-who.js";
 import { OnCar } from "./on-car.js";
 import { useLoaded } from "./use-loaded.js";
 import { useSheetFiles } from "./use-sheets.js";
-
-function Asked({
-  form,
-  set,
-  names,
-}: {
-  readonly form: VisitForm;
-  readonly set: (part: Partial<VisitForm>) => void;
-  readonly names: { readonly name: string; readonly setName: (name: string) => void };
-}) {
-  return (
-    <>
-      <Band heading={t("new-visit.purpose")}>
-        <ReplyGrid
-          kind="one"
-          columns={1}
-          label={t("new-visit.purpose")}
-          replies={PURPOSES.map((id) => ({ id, words: t(`purpose.${id}`), chosen: form.purpose === id }))}
-          onChoose={(id) => set({ purpose: PURPOSES.find((one) => one === id) ?? form.purpose })}
-        />
-      </Band>
-      <Band heading={t("new-visit.who")}>
-        <ReplyGrid
-          kind="one"
-          columns={1}
-          label={t("new-visit.who")}
-          replies={AUDIENCES.map((id) => ({
-            id,
-            words: t(`who.${id}`),
-            says: t(`who.${id}.says`),
-            chosen: form.who === id,
-          }))}
-          onChoose={(id) => set({ who: AUDIENCES.find((one): one is Audience => one === id) ?? form.who })}
-        />
-        <div class="form">
-          <Field
-            id="your-name"
-            kind="text"
-            label={t("new-visit.your-name")}
-            help={t("new-visit.your-name.help")}
-            value={names.name}
-            onInput={names.setName}
-            autocomplete="name"
-          />
-        </div>
-      </Band>
-    </>
-  );
-}
-
-function Odometer({
-  form,
-  set,
-  odd,
-}: {
-  readonly form: VisitForm;
-  readonly set: (part: Partial<VisitForm>) => void;
-  readonly odd: boolean;
-}) {
-  return (
-    <div class="form">
-      <Field
-        id="odometer"
-        kind="number"
-        label={t("new-visit.odometer")}
-        value={form.odometer}
-        onInput={(odometer) => set({ odometer })}
-        {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
-      />
-      <UnitSwitch
-        label={t("reading.unit")}
-        choices={[
-          { id: "km", words: "km" },
-          { id: "[mi_i]", words: "mi" },
-        ]}
-        chosen={form.odometerUnit}
-        onChoose={(odometerUnit) => set({ odometerUnit })}
-      />
-    </div>
-  );
-}
 
 function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
   const { journal, phone, settings, shelf, router } = useApp();
@@ -121,7 +37,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
   const [busy, setBusy] = useState(false);
   if (!read || !common) return <OpeningScreen />;
   const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
-  const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer }) === undefined;
+  const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer, unit: form.odometerUnit }) === undefined;
   const files = read.files.filter((file) => !form.left.includes(file.sheet.id));
   const open = async (): Promise<void> => {
     setTried(true);
@@ -147,9 +63,9 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
           void open();
         }}
       >
-        <Asked form={form} set={set} names={{ name, setName }} />
+        <WhatForAndWho form={form} set={set} names={{ name, setName }} />
         <Band>
-          <Odometer form={form} set={set} odd={tried && odd} />
+          <OdometerField form={form} set={set} odd={tried && odd} />
           <ComplaintField
             id="complaint"
             common={common}
@@ -160,19 +76,21 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
           />
         </Band>
         <Band heading={t("new-visit.sheets")}>
-          <ReplyGrid
-            kind="several"
-            columns={1}
-            label={t("new-visit.sheets")}
-            replies={read.sheets.map((sheet) => ({
-              id: sheet.id,
-              words: sheet.title,
-              chosen: !form.left.includes(sheet.id),
-            }))}
-            onChoose={(id, chosen) =>
-              set({ left: chosen ? form.left.filter((one) => one !== id) : [...form.left, id] })
-            }
-          />
+          <div class="form">
+            <ReplyGrid
+              kind="several"
+              columns={1}
+              label={t("new-visit.sheets")}
+              replies={read.sheets.map((sheet) => ({
+                id: sheet.id,
+                words: sheet.title,
+                chosen: !form.left.includes(sheet.id),
+              }))}
+              onChoose={(id, chosen) =>
+                set({ left: chosen ? form.left.filter((one) => one !== id) : [...form.left, id] })
+              }
+            />
+          </div>
           {tried && files.length === 0 && <Notice kind="plain" title={t("new-visit.no-sheet")} />}
         </Band>
         <div class="acts">

@@ -6,7 +6,7 @@ import { useApp } from "../state/app.js";
 import { carStreamOf } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
-import { MissingScreen, Top } from "./frame.js";
+import { MissingScreen, SpokenTitle, Top } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
 
 export function OnCar({
@@ -26,6 +26,7 @@ export function OnCar({
       <>
         <Top back={t("cars.title")} href="#/" />
         <main>
+          <SpokenTitle title={t("app.not-opened")} />
           <Notice kind="error" title={t("app.not-opened")} says={problemText(car.problem)} />
         </main>
       </>

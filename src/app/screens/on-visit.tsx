@@ -13,7 +13,7 @@ import type { Knowledge } from "../state/knowledge.js";
 import type { Looking } from "../state/round-view.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
-import { MissingScreen, Top } from "./frame.js";
+import { MissingScreen, SpokenTitle, Top } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
 
 /** A visit ready to be drawn. `visit` shows what is not kept too; the assessment rests on kept replies. */
@@ -60,6 +60,7 @@ export function OnVisit({
       <>
         <Top back={t("cars.title")} href="#/" />
         <main>
+          <SpokenTitle title={t("app.not-opened")} />
           <Notice kind="error" title={t("app.not-opened")} says={problemText(trouble)} />
         </main>
       </>

@@ -1,6 +1,6 @@
 /** The places of this car: the common tree with what this car has more or less. */
 import { useState } from "preact/hooks";
-import type { CarState } from "../../core/record/index.js";
+import { type CarState, placesOf } from "../../core/record/index.js";
 import { buildPlaces } from "../../core/sheet/run.js";
 import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
@@ -72,7 +72,7 @@ function PlacesBody({ car, param }: { readonly car: CarState; readonly param: st
   const [chosen, setChosen] = useState<PlaceLine>();
   const common = useLoaded(() => commonFile(shelf), "common");
   if (!common) return <OpeningScreen />;
-  const changes = [...car.places.values()].flatMap((standing) => standing.map(({ value }) => value));
+  const changes = placesOf(car);
   const lines = placeLines(
     common.common.places,
     buildPlaces(common.common.places, changes).tree,

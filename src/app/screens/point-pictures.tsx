@@ -49,7 +49,7 @@ function OnePicture({
     <Thumb
       alt={alt}
       state={unreadable ? "unreadable" : "kept"}
-      href={to("picture", { visit: on.param, picture: picture.blob })}
+      href={to("picture", { visit: on.param, picture: picture.id.slice(picture.id.lastIndexOf("/") + 1) })}
       {...(src === undefined ? {} : { src })}
       {...(unreadable ? { words: t("photo.original") } : {})}
     />

@@ -1,240 +1,118 @@
-/** A reading: big figure, keypad, unit and gauge; limits and the last value only once it is entered. */
+/** A reading: the scale, what is kept, and entering it; limits and the last value only once it is entered. */
 import { useState } from "preact/hooks";
-import { type GaugeUsed, keyText, type ReplyValue } from "../../core/terms/index.js";
-import { convert, isQuantity } from "../../core/units/index.js";
-import { Keypad } from "../parts/keypad.js";
-import { Notice } from "../parts/notice.js";
 import { Pool } from "../parts/pool.js";
-import { GaugeLine, ReadingEntry, ReadingList } from "../parts/reading-entry.js";
+import { ReadingList } from "../parts/reading-entry.js";
 import { ReadingScale } from "../parts/reading-scale.js";
 import { Stopwatch } from "../parts/stopwatch.js";
-import { UnitSwitch } from "../parts/switch.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { capital, fieldName, placeName } from "../state/knowledge.js";
-import {
-  type Entering,
-  gaugeUsed,
-  lastReading,
-  type ReadingField,
-  readEntry,
-  readingList,
-  readingScale,
-  shotsOf,
-  unitsOffered,
-  verdictOf,
-  withoutReading,
-  withReading,
-} from "../state/reading-view.js";
+import { type ReadingField, readingList } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { keyOf, replyAt } from "../state/standing.js";
 import { unitShown } from "../state/telling.js";
-import { reply } from "../state/visit-acts.js";
 import { figure, rounded, t } from "../texts/index.js";
-import { problemText } from "../texts/problems.js";
 import { MissingScreen, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { ReadingKeys } from "./reading-keys.js";
 import { GaugeSheet, SourceSheet } from "./reading-sheets.js";
+import { type ReadingState, useReading } from "./use-reading.js";
 
-type ReadingValue = Extract<ReplyValue, { type: "reading" }>;
-interface Here {
+function Scale({ state, onSource }: { readonly state: ReadingState; readonly onSource: () => void }) {
+  const { entering, scale, verdict, value } = state;
+  const shown = entering.typed || figure(value?.values.at(-1) ?? "");
+  const unit = unitShown(entering.unit);
+  return (
+    <Pool as="section" label={t("reading.scale-label")} bare>
+      <ReadingScale
+        scale={scale}
+        label={scale.reading ? t("reading.scale", { value: shown, unit }) : t("reading.scale.empty")}
+        {...(verdict ? { verdict: { title: verdict.title, says: verdict.says } } : {})}
+        {...(verdict?.limit
+          ? { source: { words: t("reading.from", { basis: t(`basis.${verdict.limit.basis}`) }), onPress: onSource } }
+          : {})}
+      />
+    </Pool>
+  );
+}
+
+function Kept({ state, field }: { readonly state: ReadingState; readonly field: ReadingField }) {
+  if (!state.value) return null;
+  const rows = readingList(
+    field,
+    state.value,
+    state.entering,
+    state.scale.direction === "under" ? "lowest" : "highest",
+  );
+  const readings = rows.map((row) =>
+    row.kind === "kept" && !state.closed ? { ...row, onPress: () => state.takeBack(Number(row.id)) } : row,
+  );
+  return <ReadingList label={t("reading.list")} readings={readings} />;
+}
+
+function Watch({ name, state }: { readonly name: string; readonly state: ReadingState }) {
+  const { around } = useApp();
+  return (
+    <Stopwatch
+      label={name}
+      clock={around.steadyMs}
+      write={(seconds) => rounded(seconds, 1)}
+      words={{
+        start: t("reading.start"),
+        stop: t("reading.stop"),
+        again: t("reading.again"),
+        keep: (written) => t("reading.keep-time", { value: written }),
+      }}
+      onKeep={(seconds) => state.keepText(seconds.toFixed(1), "s")}
+    />
+  );
+}
+
+interface ReadingBodyProps {
   readonly on: OnDesk;
   readonly params: ParamsOf<"reading">;
   readonly field: ReadingField;
 }
 
-function ReadingBody({ on, params, field }: Here) {
-  const { journal, settings, router, around } = useApp();
-  const [typed, setTyped] = useState("");
-  const known = on.known.points.get(params.point);
-  const kept = replyAt(on.visit.replies, params, params.field);
-  const value: ReadingValue | undefined = kept?.type === "reading" ? kept : undefined;
-  const [unit, setUnit] = useState(value?.unit ?? field.unit);
-  const [own, setOwn] = useState<GaugeUsed>();
-  const [sure, setSure] = useState(false);
+function ReadingBody({ on, params, field }: ReadingBodyProps) {
+  const { router } = useApp();
   const [over, setOver] = useState<"gauge" | "source">();
-  const tool = gaugeUsed(field, on.known.gauges.get(known?.point.tool ?? ""), unit);
-  const gauge = own ?? (value?.gauge && value.unit === unit ? value.gauge : tool);
-  const comma = settings.value.comma;
-  const entering: Entering = { typed, unit, comma, ...(gauge ? { gauge } : {}) };
-  const entry = readEntry(field, entering);
-  const shots = shotsOf(field);
-  const count = value?.values.length ?? 0;
-  const judged = on.assessment.readings.find(
-    (one) => one.point === params.point && one.place === params.place && one.field === params.field,
-  );
-  const last = lastReading(field, on.desk.earlier.value, keyText(keyOf(params, params.field)), unit);
-  const scale = readingScale(field, entering, value, judged, last);
-  const verdict = scale.limitsShown ? verdictOf(field, judged, entering) : undefined;
-  const closed = on.visit.closed !== undefined;
-
-  const store = (next: ReadingValue | undefined): void =>
-    void reply(journal, on.stream, keyOf(params, params.field), next ?? null);
-  const keep = (): void => {
-    if (entry.is !== "reading" || closed) return;
-    if (entry.unusual && !sure) {
-      setSure(true);
-      return;
-    }
-    store(withReading(field, value, entry.reading, gauge));
-    setTyped("");
-    setSure(false);
-  };
-  const type = (text: string): void => {
-    setTyped(text);
-    setSure(false);
-  };
+  const state = useReading(on, params, field);
+  const known = on.known.points.get(params.point);
   const name = known ? fieldName(known.text, params.field) : params.point;
-  const back = (): void =>
-    router.up(to("point", { visit: params.visit, state: params.state, place: params.place, point: params.point }));
-  const asking = sure && entry.is === "reading" && entry.unusual;
+  const { visit, state: carState, place, point } = params;
+  const back = to("point", { visit, state: carState, place, point });
+  const count = Math.min((state.value?.values.length ?? 0) + 1, state.shots);
   return (
     <>
-      <Top
-        back={placeName(on.known, params.place)}
-        href={to("point", { visit: params.visit, state: params.state, place: params.place, point: params.point })}
-      />
+      <Top back={capital(placeName(on.known, place))} href={back} />
       <main class="reading-screen">
-        <Title
-          title={name}
-          figure={{ count: String(Math.min(count + 1, shots)), rest: t("reading.rest", { of: shots }) }}
-        />
-        <Pool as="section" label={t("reading.scale-label")} bare>
-          <ReadingScale
-            scale={scale}
-            label={
-              typed === "" && !scale.reading
-                ? t("reading.scale.empty")
-                : t("reading.scale", { value: typed || figure(value?.values.at(-1) ?? ""), unit: unitShown(unit) })
-            }
-            {...(verdict ? { verdict: { title: verdict.title, says: verdict.says } } : {})}
-            {...(verdict?.limit
-              ? {
-                  source: {
-                    words: t("reading.from", { basis: t(`basis.${verdict.limit.basis}`) }),
-                    onPress: () => setOver("source"),
-                  },
-                }
-              : {})}
-          />
-        </Pool>
-        {count > 0 && (
-          <ReadingList
-            label={t("reading.list")}
-            readings={readingList(field, value, entering, scale.direction === "under" ? "lowest" : "highest").map(
-              (one) =>
-                one.kind === "kept" && !closed && value
-                  ? { ...one, onPress: () => store(withoutReading(value, Number(one.id))) }
-                  : one,
-            )}
-          />
-        )}
+        <Title title={name} figure={{ count: String(count), rest: t("reading.rest", { of: state.shots }) }} />
+        <Scale state={state} onSource={() => setOver("source")} />
+        <Kept state={state} field={field} />
         {field.stopwatch ? (
-          <Stopwatch
-            label={name}
-            clock={around.steadyMs}
-            write={(seconds) => rounded(seconds, 1)}
-            words={{
-              start: t("reading.start"),
-              stop: t("reading.stop"),
-              again: t("reading.again"),
-              keep: (written) => t("reading.keep-time", { value: written }),
-            }}
-            onKeep={(seconds) =>
-              store(
-                withReading(
-                  field,
-                  value,
-                  { text: seconds.toFixed(1), unit: "s", value: seconds, canonical: seconds, decimals: 1 },
-                  gauge,
-                ),
-              )
-            }
-          />
+          <Watch name={name} state={state} />
         ) : (
-          <>
-            <GaugeLine
-              words={
-                gauge
-                  ? t("reading.gauge", {
-                      resolution: rounded(gauge.resolution, 4),
-                      error: rounded(gauge.error, 4),
-                      unit: unitShown(unit),
-                    })
-                  : t("reading.no-gauge")
-              }
-              action={{ words: t("reading.change-gauge"), onPress: () => setOver("gauge") }}
-            />
-            <Keypad
-              label={t("reading.keypad")}
-              value={typed}
-              onValue={type}
-              decimal={comma ? "," : "."}
-              minus={field.window[0] < 0}
-              fraction={unit === "[in_i]"}
-              words={{
-                rubOut: t("reading.rub-out"),
-                decimal: t("reading.point-key"),
-                minus: t("reading.minus-key"),
-                fraction: t("reading.fraction-key"),
-              }}
-              extra={(field.results ?? []).slice(0, 2).map((id) => ({
-                id,
-                words: id.replaceAll("-", " "),
-                onPress: () =>
-                  store(withReading(field, value, { text: id, unit, value: 0, canonical: 0, decimals: null }, gauge)),
-              }))}
-              keep={
-                count >= shots && typed === ""
-                  ? { words: t("reading.done"), onPress: back }
-                  : {
-                      words: typed === "" ? t("reading.keep-empty") : t("reading.keep", { value: typed }),
-                      disabled: entry.is !== "reading" || closed,
-                      onPress: keep,
-                    }
-              }
-            >
-              <ReadingEntry
-                label={name}
-                value={typed}
-                onValue={type}
-                onKeep={keep}
-                {...(entry.is === "refused" ? { problem: problemText(entry.problem) } : {})}
-              >
-                <UnitSwitch label={t("reading.unit")} choices={unitsOffered(field)} chosen={unit} onChoose={setUnit} />
-              </ReadingEntry>
-              {asking && (
-                <Notice
-                  kind="plain"
-                  title={t("reading.odd.title", { value: typed, unit: unitShown(entry.reading.unit) })}
-                  says={t("reading.odd.says", {
-                    from: rounded(convertTo(field, field.window[0], unit), 3),
-                    to: rounded(convertTo(field, field.window[1], unit), 3),
-                    unit: unitShown(unit),
-                  })}
-                  action={{ words: t("reading.odd.keep", { value: typed }), onPress: keep }}
-                  second={{ words: t("reading.odd.again"), onPress: () => type("") }}
-                />
-              )}
-            </Keypad>
-          </>
+          <ReadingKeys
+            name={name}
+            field={field}
+            state={state}
+            onGauge={() => setOver("gauge")}
+            onDone={() => router.up(back)}
+          />
         )}
       </main>
       <GaugeSheet
         known={on.known}
         field={field}
-        unit={unit}
+        unit={state.entering.unit}
         open={over === "gauge"}
-        onChoose={setOwn}
+        onChoose={state.setGauge}
         onClose={() => setOver(undefined)}
       />
-      <SourceSheet limit={verdict?.limit} open={over === "source"} onClose={() => setOver(undefined)} />
+      <SourceSheet limit={state.verdict?.limit} open={over === "source"} onClose={() => setOver(undefined)} />
     </>
   );
 }
-
-const convertTo = (field: ReadingField, value: number, unit: string): number =>
-  isQuantity(field.quantity) ? convert(value, field.unit, unit, field.quantity) : value;
 
 export function Reading({ params }: { readonly params: ParamsOf<"reading"> }) {
   return (

@@ -13,7 +13,7 @@ import { recallPoint, rememberPoint } from "../state/settings.js";
 import type { PointAt } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
 import { t } from "../texts/index.js";
-import { Top } from "./frame.js";
+import { SpokenTitle, Top } from "./frame.js";
 import { GateStands } from "./gate-stands.js";
 import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { FoldedPoints } from "./round-folded.js";
@@ -111,6 +111,7 @@ function NotAsked({ on }: { readonly on: OnDesk }) {
     <>
       <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
       <main>
+        <SpokenTitle title={t("round.title")} />
         <EmptyState
           title={t("round.nothing")}
           says={t("round.nothing.says")}

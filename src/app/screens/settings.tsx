@@ -33,13 +33,34 @@ function Looks() {
     <Band>
       <div class="form">
         <p class="label">{t("settings.theme")}</p>
-        <UnitSwitch label={t("settings.theme")} choices={THEMES.map((id) => ({ id, words: t(`settings.theme.${id}`) }))} chosen={now.theme} onChoose={(id) => set({ theme: THEMES.find((one) => one === id) ?? now.theme })} />
+        <UnitSwitch
+          label={t("settings.theme")}
+          choices={THEMES.map((id) => ({ id, words: t(`settings.theme.${id}`) }))}
+          chosen={now.theme}
+          onChoose={(id) => set({ theme: THEMES.find((one) => one === id) ?? now.theme })}
+        />
       </div>
       {SWITCHES.map(([key, text]) => (
-        <Switch key={key} id={`set-${text}`} label={t(`settings.${text}`)} says={t(`settings.${text}.says`)} on={now[key]} onChange={(on) => set({ [key]: on })} words={{ on: t("app.on"), off: t("app.off") }} />
+        <Switch
+          key={key}
+          id={`set-${text}`}
+          label={t(`settings.${text}`)}
+          says={t(`settings.${text}.says`)}
+          on={now[key]}
+          onChange={(on) => set({ [key]: on })}
+          words={{ on: t("app.on"), off: t("app.off") }}
+        />
       ))}
       <div class="form">
-        <Field id="set-name" kind="text" label={t("settings.name")} help={t("settings.name.help")} value={now.name} onInput={(name) => set({ name })} autocomplete="name" />
+        <Field
+          id="set-name"
+          kind="text"
+          label={t("settings.name")}
+          help={t("settings.name.help")}
+          value={now.name}
+          onInput={(name) => set({ name })}
+          autocomplete="name"
+        />
       </div>
     </Band>
   );
@@ -54,7 +75,9 @@ function Storage() {
   return (
     <Band heading={t("settings.storage")} aside={t(`storage.${journal.health.value.is}`)}>
       <p class="remark">{persisted ? t("settings.storage.protected") : t("settings.storage.unprotected")}</p>
-      {used !== undefined && <p class="remark small">{t("settings.storage.room", { used: rounded(used / BYTES_IN_MB, 1) })}</p>}
+      {used !== undefined && (
+        <p class="remark small">{t("settings.storage.room", { used: rounded(used / BYTES_IN_MB, 1) })}</p>
+      )}
       {refused && <p class="remark">{t("settings.storage.refused")}</p>}
       {!persisted && (
         <div class="acts">
@@ -82,7 +105,13 @@ function DemoBand() {
   return (
     <Band>
       <ListRow title={t("settings.demo")} second={t("settings.demo.says")} onPress={() => setAsking(true)} />
-      <Sheet open={asking} title={t("settings.demo.sure")} closeWords={t("app.cancel")} onClose={() => setAsking(false)} foot={<NextAction words={t("settings.demo")} onPress={remove} />}>
+      <Sheet
+        open={asking}
+        title={t("settings.demo.sure")}
+        closeWords={t("app.cancel")}
+        onClose={() => setAsking(false)}
+        foot={<NextAction words={t("settings.demo")} onPress={remove} />}
+      >
         <p>{t("settings.demo.says")}</p>
       </Sheet>
     </Band>
@@ -99,7 +128,11 @@ export function SettingsScreen() {
       <Band>
         <ListRow title={t("settings.install")} href={to("install")} />
         <ListRow title={t("settings.sheets")} href={to("sheets")} />
-        <ListRow title={t("settings.about")} href={to("about")} aside={t("settings.version", { version: around.version })} />
+        <ListRow
+          title={t("settings.about")}
+          href={to("about")}
+          aside={t("settings.version", { version: around.version })}
+        />
       </Band>
       {around.updateWaits.value && (
         <div class="acts">

@@ -27,12 +27,23 @@ function Contents({ file }: { readonly file: FrozenSheetFile }) {
       <Band heading={t("sheet.points")} aside={String(file.sheet.points.length)}>
         {file.sheet.points.map((point) => {
           const text = texts.points[point.id];
-          return <ListRow key={point.id} title={text?.name ?? point.id} second={text && questionOf(text, "technician")} aside={point["safety-critical"] ? t("sheet.safety") : undefined} />;
+          return (
+            <ListRow
+              key={point.id}
+              title={text?.name ?? point.id}
+              second={text && questionOf(text, "technician")}
+              aside={point["safety-critical"] ? t("sheet.safety") : undefined}
+            />
+          );
         })}
       </Band>
       <Band heading={t("sheet.limits")}>
         {file.sheet.limits.map((limit) => (
-          <ListRow key={limit.id} title={limitTitle(limit, texts)} second={`${bandsText(limit, limit.bands)}. ${t(`basis.${limit.basis}`)}. ${limit.source}`} />
+          <ListRow
+            key={limit.id}
+            title={limitTitle(limit, texts)}
+            second={`${bandsText(limit, limit.bands)}. ${t(`basis.${limit.basis}`)}. ${limit.source}`}
+          />
         ))}
       </Band>
       <Band heading={t("sheet.jobs")}>
@@ -55,9 +66,18 @@ export function SheetScreen({ params }: { readonly params: ParamsOf<"sheet"> }) 
     void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
   };
   return (
-    <Plain back={t("sheets.title")} href={to("sheets")} title={sheet.title} second={t("sheet.edition", { edition: sheet.edition.slice(0, EDITION_SHOWN) })}>
+    <Plain
+      back={t("sheets.title")}
+      href={to("sheets")}
+      title={sheet.title}
+      second={t("sheet.edition", { edition: sheet.edition.slice(0, EDITION_SHOWN) })}
+    >
       {sheet.about !== "" && <p class="remark">{sheet.about}</p>}
-      {read.ok ? <Contents file={read.value} /> : <Notice kind="error" title={read.problems.map(problemText).join(" ")} />}
+      {read.ok ? (
+        <Contents file={read.value} />
+      ) : (
+        <Notice kind="error" title={read.problems.map(problemText).join(" ")} />
+      )}
       {sheet.own && (
         <div class="acts">
           <Tool words={t("app.remove")} onPress={drop} />

@@ -12,14 +12,20 @@ import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
 import { useSheetFiles, useSheetsAtHand } from "./use-sheets.js";
 
-type Outcome = { readonly is: "reading" } | { readonly is: "kept"; readonly title: string; readonly notes: readonly string[] } | { readonly is: "faulty"; readonly file: string; readonly faults: readonly string[] };
+type Outcome =
+  | { readonly is: "reading" }
+  | { readonly is: "kept"; readonly title: string; readonly notes: readonly string[] }
+  | { readonly is: "faulty"; readonly file: string; readonly faults: readonly string[] };
 
 /** So many faults are shown; the first ones usually explain the rest. */
 const FAULTS_SHOWN = 20;
 
 function Told({ outcome }: { readonly outcome: Outcome }) {
   if (outcome.is === "reading") return <Notice kind="plain" title={t("sheets.importing")} />;
-  if (outcome.is === "kept") return <Notice kind="plain" title={t("sheets.import.kept", { title: outcome.title })} says={outcome.notes.join(" ")} />;
+  if (outcome.is === "kept")
+    return (
+      <Notice kind="plain" title={t("sheets.import.kept", { title: outcome.title })} says={outcome.notes.join(" ")} />
+    );
   return (
     <div role="alert">
       <Notice kind="error" title={t("sheets.import.faults", { n: outcome.faults.length, file: outcome.file })} />
@@ -49,7 +55,12 @@ export function Sheets() {
   return (
     <Plain back={t("cars.title")} href="#/" title={t("sheets.title")}>
       {sheets.map((sheet) => (
-        <ListRow key={sheet.id} title={sheet.title} second={sheet.about || undefined} aside={sheet.own ? t("sheets.own") : t("sheets.built-in")} href={to("sheet", { sheet: sheet.id })} />
+        <ListRow
+          key={sheet.id}
+          title={sheet.title}
+          second={sheet.own ? t("sheets.own") : t("sheets.built-in")}
+          href={to("sheet", { sheet: sheet.id })}
+        />
       ))}
       <Band heading={t("sheets.import")}>
         <p class="remark">{t("sheets.import.says")}</p>

@@ -10,6 +10,7 @@ import { troubleTold } from "../state/keeping.js";
 import type { Address } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { FirstRun } from "./first-run.js";
+import { SpokenTitle } from "./frame.js";
 import { SCREENS } from "./screens.js";
 
 /** Shows a plain notice instead of a screen that threw; the record is not touched by that. */
@@ -27,6 +28,7 @@ class Catcher extends Component<
     const again = (): void => this.setState({ failed: "" });
     return (
       <main>
+        <SpokenTitle title={t("app.broke")} />
         <EmptyState
           title={t("app.broke")}
           says={t("app.broke.says")}
@@ -66,6 +68,7 @@ function UpdateWaits() {
 function Nowhere() {
   return (
     <main>
+      <SpokenTitle title={t("app.nowhere")} />
       <EmptyState
         title={t("app.nowhere")}
         says={t("app.nowhere.says")}

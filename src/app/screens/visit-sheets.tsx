@@ -1,11 +1,11 @@
 /** The sheets over a visit's page: another complaint, the odometer, closing and reopening. */
 import { useState } from "preact/hooks";
+import { figureOf } from "../../core/record/index.js";
 import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
-import { figureOf } from "../state/odometer.js";
 import { close as closeVisit, complaint, odometer, reopen } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { ComplaintField } from "./complaint-field.js";
@@ -54,7 +54,7 @@ export function OdometerSheet({ on, open, onClose }: OverVisit) {
   const stands = on.visit.odometer.at(-1)?.value;
   const [value, setValue] = useState(stands?.value ?? "");
   const [unit, setUnit] = useState<string>(stands?.unit ?? settings.value.odometerUnit);
-  const odd = value.trim() !== "" && figureOf({ value }) === undefined;
+  const odd = value.trim() !== "" && figureOf({ value, unit }) === undefined;
   const keep = (): void => {
     if (value.trim() === "" || odd) return;
     void odometer(journal, on.stream, { value: value.trim(), unit });

@@ -3,7 +3,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { gateBefore } from "../state/cautions-view.js";
-import { placeName, stateName } from "../state/knowledge.js";
+import { capital, placeName, stateName } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { recallPoint } from "../state/settings.js";
 import { type Stop, stopsOf, whereToGoOn } from "../state/stops.js";
@@ -11,7 +11,17 @@ import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
 import { OnVisit, type OnDesk } from "./on-visit.js";
 
-function StateBand({ on, state, stops, here }: { readonly on: OnDesk; readonly state: string; readonly stops: readonly Stop[]; readonly here: string }) {
+function StateBand({
+  on,
+  state,
+  stops,
+  here,
+}: {
+  readonly on: OnDesk;
+  readonly state: string;
+  readonly stops: readonly Stop[];
+  readonly here: string;
+}) {
   const gate = gateBefore(on.assessment, on.visit.notes, state, "");
   const guarded = gate && t("where.gate", { gate: on.known.words.gates[gate.gate]?.name ?? gate.gate });
   return (
@@ -21,7 +31,8 @@ function StateBand({ on, state, stops, here }: { readonly on: OnDesk; readonly s
         return (
           <ListRow
             key={stop.place}
-            title={placeName(on.known, stop.place)}
+            folded
+            title={capital(placeName(on.known, stop.place))}
             aside={t("round.place-says", { done: stop.done, all: stop.asked.length })}
             here={here === `${state} ${stop.place}`}
             {...(first ? { href: to("point", { visit: on.param, ...first }) } : {})}
@@ -38,12 +49,25 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
   const states = [...new Set(stops.map((stop) => stop.state))];
   const at = recallPoint(remembered, on.stream);
   return (
-    <Plain back={t("round.title")} href={to("round", { visit: on.param })} title={t("where.title")} second={t("where.says")}>
+    <Plain
+      back={t("round.title")}
+      href={to("round", { visit: on.param })}
+      title={t("where.title")}
+      second={t("where.says")}
+    >
       {states.map((state) => (
-        <StateBand key={state} on={on} state={state} stops={stops.filter((stop) => stop.state === state)} here={at ? `${at.state} ${at.place}` : ""} />
+        <StateBand
+          key={state}
+          on={on}
+          state={state}
+          stops={stops.filter((stop) => stop.state === state)}
+          here={at ? `${at.state} ${at.place}` : ""}
+        />
       ))}
     </Plain>
   );
 }
 
-export const Where = ({ params }: { readonly params: ParamsOf<"where"> }) => <OnVisit param={params.visit}>{(on) => <WhereBody on={on} />}</OnVisit>;
+export const Where = ({ params }: { readonly params: ParamsOf<"where"> }) => (
+  <OnVisit param={params.visit}>{(on) => <WhereBody on={on} />}</OnVisit>
+);

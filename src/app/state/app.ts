@@ -43,7 +43,12 @@ export type SheetRead =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Reads a sheet from one YAML or JSON file, checked first; its parser is loaded only then. */
-export type SheetReader = (fileName: string, text: string, common: FrozenCommonFile, atHand: readonly FrozenSheetFile[]) => Promise<SheetRead>;
+export type SheetReader = (
+  fileName: string,
+  text: string,
+  common: FrozenCommonFile,
+  atHand: readonly FrozenSheetFile[],
+) => Promise<SheetRead>;
 
 export interface App {
   readonly router: Router;

@@ -4,10 +4,10 @@
  */
 import type { Because, Fault, Finding } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
-import { type Audience, GRADES, type ReplyKey } from "../../core/terms/index.js";
+import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/index.js";
 import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
-import { faultSays, type Knowledge, placeName, pointName } from "./knowledge.js";
+import { atPlace, faultSays, type Knowledge, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 import { replyText, unitShown } from "./telling.js";
 
@@ -59,7 +59,7 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
     case "reply": {
       const { key } = because;
       const point = known.points.get(key.point);
-      const elsewhere = key.place === fault.place ? "" : `, ${placeName(known, key.place)}`;
+      const elsewhere = key.place === fault.place ? "" : atPlace(known, key.place);
       const aside = because.supports ? t("finding.supports") : pictureAside(telling, key);
       return {
         id,
@@ -114,7 +114,7 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       return {
         id,
         kind: t("finding.found"),
-        says: `${faultSays(known, because.fault, [], who).says}, ${placeName(known, because.place)}`,
+        says: `${faultSays(known, because.fault, [], who).says}${atPlace(known, because.place)}`,
       };
     case "raised":
       return { id, kind: t("finding.raised"), says: t("finding.raised.says", { rule: because.rule }) };
@@ -132,15 +132,32 @@ function onceEach(all: readonly Because[]): readonly Because[] {
   });
 }
 
+/** What decided the rules of the worst grade; limits and raising stay, replies beyond the first few do not. */
+function cut(own: readonly Finding[]): readonly Because[] {
+  const worst = Math.max(...own.map((one) => levelOf(one.grade)));
+  const told = onceEach(own.filter((one) => levelOf(one.grade) === worst).flatMap((one) => one.because));
+  const deciding = told.filter((one) => one.kind !== "reply" || !one.supports);
+  const isKept = (one: Because): boolean => one.kind === "limit" || one.kind === "raised";
+  const stays = deciding.filter(isKept);
+  const rest = deciding.filter((one) => !isKept(one));
+  return [...rest.slice(0, Math.max(1, SHORT - stays.length)), ...stays];
+}
+
 const ORDER: readonly Because["kind"][] = ["reply", "fact", "derived", "earlier", "found", "limit", "raised"];
 
-/** The whole trace of a fault: every step of every rule that names it, what it is, and what would settle it. */
-export function traceOf(telling: Telling, fault: Fault, findings: readonly Finding[]): readonly Step[] {
+/** Steps shown where a finding lies open among others; its own page shows all. */
+const SHORT = 6;
+
+/**
+ * The trace of a fault: what was replied, what it is, and what would settle it. `short`: only what decided the rules
+ * of the worst grade; else every step of every rule that names it.
+ */
+export function traceOf(telling: Telling, fault: Fault, findings: readonly Finding[], short = false): readonly Step[] {
   const own = findings.filter(
     (one) => one.fault === fault.fault && fault.rules.includes(one.rule) && one.place === fault.place,
   );
-  const all = onceEach(own.flatMap((one) => one.because));
-  const sorted = [...all].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
+  const told = short ? cut(own) : onceEach(own.flatMap((one) => one.because));
+  const sorted = [...told].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
   const steps = sorted.map((one, index) => stepOf(telling, one, fault, String(index)));
   const atLeast = own.some((one) => one.atLeast) && !own.some((one) => !one.atLeast && one.grade === fault.grade);
   const grade = t(`grade.${fault.grade}`);
@@ -157,16 +174,14 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   const settle =
     fault.sure === "certain"
       ? []
-      : fault.settle
-          .slice(0, 2)
-          .map(
-            (one, index): Step => ({
-              id: `settle-${index}`,
-              kind: t("finding.to-settle"),
-              says: settleText(telling, one),
-              ...settleHref(telling, one),
-            }),
-          );
+      : fault.settle.slice(0, 2).map(
+          (one, index): Step => ({
+            id: `settle-${index}`,
+            kind: t("finding.to-settle"),
+            says: settleText(telling, one),
+            ...settleHref(telling, one),
+          }),
+        );
   return [...steps, so, ...settle];
 }
 
@@ -174,7 +189,7 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
 export const settleText = (
   { known }: Pick<Telling, "known">,
   one: { readonly point: string; readonly place: string },
-): string => `${pointName(known, one.point)}, ${placeName(known, one.place)}`;
+): string => `${pointName(known, one.point)}${atPlace(known, one.place)}`;
 
 /** The address where an opened point is answered: in its first car state. */
 export function settleHref(

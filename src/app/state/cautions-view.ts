@@ -6,7 +6,7 @@ import type { Assessment, CautionDue, GateState } from "../../core/assess/contra
 import type { VisitState } from "../../core/record/contract.js";
 import { clock, day, t } from "../texts/index.js";
 import { settleHref, settleText, type Telling } from "./because.js";
-import { faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
+import { atPlace, faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
 
 const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
 export type Signal = (typeof SIGNALS)[number];
@@ -88,7 +88,7 @@ function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
       ? [
           {
             id: `${cause.fault} ${cause.place}`,
-            words: `${faultSays(telling.known, cause.fault, [], telling.who).says}, ${placeName(telling.known, cause.place)}`,
+            words: `${faultSays(telling.known, cause.fault, [], telling.who).says}${atPlace(telling.known, cause.place)}`,
           },
         ]
       : [],

@@ -6,10 +6,16 @@ import { computed, effect, type ReadonlySignal, signal } from "@preact/signals";
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { Engine, Session } from "../../core/assess/index.js";
 import type { Reason } from "../../core/plan/index.js";
-import type { CarState, Store, VisitState } from "../../core/record/index.js";
+import {
+  type CarState,
+  lookedOn,
+  placesOf,
+  type Store,
+  toAssessInput,
+  type VisitState,
+} from "../../core/record/index.js";
 import { type BuiltSheet, buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
 import type { Problem } from "../../core/terms/index.js";
-import { assessInput, lookedOn } from "./assess-input.js";
 import type { Journal, Opened } from "./journal.js";
 import { type Knowledge, knowledgeOf } from "./knowledge.js";
 import {
@@ -102,10 +108,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
   const tree = computed(() => {
     const known = laid.value?.known;
-    const changes = carState.value
-      ? [...carState.value.places.values()].flatMap((standing) => standing.map(({ value }) => value))
-      : [];
-    return known && buildPlaces(known.common.places, changes).tree;
+    return known && buildPlaces(known.common.places, carState.value ? placesOf(carState.value) : []).tree;
   });
 
   let session: Session | undefined;
@@ -113,8 +116,10 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     const { start, reassess, applyRegrades } = core.value ?? {};
     const [set, state, owner] = [laid.value, keptState.value, carState.value];
     if (!start || !reassess || !applyRegrades || !set || !state || !owner) return;
-    const input = assessInput(owner, state, set.frozen.limits.limits, earlier.value);
-    session = session && session.engine === set.engine ? reassess(session, input) : start(set.engine, input);
+    const input = toAssessInput(owner, state, earlier.value, set.frozen.limits.limits);
+    if (!input.ok) return;
+    session =
+      session && session.engine === set.engine ? reassess(session, input.value) : start(set.engine, input.value);
     const regrades = [...state.regrades.values()].flatMap((standing) =>
       standing.map(({ id, value }) => ({ ...value, id })),
     );

@@ -7,7 +7,7 @@ import { faultKey } from "../../core/record/index.js";
 import { MARKS, type MarkKind } from "../../core/report/marks.js";
 import { t } from "../texts/index.js";
 import { type Step, settleHref, settleText, type Telling, traceOf, worstFirst } from "./because.js";
-import { faultSays, placeName, pointName, stateName } from "./knowledge.js";
+import { capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
 import { to } from "./routes.js";
 
 export interface FindingLine {
@@ -54,12 +54,14 @@ export interface FindingsView {
 /** What a fault says of itself beside its name: place, closeness, how sure, who changed the grade. */
 export function faultSecond({ known }: Pick<Telling, "known">, fault: Fault): string {
   return [
-    placeName(known, fault.place),
+    capital(placeName(known, fault.place)),
     ...(fault.close ? [t("findings.close")] : []),
     ...(fault.sure === "certain" ? [] : [t(`sure.${fault.sure}`)]),
     ...(fault.provisional ? [t("findings.provisional")] : []),
     ...(fault.byHand ? [t("findings.by-hand")] : []),
-  ].join(". ");
+  ]
+    .map(capital)
+    .join(". ");
 }
 
 function line(telling: Telling, fault: Fault): FindingLine {
@@ -89,7 +91,7 @@ function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
       mark: point.is === "not-looked-at" ? "not-looked" : "cannot-reach",
       title: pointName(known, point.point),
       second: [
-        placeName(known, point.place),
+        capital(placeName(known, point.place)),
         point.reason ? t(`reason.${point.reason}`) : stateName(known, point.state),
       ].join(", "),
       href: pointHref(telling, point),
@@ -131,7 +133,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
     sound: soundPoints.map((point) => ({
       id: `${point.state} ${point.place} ${point.point}`,
       title: pointName(known, point.point),
-      second: placeName(known, point.place),
+      second: capital(placeName(known, point.place)),
       href: pointHref(telling, point),
     })),
     settle: assessment.settle.map((one) => ({
@@ -173,6 +175,7 @@ export function findingView(
   assessment: Assessment,
   fault: string,
   place: string,
+  short = false,
 ): FindingView | undefined {
   const found = assessment.faults.find((one) => one.fault === fault && one.place === place);
   if (!found) return undefined;
@@ -184,7 +187,7 @@ export function findingView(
   return {
     ...line(telling, found),
     grade: found.grade,
-    steps: traceOf(telling, found, assessment.findings),
+    steps: traceOf(telling, found, assessment.findings, short),
     jobs: found.jobs.map((job) => ({ id: job, job, place: found.place })),
     cautions: found.cautions,
     differ: own.some((one) => one.differ.length > 0),

@@ -19,7 +19,8 @@ export interface Glance {
   /** `Rear left, 5 of 12 points`. */
   readonly spot?: string;
   readonly places: readonly GlancePlace[];
-  readonly danger: boolean;
+  /** What not to do, where a DANGER caution stands. */
+  readonly danger?: string;
 }
 
 const keyOf = (visit: string): string => `leadlamp.glance.${visit}`;

@@ -7,7 +7,7 @@ import type { VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Grade, levelOf } from "../../core/terms/index.js";
 import { t } from "../texts/index.js";
-import { type Knowledge, placeName } from "./knowledge.js";
+import { capital, type Knowledge, placeName } from "./knowledge.js";
 import { effect } from "@preact/signals";
 import type { Desk } from "./desk.js";
 import { type Glance, type GlancePlace, keepGlance } from "./glance-kept.js";
@@ -42,7 +42,7 @@ export function placesAtAGlance(
       return {
         id,
         look: id === here ? "here" : done === all ? "done" : "not-looked",
-        words: placeName(known, id),
+        words: capital(placeName(known, id)),
         says: t("round.place-says", { done, all }),
         ...(at ? { at } : {}),
         ...(worst !== undefined && !quiet ? { mark: worst } : {}),
@@ -59,23 +59,39 @@ export function glanceOf(
   spot: PointAt | undefined,
 ): Glance {
   const stop = spot && stopAt(stops, spot);
+  const danger = assessment.cautions.find((caution) => caution.signal === "danger");
   return {
     done: stops.reduce((sum, one) => sum + one.done, 0),
     all: stops.reduce((sum, one) => sum + one.asked.length, 0),
     ...(stop
-      ? { spot: t("cars.go-on-says", { place: placeName(known, stop.place), done: stop.done, all: stop.asked.length }) }
+      ? {
+          spot: t("cars.go-on-says", {
+            place: capital(placeName(known, stop.place)),
+            done: stop.done,
+            all: stop.asked.length,
+          }),
+        }
       : {}),
     places: placesAtAGlance(known, tree, stops, assessment, spot?.place, visit.opened?.value.who === "buyer"),
-    danger: assessment.cautions.some((caution) => caution.signal === "danger"),
+    ...(danger ? { danger: known.words.cautions[danger.caution]?.not ?? danger.caution } : {}),
   };
 }
 
 /** Remembers the glance of a visit whenever its judgement changes. */
 export function followGlance(shelf: TextShelf, desk: Desk): void {
   effect(() => {
-    const [known, tree, assessment, opened] = [desk.known.value, desk.tree.value, desk.assessment.value, desk.visit.value];
+    const [known, tree, assessment, opened] = [
+      desk.known.value,
+      desk.tree.value,
+      desk.assessment.value,
+      desk.visit.value,
+    ];
     if (!known || !tree || !assessment || opened.is !== "open") return;
     const stops = stopsOf(known, assessment.asked, opened.state.replies);
-    keepGlance(shelf, desk.stream, glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream)));
+    keepGlance(
+      shelf,
+      desk.stream,
+      glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream)),
+    );
   });
 }

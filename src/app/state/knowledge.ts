@@ -76,6 +76,13 @@ export function knowledgeOf(common: BareCommon, words: CommonTexts, sheets: read
   };
 }
 
+/** With its first letter large: sheets write places small, as they stand inside a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `, rear right` behind a name; nothing for the car as a whole. */
+export const atPlace = (known: Knowledge, place: string): string =>
+  place === "car" ? "" : `, ${placeName(known, place)}`;
+
 export const placeName = (known: Knowledge, place: string): string => known.words.places[place] ?? place;
 export const stateName = (known: Knowledge, state: string): string => known.words.states[state]?.name ?? state;
 export const pointName = (known: Knowledge, point: string): string => known.points.get(point)?.text.name ?? point;

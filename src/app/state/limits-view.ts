@@ -54,7 +54,8 @@ export const limitLines = (car: CarState, files: readonly FrozenSheetFile[]): re
   files.flatMap((file) => {
     const texts = textsOf(file);
     return file.sheet.limits.map((limit) => {
-      const own = figuresOn(car, limit.id)[0]?.value;
+      const all = figuresOn(car, limit.id);
+      const own = all[0]?.value;
       return {
         id: limit.id,
         sheet: texts.title,

@@ -1,5 +1,5 @@
 /** From the form of a new visit to what opening needs. Pure. */
-import type { CarState } from "../../core/record/index.js";
+import { type CarState, limitsOf } from "../../core/record/index.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Opening } from "./car-acts.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
@@ -47,6 +47,6 @@ export function openingFrom(
     ...(text === "" ? {} : { complaint: { text, ...(form.known === undefined ? {} : { complaint: form.known }) } }),
     common,
     sheets,
-    limits: [...car.limits.values()].flatMap((standing) => standing.map(({ value }) => value)),
+    limits: limitsOf(car),
   };
 }

@@ -1,4 +1,5 @@
 /** The places of a car for the list: what it has, what it lacks, what was added. Pure. */
+import { capital } from "./knowledge.js";
 import type { CommonTexts, PlaceChange, PlaceDef, PlaceTree } from "../../core/sheet/run.js";
 
 export interface PlaceLine {
@@ -17,7 +18,7 @@ export function placeLines(
   changes: readonly PlaceChange[],
   words: CommonTexts,
 ): readonly PlaceLine[] {
-  const name = (id: string): string => words.places[id] ?? id;
+  const name = (id: string): string => capital(words.places[id] ?? id);
   const added = changes.flatMap((change) => ("add" in change ? [change.add] : []));
   return [...common, ...added].map((place) => ({
     id: place.id,

@@ -63,6 +63,12 @@ export function readEntry(field: ReadingField, { typed, unit, comma }: Entering)
   return { is: "reading", reading: read.value, unusual: inWindow !== "inside" };
 }
 
+/** The window readings of this kind usually lie in, in the unit shown. */
+export function windowIn(field: ReadingField, unit: string): readonly [number, number] {
+  const [from, to] = field.window.map((edge) => convert(edge, field.unit, unit, quantityOf(field)));
+  return [from ?? 0, to ?? 0];
+}
+
 /** How many readings the point asks for. */
 export const shotsOf = (field: ReadingField): number => field.shots ?? 1;
 
@@ -209,8 +215,7 @@ export function readingScale(
             uncertainty: convertStep(judged.uncertainty, judged.unit, unit, quantity),
           }
         : undefined;
-  const from = convert(field.window[0], field.unit, unit, quantity);
-  const to = convert(field.window[1], field.unit, unit, quantity);
+  const [from, to] = windowIn(field, unit);
   return {
     direction: limit?.direction === "under" || limit?.direction === "at-or-under" ? "under" : "over",
     edges: entered && limit ? edges(field, limit, unit, decimals, comma) : [],

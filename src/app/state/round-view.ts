@@ -8,6 +8,7 @@ import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Audience, keyText, type NonAnswer, type Reason } from "../../core/terms/index.js";
 import { t } from "../texts/index.js";
 import {
+  capital,
   type FieldKind,
   fieldKind,
   fieldName,
@@ -180,9 +181,10 @@ function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: Point
     return {
       at: next,
       words: t("round.next-place"),
-      says: `${placeName(known, next.place)}: ${stateName(known, next.state)}`,
+      says: `${capital(placeName(known, next.place))}: ${stateName(known, next.state)}`,
     };
-  if (next.place !== at.place) return { at: next, words: t("round.next-place"), says: placeName(known, next.place) };
+  if (next.place !== at.place)
+    return { at: next, words: t("round.next-place"), says: capital(placeName(known, next.place)) };
   return { at: next, words: t("round.next") };
 }
 
@@ -211,7 +213,7 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
   });
   const next = nextAction(looking, stops, at);
   return {
-    place: placeName(known, at.place),
+    place: capital(placeName(known, at.place)),
     state: stateName(known, at.state),
     number: index + 1,
     of: stop.asked.length,

@@ -9,7 +9,7 @@ import { show } from "../../core/units/index.js";
 import { day, decimalComma, fill, t } from "../texts/index.js";
 import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
-import { faultSays, jobSays, placeName, pointName } from "./knowledge.js";
+import { atPlace, capital, faultSays, jobSays, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 import { unitShown } from "./telling.js";
 
@@ -83,7 +83,7 @@ function jobLine({ known, who, visit }: Telling, due: JobDue, index: number): Jo
     job: due.job,
     place: due.place,
     number: index + 1,
-    title: `${jobSays(known, due.job, who).name}, ${placeName(known, due.place)}`,
+    title: `${jobSays(known, due.job, who).name}${atPlace(known, due.place)}`,
     mark: due.grade,
     byWhen: byWhenText(due.byWhen),
     hours: job ? hoursText(job.minutes) : "",
@@ -118,7 +118,7 @@ export function jobView(
     does: jobSays(known, due.job, who).does,
     why: due.why.map(whyText),
     ...(reason ? { whyAbove: whyText(reason.why) } : {}),
-    access: (entry?.job.access ?? []).map((access) => known.words.access[access] ?? access),
+    access: (entry?.job.access ?? []).map((access) => capital(known.words.access[access] ?? access)),
     parts: (entry?.job.parts ?? []).map((part) => {
       const second = [
         ...(part.set === undefined ? [] : [`${t("work.together")}: ${partName(part.set)}`]),
@@ -141,7 +141,7 @@ export function jobView(
     faults: due.faults.map(({ fault, place }) => ({
       id: `${fault}@${place}`,
       title: faultSays(known, fault, [], who).says,
-      second: placeName(known, place),
+      second: capital(placeName(known, place)),
       href: to("finding", { visit, fault, place }),
     })),
     cautions: entry?.job.cautions ?? [],

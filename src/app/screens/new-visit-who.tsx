@@ -1,0 +1,91 @@
+/** Of a new visit: what for, who looks, the odometer. */
+import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import { Field } from "../parts/field.js";
+import { Band } from "../parts/pool.js";
+import { ReplyGrid } from "../parts/reply-grid.js";
+import { UnitSwitch } from "../parts/switch.js";
+import { PURPOSES, type VisitForm } from "../state/new-visit.js";
+import { t } from "../texts/index.js";
+
+export function WhatForAndWho({
+  form,
+  set,
+  names,
+}: {
+  readonly form: VisitForm;
+  readonly set: (part: Partial<VisitForm>) => void;
+  readonly names: { readonly name: string; readonly setName: (name: string) => void };
+}) {
+  return (
+    <>
+      <Band heading={t("new-visit.purpose")}>
+        <div class="form">
+          <ReplyGrid
+            kind="one"
+            columns={1}
+            label={t("new-visit.purpose")}
+            replies={PURPOSES.map((id) => ({ id, words: t(`purpose.${id}`), chosen: form.purpose === id }))}
+            onChoose={(id) => set({ purpose: PURPOSES.find((one) => one === id) ?? form.purpose })}
+          />
+        </div>
+      </Band>
+      <Band heading={t("new-visit.who")}>
+        <div class="form">
+          <ReplyGrid
+            kind="one"
+            columns={1}
+            label={t("new-visit.who")}
+            replies={AUDIENCES.map((id) => ({
+              id,
+              words: t(`who.${id}`),
+              says: t(`who.${id}.says`),
+              chosen: form.who === id,
+            }))}
+            onChoose={(id) => set({ who: AUDIENCES.find((one): one is Audience => one === id) ?? form.who })}
+          />
+          <Field
+            id="your-name"
+            kind="text"
+            label={t("new-visit.your-name")}
+            help={t("new-visit.your-name.help")}
+            value={names.name}
+            onInput={names.setName}
+            autocomplete="name"
+          />
+        </div>
+      </Band>
+    </>
+  );
+}
+
+export function OdometerField({
+  form,
+  set,
+  odd,
+}: {
+  readonly form: VisitForm;
+  readonly set: (part: Partial<VisitForm>) => void;
+  readonly odd: boolean;
+}) {
+  return (
+    <div class="form">
+      <Field
+        id="odometer"
+        kind="number"
+        label={t("new-visit.odometer")}
+        value={form.odometer}
+        onInput={(odometer) => set({ odometer })}
+        {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
+      />
+      <UnitSwitch
+        label={t("reading.unit")}
+        choices={[
+          { id: "km", words: "km" },
+          { id: "[mi_i]", words: "mi" },
+        ]}
+        chosen={form.odometerUnit}
+        onChoose={(odometerUnit) => set({ odometerUnit })}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,93 @@
+/** The figure being typed, its unit and gauge, and the keypad. Outside the usual window it asks before keeping. */
+import { Keypad } from "../parts/keypad.js";
+import { Notice } from "../parts/notice.js";
+import { GaugeLine, ReadingEntry } from "../parts/reading-entry.js";
+import { UnitSwitch } from "../parts/switch.js";
+import { type ReadingField, unitsOffered, windowIn } from "../state/reading-view.js";
+import { unitShown } from "../state/telling.js";
+import { rounded, t } from "../texts/index.js";
+import { problemText } from "../texts/problems.js";
+import type { ReadingState } from "./use-reading.js";
+
+interface ReadingKeysProps {
+  readonly name: string;
+  readonly field: ReadingField;
+  readonly state: ReadingState;
+  readonly onGauge: () => void;
+  readonly onDone: () => void;
+}
+
+/** Digits a gauge's figures are written with at most, also after conversion. */
+const GAUGE_DIGITS = 4;
+const WINDOW_DIGITS = 3;
+/** Results beside a number the keypad has room for. */
+const MOST_RESULTS = 2;
+
+function AskAgain({ field, state }: Pick<ReadingKeysProps, "field" | "state">) {
+  const { entering, entry } = state;
+  if (!state.asking || entry.is !== "reading") return null;
+  const [from, to] = windowIn(field, entering.unit);
+  return (
+    <Notice
+      kind="plain"
+      title={t("reading.odd.title", { value: entering.typed, unit: unitShown(entry.reading.unit) })}
+      says={t("reading.odd.says", {
+        from: rounded(from, WINDOW_DIGITS),
+        to: rounded(to, WINDOW_DIGITS),
+        unit: unitShown(entering.unit),
+      })}
+      action={{ words: t("reading.odd.keep", { value: entering.typed }), onPress: state.keep }}
+      second={{ words: t("reading.odd.again"), onPress: () => state.type("") }}
+    />
+  );
+}
+
+export function ReadingKeys({ name, field, state, onGauge, onDone }: ReadingKeysProps) {
+  const { entering, entry } = state;
+  const { gauge, unit, typed } = entering;
+  const isDone = (state.value?.values.length ?? 0) >= state.shots && typed === "";
+  const words = typed === "" ? t("reading.keep-empty") : t("reading.keep", { value: typed });
+  const keep = { words, disabled: entry.is !== "reading" || state.closed, onPress: state.keep };
+  const gaugeWords = gauge
+    ? t("reading.gauge", {
+        resolution: rounded(gauge.resolution, GAUGE_DIGITS),
+        error: rounded(gauge.error, GAUGE_DIGITS),
+        unit: unitShown(unit),
+      })
+    : t("reading.no-gauge");
+  return (
+    <>
+      <ReadingEntry
+        label={name}
+        value={typed}
+        onValue={state.type}
+        onKeep={state.keep}
+        {...(entry.is === "refused" ? { problem: problemText(entry.problem) } : {})}
+      >
+        <UnitSwitch label={t("reading.unit")} choices={unitsOffered(field)} chosen={unit} onChoose={state.setUnit} />
+      </ReadingEntry>
+      <AskAgain field={field} state={state} />
+      <GaugeLine words={gaugeWords} action={{ words: t("reading.change-gauge"), onPress: onGauge }} />
+      <Keypad
+        label={t("reading.keypad")}
+        value={typed}
+        onValue={state.type}
+        decimal={entering.comma ? "," : "."}
+        minus={field.window[0] < 0}
+        fraction={unit === "[in_i]"}
+        words={{
+          rubOut: t("reading.rub-out"),
+          decimal: t("reading.point-key"),
+          minus: t("reading.minus-key"),
+          fraction: t("reading.fraction-key"),
+        }}
+        extra={(field.results ?? []).slice(0, MOST_RESULTS).map((id) => ({
+          id,
+          words: id.replaceAll("-", " "),
+          onPress: () => state.keepText(id, unit),
+        }))}
+        keep={isDone ? { words: t("reading.done"), onPress: onDone } : keep}
+      />
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+/** What the last visit left open on a car: complaints as spoken, then findings from the worst. */
+import { GradeMark } from "../parts/grade-mark.js";
+import { ListRow } from "../parts/list-row.js";
+import { Band } from "../parts/pool.js";
+import { useApp } from "../state/app.js";
+import { worstFirst } from "../state/because.js";
+import { openComplaints, openFaults } from "../state/car-view.js";
+import { faultSecond } from "../state/findings-view.js";
+import { faultSays } from "../state/knowledge.js";
+import { paramOf, to } from "../state/routes.js";
+import { t } from "../texts/index.js";
+
+export function StillOpen({ visit }: { readonly visit: string }) {
+  const { desk } = useApp();
+  const laid = desk(visit);
+  const opened = laid.visit.value;
+  const [known, assessment] = [laid.known.value, laid.assessment.value];
+  const state = opened.is === "open" ? opened.state : undefined;
+  const complaints = openComplaints(state);
+  const faults = worstFirst(openFaults(assessment));
+  const who = state?.opened?.value.who ?? "technician";
+  return (
+    <Band heading={t("car.open")}>
+      {complaints.map((one) => (
+        <ListRow
+          key={one.id}
+          lead={null}
+          title={one.title}
+          second={one.second}
+          href={to("visit", { visit: paramOf(visit) })}
+        />
+      ))}
+      {known &&
+        faults.map((fault) => (
+          <ListRow
+            key={`${fault.fault}@${fault.place}`}
+            lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
+            title={faultSays(known, fault.fault, fault.rules, who).says}
+            second={faultSecond({ known }, fault)}
+            href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
+          />
+        ))}
+      {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
+    </Band>
+  );
+}

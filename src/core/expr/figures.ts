@@ -34,16 +34,35 @@ export const compares =
   (scope, at) => {
     const left = a(scope, at);
     const right = b(scope, at);
-    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right) ?? NOT_APPLICABLE;
+    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right);
     return compare(left, right);
   };
 
+/** `failed` where the result is no finite number. */
 export const calculates =
-  (work: (a: number, b: number) => number, a: Run, b: Run): Run =>
+  (work: (a: number, b: number) => number, a: Run, b: Run, failed: Run): Run =>
   (scope, at) => {
     const left = a(scope, at);
     const right = b(scope, at);
-    return strict(left, right) ?? work(Number(left), Number(right));
+    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right);
+    const result = work(Number(left), Number(right));
+    return Number.isFinite(result) ? result : failed(scope, at);
+  };
+
+/** Compares with something that is always known. */
+export const tests =
+  (test: (value: Value) => boolean, a: Run): Run =>
+  (scope, at) => {
+    const value = a(scope, at);
+    return value instanceof Unknown ? value : test(value);
+  };
+
+/** A reply beside one word. */
+export const isWord =
+  (a: Run, word: string): Run =>
+  (scope, at) => {
+    const value = a(scope, at);
+    return value instanceof Unknown ? value : value === word;
   };
 
 /** Grades compared over all they may be: known only when every grade from low to high says the same. */
@@ -51,7 +70,7 @@ export function grades(compare: (a: Value, b: Value) => boolean, a: GradeNode, b
   const [first, second] = [bandOf(a), bandOf(b)];
   return (scope, at) => {
     const [left, right] = [first(scope, at), second(scope, at)];
-    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right) ?? NOT_APPLICABLE;
+    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right);
     const answer = compare(left.low, right.low);
     for (let x: number = left.low; x <= left.high; x++)
       for (let y: number = right.low; y <= right.high; y++)
@@ -73,7 +92,7 @@ export function clearlyMore(a: ScaledNode, b: ScaledNode, failed: Run): Run {
   const [first, second] = [scaled(a), scaled(b)];
   return (scope, at) => {
     const [left, right] = [first(scope, at), second(scope, at)];
-    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right) ?? NOT_APPLICABLE;
+    if (left instanceof Unknown || right instanceof Unknown) return strict(left, right);
     const [gap, needed] = [left.value - right.value, 2 * Math.hypot(left.u, right.u)];
     return Number.isFinite(gap - needed) ? COMPARE[">"](gap, needed) : failed(scope, at);
   };

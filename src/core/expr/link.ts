@@ -1,8 +1,8 @@
 /** Makes closures with three values out of a plan. Knows no CEL, no sheet, no visit: it asks a Scope. */
 import { fail, keyText, ok, problem, type Result } from "../terms/index.js";
-import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades } from "./figures.js";
+import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades, isWord, tests } from "./figures.js";
 import { atLeast, chosen, joined, not, quantified } from "./logic.js";
-import { asked, figure, listOf, type PlaceOf, placeOf, type Run, text } from "./places-of.js";
+import { asked, figure, listOf, placeOf, type Run, text } from "./places-of.js";
 import {
   DEEPEST_NODES,
   DEEPEST_QUANTIFIERS,
@@ -12,7 +12,7 @@ import {
   type PlanNode,
   replyOf,
 } from "./plan.js";
-import { type Evaluate, type Ref, Unknown, type Value } from "./scope.js";
+import { type Evaluate, NOT_APPLICABLE, type Outcome, Unknown, type Value } from "./scope.js";
 import { strict, union } from "./settle.js";
 
 /** Trade functions by name: canonical units in, canonical unit (or yes/no) out; NaN when it has no answer. */
@@ -49,78 +49,74 @@ export function link(plan: Plan, trade: Trade = {}): Result<Evaluate> {
 /** What a reply must be to be used as the node says; "" takes a word or a number. */
 const IS = { word: "string", words: "object", count: "number", yes: "boolean", result: "" } as const;
 
-/** The replies under a node: what to take again when its result is no number. */
-function sourcesOf(part: unknown): readonly (readonly [Ref, PlaceOf])[] {
+/** Point, field and place of every reply and fact under a node. */
+function sourcesOf(part: unknown): readonly (readonly [point: string, field: string, place: unknown])[] {
   if (!Array.isArray(part)) return [];
-  if (part[0] === "fact") return [[{ point: "car", field: String(part[1]) }, () => "car"]];
+  if (part[0] === "fact") return [["car", String(part[1]), undefined]];
   const reply = replyOf(part);
-  // Nodes that read a reply carry a place; the author door writes them.
-  return reply === undefined ? part.flatMap(sourcesOf) : [[reply, placeOf(reply.place as PlaceNode)]];
+  return reply === undefined ? part.flatMap(sourcesOf) : [[reply.point, reply.field, reply.place]];
 }
 
 function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound: number) => Run {
   let count = 0;
-
-  /** Not known although every reply was there: reported, and what it came from is to be looked at again. */
-  const stuck = (code: string, node: PlanNode, index: number): Run => {
-    const sources = sourcesOf(node);
-    const [offset = 0, length = 0] = plan.spans.slice(2 * index, 2 * index + 2);
-    return (scope, at) => {
-      scope.report?.(problem(code, {}, { offset, length, place: at[0] ?? "" }));
-      const parts = sources.map(([{ point, field }, where]) => {
-        const place = where(scope, at) ?? "";
-        const key = `${keyText({ point, field, place, state: "" })}!closer`;
-        return scope.again?.({ point, field }, place) ?? new Set([key]);
-      });
-      return new Unknown(union(parts));
-    };
-  };
-
-  /** The run's value where `fits`, else stuck. */
-  const checked = (fits: (value: Value) => boolean, run: Run, failed: Run): Run => {
-    return (scope, at) => {
-      const value = run(scope, at);
-      return value instanceof Unknown || fits(value) ? value : failed(scope, at);
-    };
-  };
 
   return function make(node: PlanNode, depth: number, bound: number): Run {
     const index = count++;
     if (typeof node === "boolean" || typeof node === "number" || typeof node === "string") return () => node;
     if (depth > DEEPEST_NODES) throw new Damaged("expr.plan-broken", node[0]);
     const next = (part: PlanNode): Run => make(part, depth + 1, bound);
-    const finite = (run: Run): Run =>
-      checked(
-        (value) => value === true || value === false || Number.isFinite(value),
-        run,
-        stuck("expr.not-finite", node, index),
-      );
-    const reply = (is: string, run: Run): Run =>
-      checked((value) => is === "" || typeof value === is, run, stuck("expr.other-reply", node, index));
+
+    /** Not known although every reply was there: reported, and what it came from is to be looked at again. */
+    const stuck =
+      (code: string): Run =>
+      (scope, at) => {
+        const [offset = 0, length = 0] = plan.spans.slice(2 * index, 2 * index + 2);
+        scope.report?.(problem(code, {}, { offset, length, place: at[0] ?? "" }));
+        const keys = sourcesOf(node).map(([point, field, of]) => {
+          // Nodes that read a reply carry a place; those of facts none.
+          const place = of === undefined ? "car" : (placeOf(of as PlaceNode)(scope, at) ?? "");
+          const key = `${keyText({ point, field, place, state: "" })}!closer`;
+          return scope.again?.({ point, field }, place) ?? new Set([key]);
+        });
+        return new Unknown(union(keys));
+      };
 
     switch (node[0]) {
       case "word":
       case "words":
       case "count":
       case "yes":
-      case "result":
-        return reply(
-          IS[node[0]],
-          asked(node[1], node[2], node[3], (scope, ref, place) => scope.read(ref, place)),
-        );
-      case "num":
-        return finite(
-          asked(node[1], node[2], node[3], (scope, ref, place) => {
-            const read = scope.measured(ref, place);
-            return read instanceof Unknown ? read : read.value;
-          }),
-        );
-      case "fact":
-        return reply(text(node[2]), (scope) => scope.fact(node[1]));
+      case "result": {
+        const is = IS[node[0]];
+        const other = stuck("expr.other-reply");
+        const fits = (value: Outcome): boolean => value instanceof Unknown || is === "" || typeof value === is;
+        const ref = { point: text(node[1]), field: text(node[2]) };
+        const where = node[3] === 0 ? undefined : placeOf(node[3]);
+        return (scope, at) => {
+          const place = where === undefined ? at[0] : where(scope, at);
+          const value = place === undefined ? NOT_APPLICABLE : scope.read(ref, place);
+          return fits(value) ? value : other(scope, at);
+        };
+      }
+      case "num": {
+        const failed = stuck("expr.not-finite");
+        return asked(node[1], node[2], node[3], (scope, ref, place, at) => {
+          const read = scope.measured(ref, place);
+          if (read instanceof Unknown) return read;
+          return Number.isFinite(read.value) ? read.value : failed(scope, at);
+        });
+      }
+      case "fact": {
+        const [name, is, other] = [text(node[1]), text(node[2]), stuck("expr.other-reply")];
+        return (scope, at) => {
+          const value = scope.fact(name);
+          return value instanceof Unknown || typeof value === is ? value : other(scope, at);
+        };
+      }
       case "!":
         return not(next(node[1]));
       case "neg":
-        return calculates(CALCULATE["-"], () => 0, next(node[1]));
+        return calculates(CALCULATE["-"], () => 0, next(node[1]), stuck("expr.not-finite"));
       case "&&":
       case "||":
         return joined(node[1].map(next), node[0] === "||");
@@ -137,28 +133,25 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "<":
       case "<=":
       case ">":
-      case ">=":
-        return compares(COMPARE[node[0]], next(node[1]), next(node[2]));
+      case ">=": {
+        const [left, right] = [next(node[1]), next(node[2])];
+        const word = node[2];
+        // The commonest test of all: a reply beside a word.
+        if (typeof word === "string" && node[0] === "==") return isWord(left, word);
+        return compares(COMPARE[node[0]], left, right);
+      }
       case "+":
       case "-":
       case "*":
       case "/":
-        return finite(calculates(CALCULATE[node[0]], next(node[1]), next(node[2])));
+        return calculates(CALCULATE[node[0]], next(node[1]), next(node[2]), stuck("expr.not-finite"));
       case "in": {
         const words: readonly Value[] = node[2].map((word) => word);
-        return compares(
-          (value) => words.includes(value),
-          next(node[1]),
-          () => true,
-        );
+        return tests((value) => words.includes(value), next(node[1]));
       }
       case "among": {
         const word = text(node[1]);
-        return compares(
-          (value) => Array.isArray(value) && value.includes(word),
-          next(node[2]),
-          () => true,
-        );
+        return tests((value) => Array.isArray(value) && value.includes(word), next(node[2]));
       }
       case "grade": {
         const compare = Object.hasOwn(COMPARE, node[1]) ? COMPARE[node[1]] : undefined;
@@ -166,22 +159,32 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
         return grades(compare, node[2], node[3]);
       }
       case "more":
-        return clearlyMore(node[1], node[2], stuck("expr.not-finite", node, index));
+        return clearlyMore(node[1], node[2], stuck("expr.not-finite"));
       case "unanswered":
         return asked(node[1], node[2], node[3], (scope, ref, place) => scope.unanswered(ref, place));
       case "found":
-        return asked(text(node[1]), "", node[2], (scope, ref, place) => scope.found(ref.point, place));
-      case "call": {
-        const work = Object.hasOwn(trade, node[1]) ? trade[node[1]] : undefined;
-        if (work === undefined) throw new Damaged("expr.no-function", node[1]);
-        const kids = node[2].map(next);
-        return finite((scope, at) => {
-          const values = kids.map((kid) => kid(scope, at));
-          return strict(...values) ?? work(...values.filter((value): value is Value => !(value instanceof Unknown)));
-        });
-      }
+        return asked(node[1], "", node[2], (scope, ref, place) => scope.found(ref.point, place));
+      case "call":
+        return called(node[1], node[2].map(next), trade, stuck("expr.not-finite"));
       default:
         throw new Damaged("expr.plan-broken", String(node[0]));
     }
+  };
+}
+
+function called(name: string, kids: readonly Run[], trade: Trade, failed: Run): Run {
+  const work = Object.hasOwn(trade, name) ? trade[name] : undefined;
+  if (work === undefined) throw new Damaged("expr.no-function", name);
+  return (scope, at) => {
+    const values: Value[] = [];
+    let open: Unknown | undefined;
+    for (const kid of kids) {
+      const value = kid(scope, at);
+      if (value instanceof Unknown) open = open === undefined ? value : strict(open, value);
+      else values.push(value);
+    }
+    if (open !== undefined) return open;
+    const result = work(...values);
+    return typeof result === "boolean" || Number.isFinite(result) ? result : failed(scope, at);
   };
 }

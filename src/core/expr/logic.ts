@@ -15,16 +15,17 @@ export const not =
 export const joined =
   (kids: readonly Run[], stop: boolean): Run =>
   (scope, at) => {
+    let first: Unknown | undefined;
     let open: Unknown[] | undefined;
     for (const kid of kids) {
       const value = kid(scope, at);
       if (value === stop) return stop;
-      if (value instanceof Unknown) {
-        open ??= [];
-        open.push(value);
-      }
+      if (!(value instanceof Unknown)) continue;
+      if (first === undefined) first = value;
+      else if (open === undefined) open = [first, value];
+      else open.push(value);
     }
-    if (open === undefined) return !stop;
+    if (open === undefined) return first ?? !stop;
     return stop ? settle(open, 1, open.length) : settle(open, open.length, 1);
   };
 

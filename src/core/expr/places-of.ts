@@ -49,13 +49,13 @@ export function asked<T>(
   point: string,
   field: string,
   place: PlaceNode,
-  ask: (scope: Scope, ref: Ref, place: string) => Outcome<T>,
+  ask: (scope: Scope, ref: Ref, place: string, at: At) => Outcome<T>,
 ): Run<T> {
   const ref = { point: text(point), field: text(field) };
-  if (place === 0) return (scope, at) => ask(scope, ref, at[0] ?? "");
+  if (place === 0) return (scope, at) => ask(scope, ref, at[0] ?? "", at);
   const where = placeOf(place);
   return (scope, at) => {
     const there = where(scope, at);
-    return there === undefined ? NOT_APPLICABLE : ask(scope, ref, there);
+    return there === undefined ? NOT_APPLICABLE : ask(scope, ref, there, at);
   };
 }

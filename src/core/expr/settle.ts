@@ -10,10 +10,19 @@ export const can = (part: Unknown, become: boolean): boolean => towards(part, be
 
 /** All keys of several sets; the set itself where there is but one. */
 export function union(sets: readonly Keys[]): Keys {
-  const [first = NOT_APPLICABLE.missing, ...rest] = sets.filter(
-    (keys, index) => keys.size > 0 && sets.indexOf(keys) === index,
-  );
-  return rest.length === 0 ? first : new Set([first, ...rest].flatMap((keys) => [...keys]));
+  let all: Keys = NOT_APPLICABLE.missing;
+  let own: Set<string> | undefined;
+  for (const keys of sets) {
+    if (keys.size === 0 || keys === all) continue;
+    if (own !== undefined) for (const key of keys) own.add(key);
+    else if (all.size === 0) all = keys;
+    else {
+      own = new Set(all);
+      for (const key of keys) own.add(key);
+      all = own;
+    }
+  }
+  return all;
 }
 
 /** Not known, with what can help it to become true and false; not applicable where it can become neither. */
@@ -33,15 +42,37 @@ const reach = (parts: readonly Unknown[], become: boolean, needed: number): Keys
  * `&&` needs all or one, `||` one or all, `at_least` something between.
  */
 export function settle(parts: readonly Unknown[], forTrue: number, forFalse: number): Unknown {
-  const [only] = parts;
-  if (only !== undefined && parts.length === 1 && forTrue === 1 && forFalse === 1) return only;
-  return open(reach(parts, true, forTrue), reach(parts, false, forFalse));
+  // Most parts are plain replies that can turn out either way: then all that is missing in them is missing.
+  if (parts.length < forTrue || parts.length < forFalse || !parts.every(isEven))
+    return open(reach(parts, true, forTrue), reach(parts, false, forFalse));
+  const [first = NOT_APPLICABLE] = parts;
+  return parts.length === 1 ? first : even(parts);
 }
 
-/** For what needs all of its parts: not applicable with one that is, else all that is missing; undefined when known. */
-export function strict(...parts: readonly Outcome<unknown>[]): Unknown | undefined {
-  const unknown = parts.filter((part) => part instanceof Unknown);
-  if (unknown.length === 0) return undefined;
-  if (unknown.some((part) => part.missing.size === 0)) return NOT_APPLICABLE;
-  return new Unknown(union(unknown.map((part) => part.missing)));
+/** All that is missing in parts that are even. */
+function even(parts: readonly Unknown[]): Unknown {
+  let all: Unknown | undefined;
+  let keys: Set<string> | undefined;
+  for (const part of parts) {
+    if (all === undefined) all = part;
+    else if (part.missing !== all.missing) {
+      keys ??= new Set(all.missing);
+      for (const key of part.missing) keys.add(key);
+    }
+  }
+  return keys === undefined ? (all ?? NOT_APPLICABLE) : new Unknown(keys);
 }
+
+/** Whether all that is missing helps either way. */
+const isEven = (part: Unknown): boolean => part.forTrue === part.forFalse && part.missing.size > 0;
+
+/** For what needs both parts, one of them not known: not applicable with one that is, else all that is missing. */
+export function strict(a: Outcome<unknown>, b: Outcome<unknown>): Unknown {
+  if (!(a instanceof Unknown)) return b instanceof Unknown ? plainly(b) : NOT_APPLICABLE;
+  if (!(b instanceof Unknown)) return plainly(a);
+  if (a.missing.size === 0 || b.missing.size === 0) return NOT_APPLICABLE;
+  return plainly(a.missing === b.missing ? a : new Unknown(union([a.missing, b.missing])));
+}
+
+/** All that is missing, whichever way it was meant to help. */
+const plainly = (part: Unknown): Unknown => (part.forTrue === part.forFalse ? part : new Unknown(part.missing));

@@ -172,3 +172,68 @@ test("a unit of another quantity throws: that is our own mistake, not a person's
   expect(isQuantity("length")).toBe(true);
   expect(isQuantity("toString")).toBe(false);
 });
+
+/** One of each unit in canonical units, from its definition: SI prefixes, minutes and hours, feet of 12 in, ounces of 1/16 lb. */
+const ONE: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
+  length: { mm: 1, "[in_i]": 25.4, "[mil_i]": 0.0254, um: 0.001, cm: 10, m: 1000, "[ft_i]": 12 * 25.4 },
+  distance: { km: 1, "[mi_i]": (5280 * 12 * 25.4) / 1e6, m: 0.001 },
+  temperature: { Cel: 1, "[degF]": (1 - 32) / 1.8, K: 1 - 273.15 },
+  temperature_difference: { K: 1, "[degF]": 1 / 1.8 },
+  torque: {
+    "N.m": 1,
+    "[ft_i].[lbf_av]": 0.45359237 * 9.80665 * 0.3048,
+    "[in_i].[lbf_av]": 0.45359237 * 9.80665 * 0.0254,
+    "kgf.m": 9.80665,
+    "kgf.cm": 0.0980665,
+    "N.cm": 0.01,
+  },
+  force: { N: 1, kN: 1000, daN: 10, kgf: 9.80665, "[lbf_av]": 0.45359237 * 9.80665 },
+  pressure: {
+    bar: 1,
+    "[psi]": (0.45359237 * 9.80665) / 0.0254 ** 2 / 1e5,
+    kPa: 0.01,
+    mbar: 0.001,
+    MPa: 10,
+    Pa: 1e-5,
+    att: 0.980665,
+    atm: 1.01325,
+    // Conventional columns: density 13 595.1 kg/m³ × standard gravity; printed with 7 digits, from memory.
+    "mm[Hg]": 0.001333224,
+    "[in_i'Hg]": 0.03386389,
+  },
+  voltage: { V: 1, mV: 0.001 },
+  current: { A: 1, mA: 0.001 },
+  charge: { "A.h": 1, "mA.h": 0.001 },
+  resistance: { Ohm: 1, mOhm: 0.001, kOhm: 1000 },
+  power: { kW: 1, W: 0.001, "[HP]": (550 * 0.45359237 * 9.80665 * 0.3048) / 1000, "75.kgf.m/s": (75 * 9.80665) / 1000 },
+  speed: { "km/h": 1, "[mi_i]/h": 1.609344, "m/s": 3.6 },
+  angle: { deg: 1, "'": 1 / 60 },
+  duration: { s: 1, min: 60, h: 3600, d: 86400 },
+  age: { a: 1, mo: 1 / 12, wk: 7 / 365.25, d: 1 / 365.25 },
+  volume: {
+    L: 1,
+    mL: 0.001,
+    "[gal_br]": 4.54609,
+    "[gal_us]": (231 * 2.54 ** 3) / 1000,
+    "[pt_br]": 4.54609 / 8,
+    "[qt_us]": (231 * 2.54 ** 3) / 4000,
+  },
+  mass: { kg: 1, g: 0.001, "[lb_av]": 0.45359237, "[oz_av]": 0.45359237 / 16, t: 1000 },
+  percent: { "%": 1 },
+  ratio: { "1": 1 },
+  frequency: { Hz: 1, kHz: 1000, "/min": 1 / 60 },
+};
+
+test("every unit in the table has the size of its definition", () => {
+  for (const quantity of QUANTITIES) {
+    expect(unitsOf(quantity).map(({ code }) => code)).toEqual(Object.keys(ONE[quantity]));
+    for (const [code, one] of Object.entries(ONE[quantity])) {
+      expect(Math.abs(toCanonical(1, code, quantity) - one)).toBeLessThanOrEqual(1e-12 * Math.abs(one));
+    }
+  }
+});
+
+test("a column of mercury is 13 595.1 kg/m³ in standard gravity", () => {
+  expect(convert(1, "mmHg", "Pa", "pressure")).toBeCloseTo(13.5951 * 9.80665, 3);
+  expect(convert(1, "inHg", "Pa", "pressure")).toBeCloseTo(13.5951 * 9.80665 * 25.4, 2);
+});

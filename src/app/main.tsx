@@ -15,12 +15,11 @@ import { tellKept } from "./kept-event.js";
 import { preloadRound } from "./screens/screens.js";
 import { Shell } from "./screens/shell.js";
 import { type App, AppContext } from "./state/app.js";
-import { type Desk, layOut } from "./state/desk.js";
 import { openJournal } from "./state/journal.js";
 import { linkTapped, startRouter } from "./state/router.js";
 import { defaultSettings, keepSettings, recallAddress, rememberAddress } from "./state/settings.js";
 import { surroundings, textShelf } from "./surroundings.js";
-import { decimalComma } from "./texts/index.js";
+import { decimalComma } from "./texts/first.js";
 import { startWorker } from "./trusted.js";
 import { startUpdates, type Updates } from "./updates.js";
 
@@ -110,17 +109,6 @@ const readSheet: App["readSheet"] = async (name, text, shared, atHand) => {
 };
 
 const shelf = { sheets, common };
-const desks = new Map<string, Desk>();
-function desk(visit: string): Desk {
-  const there = desks.get(visit);
-  if (there) return there;
-  const made = layOut({ journal, store, shelf, compiler, judging }, visit);
-  desks.set(visit, made);
-  if (!journal.summaries.peek()) void journal.refresh();
-  void import("./state/glance.js").then(({ followGlance }) => followGlance(remembered, made));
-  return made;
-}
-
 /** The camera's queue and the file picker come with the round; they are asked for by a tap only. */
 let queue: PictureKeeper<Blob, AbortSignal> | undefined;
 const pictures: PictureKeeper<Blob, AbortSignal> = {
@@ -150,7 +138,6 @@ const app: App = {
   compiler,
   readSheet,
   judging,
-  desk,
   pictures,
   files,
   around,

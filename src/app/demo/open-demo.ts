@@ -1,4 +1,5 @@
 /** Brings the demo in through the real record when it is not there yet, and goes to its open visit. */
+import { effect } from "@preact/signals";
 import {
   draftCar,
   draftComplaint,
@@ -14,6 +15,7 @@ import {
   limitsOf,
 } from "../../core/record/index.js";
 import type { App } from "../state/app.js";
+import { deskOf } from "../state/desks.js";
 import { close } from "../state/visit-acts.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
 import { isoNow } from "../state/new-visit.js";
@@ -168,10 +170,10 @@ async function write(app: App): Promise<void> {
 
 /** Closes the first visit with its real judgement, as the app does it. */
 async function closeFirst(app: App): Promise<void> {
-  const desk = app.desk(DEMO_FIRST);
+  const desk = deskOf(app, DEMO_FIRST);
   const assessment = await new Promise<unknown>((resolve) => {
-    const stop = desk.assessment.subscribe((now) => {
-      if (now) queueMicrotask(() => (stop(), resolve(now)));
+    effect(() => {
+      if (desk.assessment.value) resolve(desk.assessment.value);
     });
   });
   await close(app.journal, DEMO_FIRST, assessment, desk.engineVersion(), app.phone.hash);

@@ -10,7 +10,7 @@ import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
 import { to, paramOf } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 import { Top } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
 import { LitCar } from "./lit-car.js";

@@ -2,7 +2,7 @@
 import { NextAction } from "../parts/button.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 
 /** The same words as on the page about Leadlamp. */
 export function NoticeWords() {

@@ -8,7 +8,7 @@ import { TopLine } from "../parts/top-line.js";
 import { useApp } from "../state/app.js";
 import { keepingState } from "../state/keeping.js";
 import { to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 
 /** The keeping state of the top line. */
 export function useKeeping() {

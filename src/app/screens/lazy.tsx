@@ -1,7 +1,7 @@
 /** A screen whose code is fetched when it is first shown. All of it is on the phone already, so this is short. */
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 
 /** Nothing is said before a second has passed: most screens are there long before. */
 const SAY_OPENING_AFTER_MS = 1_000;

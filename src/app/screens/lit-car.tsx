@@ -7,7 +7,7 @@ import { useApp } from "../state/app.js";
 import type { CarLine } from "../state/cars-view.js";
 import { recallGlance } from "../state/glance-kept.js";
 import { paramOf, to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 
 export function LitCar({ car }: { readonly car: CarLine }) {
   const { remembered } = useApp();

@@ -9,6 +9,7 @@ import { useApp } from "../state/app.js";
 import { visitStreamOf } from "../state/routes.js";
 import type { Telling } from "../state/because.js";
 import type { Desk } from "../state/desk.js";
+import { deskOf } from "../state/desks.js";
 import type { Knowledge } from "../state/knowledge.js";
 import type { Looking } from "../state/round-view.js";
 import { t } from "../texts/index.js";
@@ -49,7 +50,7 @@ export function OnVisit({
 }) {
   const app = useApp();
   const stream = visitStreamOf(param);
-  const desk = app.desk(stream);
+  const desk = deskOf(app, stream);
   const visit = desk.visit.value;
   const car = desk.car.value;
   const trouble =

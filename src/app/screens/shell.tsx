@@ -8,7 +8,7 @@ import { EmptyState, Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
 import { troubleTold } from "../state/keeping.js";
 import type { Address } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 import { FirstRun } from "./first-run.js";
 import { SpokenTitle } from "./frame.js";
 import { SCREENS } from "./screens.js";

@@ -5,14 +5,14 @@ import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { worstFirst } from "../state/because.js";
 import { openComplaints, openFaults } from "../state/car-view.js";
+import { deskOf } from "../state/desks.js";
 import { faultSecond } from "../state/findings-view.js";
 import { faultSays } from "../state/knowledge.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 
 export function StillOpen({ visit }: { readonly visit: string }) {
-  const { desk } = useApp();
-  const laid = desk(visit);
+  const laid = deskOf(useApp(), visit);
   const opened = laid.visit.value;
   const [known, assessment] = [laid.known.value, laid.assessment.value];
   const state = opened.is === "open" ? opened.state : undefined;

@@ -8,7 +8,7 @@ import { useContext } from "preact/hooks";
 import type { FileDoor } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
-import type { Desk, Judging } from "./desk.js";
+import type { Judging } from "./desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 import type { Router } from "./router.js";
@@ -61,8 +61,6 @@ export interface App {
   readonly compiler: Compiler;
   readonly readSheet: SheetReader;
   readonly judging: () => Promise<Judging>;
-  /** The visit laid out; the same one at every call. */
-  readonly desk: (visit: string) => Desk;
   readonly pictures: PictureKeeper<Blob, AbortSignal>;
   readonly files: FileDoor<File>;
   readonly around: Surroundings;

@@ -1,6 +1,6 @@
 /** The list of cars from the summaries of the record: own cars by what was last looked at, visits left open. Pure. */
 import type { CarSummary, Summary, VisitSummary } from "../../core/record/index.js";
-import { day, month, t } from "../texts/index.js";
+import { day, month, t } from "../texts/first.js";
 
 export interface CarLine {
   readonly stream: string;

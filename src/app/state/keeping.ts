@@ -3,7 +3,7 @@
  * second, so that nothing flickers. Knows no stream.
  */
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals";
-import { t } from "../texts/index.js";
+import { t } from "../texts/first.js";
 import type { Journal } from "./journal.js";
 
 const SAY_KEEPING_AFTER_MS = 1_000;

@@ -34,12 +34,13 @@ test("a corner inks its wheel, its wing and its arms, on its own side only", () 
 });
 
 test("a line of several places is inked only when all are done, and warm when one is at any", () => {
-  const outline = (a: PlaceLook, b: PlaceLook) =>
-    plan([place("nose-box", a), place("lamp-bowl-L", b)], { plan: "body" });
-  expect(ofLook(outline("done", "not-looked"), "done").length).toBeLessThan(
-    ofLook(outline("done", "done"), "done").length,
-  );
-  expect(ofLook(outline("done", "here"), "here").length).toBeGreaterThan(0);
+  const nose = (a: PlaceLook, b: PlaceLook): unknown =>
+    all(plan([place("nose-box", a), place("lamp-bowl-L", b)], { plan: "body" }).drawing.shapes).find((s) =>
+      String(s.attrs["d"]).startsWith("M45 126"),
+    )?.attrs["class"];
+  expect(nose("done", "done")).toBe("done");
+  expect(nose("done", "not-looked")).toBe("not-looked");
+  expect(nose("done", "here")).toBe("here");
 });
 
 test("the nearest place decides: a rail of its own before its side, its side before the whole car", () => {
@@ -69,6 +70,10 @@ test("the side one stands at lies at the bottom, nose left on the left, nose rig
   expect(at("RR", "right").y).toBeGreaterThan(at("RL", "right").y);
   expect(at("FL", "left").x).toBeLessThan(at("RL", "left").x);
   expect(at("FR", "right").x).toBeGreaterThan(at("RR", "right").x);
+  // The lines turn with the places, by half a turn about the middle.
+  const turn = (side: "left" | "right"): unknown => plan([], { side }).drawing.shapes[0]?.attrs["transform"];
+  expect(turn("left")).toBeUndefined();
+  expect(turn("right")).toBe("rotate(180 180 78)");
 });
 
 test("a place only this car has lies where its `at` says, left at the bottom; without `at` it is left out", () => {

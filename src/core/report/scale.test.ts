@@ -1,6 +1,7 @@
 /** Proves the reading scale: foot of the lamp, limits hidden before entry, zones, graduations, figures that don't touch. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { markShapes } from "./marks.js";
 import { scaleDrawing } from "./scale.js";
 import type { ScaleInput } from "./scale-terms.js";
 import { graduation, scaleWindow } from "./scale-window.js";
@@ -75,6 +76,8 @@ test("before a figure is entered the lamp hangs unlit at the start and no limit 
 test("limits that may not be shown stay away after entry too", () => {
   const hidden: ScaleInput = { ...WALL, limitsShown: false };
   expect(ofClass(hidden, "limit")).toEqual([]);
+  expect(ofClass(hidden, "mark")).toEqual([]);
+  expect(ofClass(hidden, "nominal")).toEqual([]);
   expect(texts(hidden)).not.toContain("1.24");
   expect(ofClass(hidden, "cone").length).toBe(1);
 });
@@ -91,6 +94,12 @@ test("each zone carries its mark: worse the farther past, the mildest is hollow"
     "solid",
     "solid",
   ]);
+});
+
+test("inside every edge stands the mark of sound, beyond the last one that of its grade", () => {
+  const marks = ofClass({ ...FLOAT, reading: { value: 0.2, uncertainty: 0.02 } }, "mark").map((s) => s.children);
+  expect(marks[0]).toEqual(markShapes("sound"));
+  expect(marks.at(-1)).toEqual(markShapes("major"));
 });
 
 test("an edge far from the reading is left off rather than squeezing the zones near it", () => {

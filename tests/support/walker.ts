@@ -2,6 +2,7 @@
  * Goes through the app as a person does, by roles and words from the app's own catalogue: cars, visits, the round.
  * Refuses to reach into the app's state.
  */
+import { fileURLToPath } from "node:url";
 import { expect, type Locator, type Page } from "@playwright/test";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { t } from "../../src/app/texts/index.js";
@@ -113,5 +114,27 @@ export class Walker {
   /** Presses a reply of the open point that is not chosen yet. */
   async anotherReply(): Promise<Pressed> {
     return this.pressReply(this.page.locator("main [role=radiogroup] [role=radio][aria-checked=false]").last());
+  }
+
+  /** Takes a picture from the album at the open point. */
+  async addPicture(): Promise<void> {
+    const picture = fileURLToPath(new URL("../../public/icons/leadlamp-512.png", import.meta.url));
+    await this.press(t("round.photo"));
+    const asked = this.page.waitForEvent("filechooser");
+    await this.press(t("photo.choose"));
+    await (await asked).setFiles(picture);
+  }
+
+  /** Leaves the open point for the next one, of this place or the next. */
+  async goOn(): Promise<void> {
+    const before = this.page.url();
+    const next = pressable(this.page, t("round.next"))
+      .or(pressable(this.page, t("round.next-place")))
+      .first();
+    // The round goes on by itself once a point is complete; whichever is first.
+    await expect(async () => {
+      if (this.page.url() === before) await next.click({ timeout: 500 });
+      expect(this.page.url()).not.toBe(before);
+    }).toPass({ timeout: 10_000 });
   }
 }

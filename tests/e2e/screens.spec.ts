@@ -1,0 +1,46 @@
+/**
+ * Every screen of the route table in both themes: axe finds nothing, nothing is wider than the phone, the policy is
+ * kept. LEADLAMP_SHOTS=folder leaves a picture of each to look at.
+ */
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import AxeBuilder from "@axe-core/playwright";
+import { expect, test } from "../support/harness.js";
+import { findAddresses, notFound, openScreen } from "../support/route-walk.js";
+import { Walker } from "../support/walker.js";
+
+const SHOTS = process.env["LEADLAMP_SHOTS"];
+const WIDTHS = [390, 360, 320];
+
+for (const theme of ["dark", "light"] as const) {
+  test(`every screen, ${theme === "dark" ? "under the car" : "daylight"}: axe finds nothing, nothing is wider than the phone`, async ({
+    page,
+    site,
+  }) => {
+    test.setTimeout(240_000);
+    await page.emulateMedia({ colorScheme: theme, reducedMotion: "reduce" });
+    const walker = new Walker(page, site.address);
+    await walker.open("#/demo");
+    await expect(page).toHaveURL(/#\/car\//);
+    const found = await findAddresses(walker);
+    expect(notFound(found)).toEqual([]);
+    for (const [name, hash] of found) {
+      await openScreen(walker, hash);
+      if (SHOTS !== undefined) {
+        mkdirSync(SHOTS, { recursive: true });
+        await page.screenshot({ path: join(SHOTS, `${name}-${theme}.png`), fullPage: true });
+      }
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+      expect.soft(told, `${name} ${hash}`).toEqual([]);
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 844 });
+        const wider = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect.soft(wider, `${name} at ${width} px`).toBeLessThanOrEqual(0);
+      }
+      await page.setViewportSize({ width: 390, height: 844 });
+    }
+  });
+}

@@ -1,0 +1,67 @@
+/**
+ * Finds an address for every route of the route table by following the app's own links and what is pressed on the way,
+ * as a person would. Fails while a route cannot be reached. Refuses to make addresses up.
+ */
+import { expect, type Page } from "@playwright/test";
+import { ROUTES, type RouteName, readAddress } from "../../src/app/state/routes.js";
+import { t } from "../../src/app/texts/index.js";
+import type { Walker } from "./walker.js";
+
+export type FoundAddresses = ReadonlyMap<RouteName, string>;
+
+const hashOf = (page: Page): string => new URL(page.url()).hash || "#/";
+const nameOf = (hash: string): RouteName | undefined => readAddress(hash)?.name;
+
+/** Addresses this screen links to, in order. */
+const linksOn = (page: Page): Promise<string[]> =>
+  page.locator('a[href^="#"]').evaluateAll((links) => links.map((link) => link.getAttribute("href") ?? ""));
+
+/** Opens `hash` and waits for its screen, whose words must be neither a mistake of ours nor a dead end. */
+export async function openScreen(walker: Walker, hash: string): Promise<void> {
+  await walker.open(hash);
+  for (const dead of [t("app.nowhere"), t("app.missing"), t("app.broke")]) {
+    await expect(walker.page.getByText(dead, { exact: true }), `${hash} shows "${dead}"`).toHaveCount(0);
+  }
+  await expect(walker.page.locator("[aria-busy=true]")).toHaveCount(0);
+}
+
+/** What is reached by a press, by the address alone, or only after something was kept. */
+async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
+  const { page } = walker;
+  const visit = [...found.values()].map((hash) => /#\/visit\/([^/]+)/.exec(hash)?.[1]).find((id) => id !== undefined);
+  if (visit === undefined) throw new Error("no visit was found by following links");
+  found.set("demo", "#/demo");
+  // A gate is named in its notices; its own address is for coming back to it.
+  found.set("gate", `#/visit/${visit}/gate/gate.no-road`);
+  await openScreen(walker, `#/visit/${visit}/round`);
+  await expect(page).toHaveURL(/\/round\/.+/);
+  found.set("point", hashOf(page));
+  const link = page.locator('a[href*="/picture/"]').first();
+  if ((await link.count()) === 0) await walker.addPicture();
+  await expect(link).toBeVisible();
+  found.set("picture", (await link.getAttribute("href")) ?? "");
+}
+
+/** An address of every route, starting from the car list with the demo in it. */
+export async function findAddresses(walker: Walker): Promise<FoundAddresses> {
+  const found = new Map<RouteName, string>();
+  const seen = new Set<string>();
+  const waiting = ["#/"];
+  // The first few of each kind: one finding or limit may lead to what another does not.
+  const perRoute = new Map<RouteName, number>();
+  for (let hash = waiting.shift(); hash !== undefined; hash = waiting.shift()) {
+    const name = nameOf(hash);
+    if (name === undefined || seen.has(hash) || (perRoute.get(name) ?? 0) >= 3) continue;
+    seen.add(hash);
+    perRoute.set(name, (perRoute.get(name) ?? 0) + 1);
+    await openScreen(walker, hash);
+    if (!found.has(name)) found.set(name, hash);
+    waiting.push(...(await linksOn(walker.page)));
+  }
+  await furtherRoutes(walker, found);
+  return found;
+}
+
+/** Routes the walk did not reach. */
+export const notFound = (found: FoundAddresses): readonly string[] =>
+  Object.keys(ROUTES).filter((name) => !([...found.keys()] as string[]).includes(name));

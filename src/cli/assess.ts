@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import process from "node:process";
-import { loadChecklists } from "../build/load-checklists.js";
+import { type Checklists, loadChecklists } from "../build/load-checklists.js";
 import { assess, prepare, readVisitFile, tellProblem } from "../core/assess/index.js";
 import { order } from "../core/plan/index.js";
 import { tell } from "../core/sheet/author.js";
@@ -35,15 +35,18 @@ export async function assessVerb(args: readonly string[], { out, err }: Terminal
     return 1;
   }
   const { result } = await loadChecklists(called.dir);
-  if (!result.ok) {
-    for (const p of result.problems) err(tell(p));
-    return 1;
-  }
-  const { common, commonWithTexts, sheets } = result.value;
+  if (result.ok) return assessFile(result.value, data.value, called.file, { out, err });
+  for (const p of result.problems) err(tell(p));
+  return 1;
+}
+
+/** Assesses a parsed visit file with loaded sheets. `file` names it in messages. */
+export function assessFile(lists: Checklists, data: unknown, file: string, { out, err }: Terminal): 0 | 1 {
+  const { common, commonWithTexts, sheets } = lists;
   const built = sheets.map((s) => s.built);
-  const visit = readVisitFile(data.value, common, built, commonWithTexts.texts[LANGUAGE]);
+  const visit = readVisitFile(data, common, built, commonWithTexts.texts[LANGUAGE]);
   if (!visit.ok) {
-    for (const p of visit.problems) err(`${called.file}: ${tellProblem(p)}`);
+    for (const p of visit.problems) err(`${file}: ${tellProblem(p)}`);
     return 1;
   }
   const { input } = visit.value;
@@ -57,7 +60,7 @@ export async function assessVerb(args: readonly string[], { out, err }: Terminal
     around: tree.around,
   });
   const problems = [...visit.value.problems, ...assessment.problems];
-  for (const p of problems) err(`${called.file}: ${tellProblem(p)}`);
+  for (const p of problems) err(`${file}: ${tellProblem(p)}`);
   const texts = [commonWithTexts.texts[LANGUAGE], ...sheets.map((s) => s.sheet.texts[LANGUAGE])];
   out(JSON.stringify(printed(assessment, jobs, problems, texts, input.who), null, 2));
   return problems.length > 0 ? 1 : 0;

@@ -5,7 +5,7 @@ import type { Engine } from "./engine.js";
 import { type Effects, actOn, type Fired } from "./findings.js";
 import { mergeFaults } from "./faults.js";
 import { cautionsDue, gateStates } from "./gates.js";
-import { eachOnce, openedOf } from "./keys.js";
+import { eachOnce, openedOf, readKey } from "./keys.js";
 import { answersOf, lookedAt, type Verdicts } from "./looked.js";
 import { conditionOf, runOf } from "./passes.js";
 import { type Judged, judge } from "./readings.js";
@@ -143,14 +143,17 @@ function verdictsOf(world: World, fired: readonly Fired[], findings: readonly Fi
   return { grades, open, notChecked: effects.notChecked };
 }
 
-/** Rules not known although something they look at was answered. */
+/** Rules not known although something they look at was answered, and findings too close to call. */
 function waitingIn(world: World): readonly Waiting[] {
   const { site, given } = world;
   const isTouched = (id: number) => given.replies[id]?.some((s) => s.nonAnswer === undefined) === true;
   const out: Waiting[] = [];
   for (const node of site.rules) {
     const run = runOf(world, node);
-    if (run.is === "unknown" && run.missing.size > 0 && run.under.some(isTouched)) out.push({ node, run });
+    if (run.is === "unknown" && run.missing.size > 0 && run.under.some(isTouched)) out.push({ node, missing: run.missing });
+    if (run.is !== "true" || !run.drafts.some((d) => d.close)) continue;
+    const closer = [...run.missing].filter((key) => readKey(key).closer);
+    if (closer.length > 0) out.push({ node, missing: new Set(closer) });
   }
   return out;
 }

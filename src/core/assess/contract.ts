@@ -82,6 +82,8 @@ export interface Opened {
   readonly point: string;
   readonly place: string;
   readonly because: string;
+  /** Measured already, but too close to an edge: again with more care. */
+  readonly again?: true;
 }
 export interface Settle extends Opened {
   /** Rules (ids) this reply would decide, most telling first. */

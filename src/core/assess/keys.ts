@@ -27,8 +27,8 @@ export function readKey(text: string): KeyRead {
 export function openedOf(keys: Iterable<string>, because: string): readonly Opened[] {
   const out = new Map<string, Opened>();
   for (const key of keys) {
-    const { point, place } = readKey(key);
-    out.set(`${point}@${place}`, { point, place, because });
+    const { point, place, closer } = readKey(key);
+    out.set(`${point}@${place}`, { point, place, because, ...(closer ? { again: true } : {}) });
   }
   return [...out.values()];
 }

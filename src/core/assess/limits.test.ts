@@ -18,7 +18,7 @@ test("[AS8] a fixed-grade rule hears a band only when both ends of the uncertain
   const pad = smallEngine([{ id: "hub.t1", scope: "corner", effect: "finding", fault: "hub.t", grade: "major", when: "band(hub.pad) >= major", sure: "likely" }]);
   const a = assess(pad, visit(replies(pad, { "hub.pad@FR": "3.1 mm" })));
   expect(a.findings.some((f) => f.rule === "hub.t1")).toBe(false);
-  expect(a.settle).toContainEqual(expect.objectContaining({ point: "hub.pad", place: "FR", decides: ["hub.t1"], closer: true }));
+  expect(a.settle).toContainEqual(expect.objectContaining({ point: "hub.pad", place: "FR", decides: ["hub.r04", "hub.t1"], closer: true }));
 });
 
 test("[AS9] the band finding takes the worse end and says it is too close to call", () => {
@@ -32,6 +32,9 @@ test("[AS9] the band finding takes the worse end and says it is too close to cal
 test("[AS9] a fault resting on a close reading alone is close, and asks to measure again", () => {
   const a = on({ "hub.pad@FR": "3.1 mm" });
   expect(a.faults).toMatchObject([{ fault: "hub.pad-thin", close: true, grade: "major" }]);
+  const again = { point: "hub.pad", place: "FR", because: "hub.r04", again: true };
+  expect([a.open, a.faults[0]?.settle]).toEqual([[again], [again]]);
+  expect(a.settle).toContainEqual({ point: "hub.pad", place: "FR", because: "hub.r04", decides: ["hub.r04"], closer: true });
   expect(a.readings.find((r) => r.point === "hub.pad")?.limits).toMatchObject([{ limit: "lim.pad", state: "too close", grade: "major" }]);
   expect(a.points.find((p) => p.point === "hub.pad" && p.place === "FR")?.is).toBe("major");
 });

@@ -5,10 +5,10 @@ import { readKey } from "./keys.js";
 import type { Run } from "./run-rule.js";
 import type { RuleNode, Site } from "./site.js";
 
-/** A rule not known at a place, with at least one deciding reply given. */
+/** A rule not known at a place though a deciding reply is given, or one whose reading is too close to call. */
 export interface Waiting {
   readonly node: RuleNode;
-  readonly run: Run;
+  readonly missing: Run["missing"];
 }
 
 interface Row {
@@ -25,9 +25,9 @@ interface Row {
  */
 export function settlePoints(site: Site, waiting: readonly Waiting[]): readonly Settle[] {
   const rows = new Map<string, Row>();
-  for (const { node, run } of waiting) {
-    const alone = run.missing.size === 1;
-    for (const key of run.missing) {
+  for (const { node, missing } of waiting) {
+    const alone = missing.size === 1;
+    for (const key of missing) {
       const { point, place, closer } = readKey(key);
       const at = `${point}@${place}`;
       let row = rows.get(at);
@@ -73,6 +73,7 @@ export function walkOf(site: Site, point: string, place: string): number {
 /** Whether a point still has something to answer: no real answer yet, or it is to be measured again. */
 export function isUnanswered(site: Site, answered: (spot: number) => boolean): (o: Opened) => boolean {
   return (o) => {
+    if (o.again === true) return true;
     const info = site.model.pointById.get(o.point.replaceAll("-", "_"));
     const spot = info && site.spotsOf(info).get(o.place);
     return spot === undefined || !answered(spot.index);

@@ -1,6 +1,19 @@
 /** What must not compile: adding kinds of quantity that do not meet. Checked by the type checker, never run. */
-import { type Amount, amount, minus, numberOf, plus, ratioOf, times, warmed, warmerBy } from "./amounts.js";
-import { less, type Money, money, sum } from "./money.js";
+import {
+  type Amount,
+  amount,
+  less,
+  type Money,
+  minus,
+  money,
+  numberOf,
+  plus,
+  ratioOf,
+  sum,
+  times,
+  warmed,
+  warmerBy,
+} from "./index.js";
 
 const play: Amount<"length"> = amount("length", 0.2);
 const run: Amount<"length"> = amount("length", 0.05);

@@ -1,0 +1,121 @@
+import { expect, test } from "vitest";
+import { BODIES } from "../../../tests/store/sample-bodies.js";
+import { faultsOf } from "./check-logged.js";
+import type { Entry, Kind } from "./contract.js";
+import { isKind, KINDS, whyUnknown } from "./kinds.js";
+
+const streamOf = (kind: Kind): string => {
+  if (kind === "undo" || kind === "erase") return "visit:v";
+  const [of] = KINDS[kind].streams;
+  return of === "house" ? "house" : `${of}:${of === "car" ? "c" : "v"}`;
+};
+const entry = (kind: Kind, body: unknown, v = 1): Entry => ({
+  stream: streamOf(kind),
+  writer: "w1",
+  seq: 1,
+  nonce: "n",
+  at: { wall: 1, count: 0 },
+  by: "anna",
+  kind,
+  v,
+  body,
+});
+const kinds = Object.keys(BODIES).filter(isKind);
+
+test("every kind has a sample", () => {
+  expect(kinds.toSorted()).toEqual(Object.keys(KINDS).toSorted());
+});
+
+test.each(kinds)("[RC4] %s: a body as it should be is taken", (kind) => {
+  expect(whyUnknown(entry(kind, BODIES[kind]))).toBeUndefined();
+  expect(faultsOf(entry(kind, BODIES[kind]))).toEqual([]);
+});
+
+test.each(kinds)("[RC4] %s: every field spoilt, missing or added is found out", (kind) => {
+  const body: object = BODIES[kind];
+  const fields = Object.keys(body);
+  const spoilt: object[] = [{ ...body, more: 1 }, ...fields.map((field) => ({ ...body, [field]: { strange: true } }))];
+  const optional = new Set([
+    "odometer",
+    "complaint",
+    "point",
+    "place",
+    "state",
+    "thumb",
+    "fault",
+    "name",
+    "unreadable",
+  ]);
+  const needed = fields.filter(
+    (field) => !optional.has(field) || ["car.begun", "car.named", "car.place", "regrade"].includes(kind),
+  );
+  for (const field of needed) spoilt.push(Object.fromEntries(Object.entries(body).filter(([name]) => name !== field)));
+  for (const one of spoilt) {
+    expect(whyUnknown(entry(kind, one)), JSON.stringify(one)).toBe("body");
+    expect(faultsOf(entry(kind, one)), JSON.stringify(one)).toHaveLength(1);
+  }
+});
+
+test.each(kinds)("[RC4] %s: a newer version is none of this program's business", (kind) => {
+  expect(whyUnknown(entry(kind, BODIES[kind], 2))).toBe("newer");
+  expect(whyUnknown(entry(kind, { anything: 1 }, 2))).toBe("newer");
+  expect(faultsOf(entry(kind, { anything: 1 }, 2))).toEqual([]);
+});
+
+test("[RC4] in another kind of stream an entry has no effect", () => {
+  expect(whyUnknown({ ...entry("reply", BODIES.reply), stream: "car:c" })).toBe("stream");
+  expect(whyUnknown({ ...entry("house.sheet", BODIES["house.sheet"]), stream: "visit:v" })).toBe("stream");
+});
+
+test("[RC4] a kind named like something every object has is still unknown", () => {
+  expect(["constructor", "toString", "__proto__"].map(isKind)).toEqual([false, false, false]);
+});
+
+test.each<readonly [string, Kind, object]>([
+  ["a limit filed under another key", "car.limit", { ...BODIES["car.limit"], key: "lim.float-unit" }],
+  [
+    "a limit with neither value nor bands",
+    "car.limit",
+    { key: "l", limit: { limit: "l", unit: "mm", basis: "maker" }, replaces: [] },
+  ],
+  [
+    "a limit with both",
+    "car.limit",
+    { key: "l", limit: { limit: "l", unit: "mm", basis: "maker", value: "1", bands: { major: "1" } }, replaces: [] },
+  ],
+  [
+    "a limit of a basis nobody knows",
+    "car.limit",
+    { key: "l", limit: { limit: "l", unit: "mm", basis: "hearsay", value: "1" }, replaces: [] },
+  ],
+  [
+    "a band of a grade nobody knows",
+    "car.limit",
+    { key: "l", limit: { limit: "l", unit: "mm", basis: "maker", bands: { bad: "1" } }, replaces: [] },
+  ],
+  ["a place filed under another id", "car.place", { ...BODIES["car.place"], place: "drain-8" }],
+  ["a place neither there nor away", "car.place", { place: "x", change: {}, replaces: [] }],
+  ["a fact that is no number", "car.fact", { fact: "x", value: Number.NaN, replaces: [] }],
+  ["an occasion of one visit", "car.same-occasion", { visits: ["visit:v"] }],
+  ["a date without offset", "visit.dated", { on: "2026-02-03T10:00", replaces: [] }],
+  ["a thirteenth month", "visit.dated", { on: "2026-13-03T10:00Z", replaces: [] }],
+  ["a purpose nobody has", "visit.opened", { ...BODIES["visit.opened"], purpose: "fun" }],
+  ["a grade nobody gives", "regrade", { ...BODIES.regrade, grade: "awful" }],
+  ["a picture of half a pixel", "picture", { ...BODIES.picture, width: 0.5 }],
+  [
+    "a reading with no shot",
+    "reply",
+    { key: { ...BODIES.reply.key }, value: { type: "reading", values: [], unit: "mm" }, replaces: [] },
+  ],
+  [
+    "a reason nobody gives",
+    "reply",
+    {
+      key: { ...BODIES.reply.key, field: "*" },
+      value: { type: "non-answer", nonAnswer: "not-reached", reason: "bored" },
+      replaces: [],
+    },
+  ],
+])("[RC4] found out: %s", (_what, kind, body) => {
+  expect(whyUnknown(entry(kind, body))).toBe("body");
+});

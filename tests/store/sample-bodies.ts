@@ -1,0 +1,66 @@
+/** One good body of every kind, version 1. */
+import type { Bodies } from "../../src/core/record/index.js";
+import { HASH_A, HASH_B, HASH_C, key, opening } from "./sample.js";
+
+const id = "visit:v/w1/1/n1";
+
+export const BODIES: { readonly [K in keyof Bodies]: Bodies[K] } = {
+  "car.begun": { name: "Little one" },
+  "car.named": { name: "Blue one", replaces: ["car:c/w1/1/n1"] },
+  "car.fact": { fact: "brakes", value: "inboard", replaces: [] },
+  "car.place": {
+    place: "drain-7",
+    change: { add: { id: "drain-7", kind: "drain", in: "car", at: [60, 50] } },
+    replaces: [],
+  },
+  "car.limit": {
+    key: "lim.float-unit@FR",
+    limit: {
+      limit: "lim.float-unit",
+      place: "FR",
+      bands: { minor: "0.05", major: "0.10" },
+      unit: "mm",
+      basis: "maker",
+      source: "manual 4.2",
+    },
+    replaces: [],
+  },
+  "car.same": { other: "car:d" },
+  "car.same-occasion": { visits: ["visit:v", "visit:w"] },
+  "visit.opened": opening("car:c"),
+  "visit.dated": { on: "2026-02-03T10:00Z", replaces: [id] },
+  "visit.odometer": { value: "61 240", unit: "km", replaces: [] },
+  "visit.complaint": { text: "hums when warm", complaint: "hum", replaces: [] },
+  "visit.sheet-added": { id: "brk", edition: "e1", label: "Brakes 1", blob: HASH_A },
+  reply: {
+    key: key("whl.float", "play"),
+    value: {
+      type: "reading",
+      values: ["0.22", "0.20"],
+      unit: "mm",
+      gauge: { id: "dial-on-stub", resolution: 0.01, error: 0.02 },
+    },
+    replaces: [],
+  },
+  note: { text: "weld at the lower tube", point: "whl.seal", place: "FR", state: "w7-hang", replaces: [] },
+  picture: {
+    blob: HASH_A,
+    thumb: HASH_B,
+    type: "image/jpeg",
+    width: 4,
+    height: 3,
+    fault: "whl.race",
+    name: "seal",
+    unreadable: false,
+    replaces: [],
+  },
+  regrade: { fault: "whl.race", place: "FR", grade: "dangerous", reason: "grew on the road", replaces: [] },
+  "caution.told": { caution: "cau.to-workshop" },
+  "visit.closed": { assessment: HASH_A, engine: "1", replaces: [] },
+  "visit.reopened": { reason: "the other side too", replaces: [] },
+  "visit.judged-again": { sheets: [], before: HASH_A, after: HASH_C, engine: "2" },
+  "house.sheet": { id: "own", sheet: { id: "own", edition: "e1", label: "Ours", blob: HASH_A }, replaces: [] },
+  person: { person: { id: "anna", name: "Anna" }, replaces: [] },
+  undo: { of: [id] },
+  erase: { of: [{ id, replaced: [id] }, { id: "visit:v/w1/2/n2" }] },
+};

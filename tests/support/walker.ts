@@ -137,4 +137,25 @@ export class Walker {
       expect(this.page.url()).not.toBe(before);
     }).toPass({ timeout: 10_000 });
   }
+
+  /** Goes on to a point with replies: a gate on the way is noted as unproven, a point with a reading only is passed. */
+  async toNextReplies(): Promise<void> {
+    const unproven = this.page.getByRole("button", { name: t("gate.unproven") });
+    for (let passed = 0; passed < 20; passed++) {
+      const asks = this.replies()
+        .first()
+        .or(unproven)
+        .or(pressable(this.page, t("round.reading")))
+        .first();
+      await expect(asks).toBeVisible();
+      if (await unproven.isVisible()) {
+        await unproven.click();
+        await this.page.getByLabel(t("gate.unproven.why")).fill("No lift here");
+        await this.press(t("gate.unproven.keep"));
+        await expect(unproven).toBeHidden();
+      } else if ((await this.replies().count()) > 0) return;
+      else await this.goOn();
+    }
+    throw new Error("there is no point with replies any more");
+  }
 }

@@ -1,18 +1,29 @@
 /** An assessment as the command line prints it: exactly these names. Point ids carry `_` inside the name. Judges nothing. */
-import { type Because, type Finding, type Opened, tellProblem } from "../core/assess/index.js";
+
 import type { Assessment, JobDue } from "../core/assess/index.js";
+import { type Because, type Finding, type Opened, tellProblem } from "../core/assess/index.js";
 import type { CommonTexts, SheetTexts } from "../core/sheet/run.js";
 import type { Audience, Problem } from "../core/terms/index.js";
 
 type Texts = SheetTexts | CommonTexts | undefined;
 
 /** The whole answer of `assess FILE`. */
-export function printed(a: Assessment, jobs: readonly JobDue[], problems: readonly Problem[], texts: readonly Texts[], who: Audience) {
+export function printed(
+  a: Assessment,
+  jobs: readonly JobDue[],
+  problems: readonly Problem[],
+  texts: readonly Texts[],
+  who: Audience,
+) {
   const says = (rule: string, fault: string | null): string => wordsFor(texts, rule, fault, who);
   return {
     engine: a.engine,
     findings: a.findings.map((f) => findingPrinted(f, says)),
-    faults: a.faults.map(({ position: _, settle, ...f }) => ({ ...f, says: says(f.rules[0] ?? "", f.fault), settle: settle.map(opened) })),
+    faults: a.faults.map(({ position: _, settle, ...f }) => ({
+      ...f,
+      says: says(f.rules[0] ?? "", f.fault),
+      settle: settle.map(opened),
+    })),
     gates: a.gates.map((g) => ({
       gate: g.gate,
       guards: g.guards,
@@ -22,7 +33,15 @@ export function printed(a: Assessment, jobs: readonly JobDue[], problems: readon
       trippedBy: g.trippedBy,
     })),
     cautions: a.cautions,
-    jobs: jobs.map(({ job, place, grade, why, byWhen, faults, rank }) => ({ job, place, grade, why, byWhen, faults, rank })),
+    jobs: jobs.map(({ job, place, grade, why, byWhen, faults, rank }) => ({
+      job,
+      place,
+      grade,
+      why,
+      byWhen,
+      faults,
+      rank,
+    })),
     settle: a.settle.map((s) => ({ ...opened(s), decides: s.decides, closer: s.closer })),
     open: a.open.map(opened),
     suggested: a.suggested.map(opened),
@@ -55,7 +74,8 @@ const pointId = (id: string): string => id.replaceAll("-", "_");
 const opened = ({ point, place, because }: Opened) => ({ point: pointId(point), place, because });
 
 function stepPrinted(step: Because) {
-  if (step.kind === "reply" || step.kind === "earlier") return { ...step, key: { ...step.key, point: pointId(step.key.point) } };
+  if (step.kind === "reply" || step.kind === "earlier")
+    return { ...step, key: { ...step.key, point: pointId(step.key.point) } };
   if (step.kind === "limit") return { ...step, of: pointId(step.of) };
   if (step.kind === "derived") return { ...step, from: step.from.map((k) => ({ ...k, point: pointId(k.point) })) };
   return step;

@@ -28,19 +28,45 @@ async function file(name: string, text: string): Promise<string> {
   await writeFile(path, text);
   return path;
 }
-const VISIT = { format: "leadlamp-visit/1", at: "2026-05-04", who: "technician", sheets: ["whl"], car: {}, replies: [{ point: "whl.drone", word: "none" }] };
+const VISIT = {
+  format: "leadlamp-visit/1",
+  at: "2026-05-04",
+  who: "technician",
+  sheets: ["whl"],
+  car: {},
+  replies: [{ point: "whl.drone", word: "none" }],
+};
 
 test("wrong use is told and ends with 2", async () => {
-  for (const args of [[], ["judge"], ["assess"], ["assess", "a.json", "b.json"], ["assess", "--checklists"], ["assess", "--help"]]) {
+  for (const args of [
+    [],
+    ["judge"],
+    ["assess"],
+    ["assess", "a.json", "b.json"],
+    ["assess", "--checklists"],
+    ["assess", "--help"],
+  ]) {
     const { exit, out, err } = await run(...args);
     expect([args, exit, out, err.includes("use:")]).toEqual([args, 2, "", true]);
   }
-  expect(await run("assess", join(scratch, "nowhere.json"))).toMatchObject({ exit: 2, out: "", err: expect.stringContaining("nowhere.json") });
+  expect(await run("assess", join(scratch, "nowhere.json"))).toMatchObject({
+    exit: 2,
+    out: "",
+    err: expect.stringContaining("nowhere.json"),
+  });
 });
 
 test("a file that is no JSON or no visit ends with 1, and nothing is printed", async () => {
-  expect(await run("assess", await file("broken.json", "{"))).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("broken.json: this is no JSON") });
-  expect(await run("assess", await file("other.json", '{"format":"other/1"}'))).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("leadlamp-visit/1") });
+  expect(await run("assess", await file("broken.json", "{"))).toMatchObject({
+    exit: 1,
+    out: "",
+    err: expect.stringContaining("broken.json: this is no JSON"),
+  });
+  expect(await run("assess", await file("other.json", '{"format":"other/1"}'))).toMatchObject({
+    exit: 1,
+    out: "",
+    err: expect.stringContaining("leadlamp-visit/1"),
+  });
 });
 
 test("sheets that cannot be read end with 1", async () => {
@@ -49,7 +75,10 @@ test("sheets that cannot be read end with 1", async () => {
 });
 
 test("a faulty reply is told on the error side and listed; the rest is printed", async () => {
-  const visit = await file("faulty.json", JSON.stringify({ ...VISIT, replies: [...VISIT.replies, { point: "whl.rock", place: "FR", word: "wobbly" }] }));
+  const visit = await file(
+    "faulty.json",
+    JSON.stringify({ ...VISIT, replies: [...VISIT.replies, { point: "whl.rock", place: "FR", word: "wobbly" }] }),
+  );
   const { exit, out, err } = await run("assess", visit);
   expect(exit).toBe(1);
   expect(err).toContain("faulty.json: replies[1]: unknown word wobbly");
@@ -60,13 +89,43 @@ test("a faulty reply is told on the error side and listed; the rest is printed",
 
 test("an owner reads the owner's words, and every name the contract gives is printed", async () => {
   const rocks = { ...VISIT, replies: [{ point: "whl.rock", place: "FR", word: "bad" }] };
-  const said = async (who: string): Promise<ReturnType<typeof printed>> => JSON.parse((await run("assess", await file(`${who}.json`, JSON.stringify({ ...rocks, who })))).out);
+  const said = async (who: string): Promise<ReturnType<typeof printed>> =>
+    JSON.parse((await run("assess", await file(`${who}.json`, JSON.stringify({ ...rocks, who })))).out);
   const [technician, owner] = [await said("technician"), await said("owner")];
   expect(technician.findings[0]?.says).not.toBe("");
   expect(owner.findings[0]?.says).not.toBe("");
-  expect(Object.keys(technician)).toEqual(expect.arrayContaining(["findings", "faults", "gates", "cautions", "jobs", "settle", "open", "coverage", "problems"]));
-  expect(Object.keys(technician.findings[0] ?? {})).toEqual(expect.arrayContaining(["rule", "fault", "place", "grade", "says", "sure", "provisional", "close", "because", "jobs", "cautions", "opens"]));
-  expect(Object.keys(technician.jobs[0] ?? {})).toEqual(expect.arrayContaining(["job", "place", "grade", "why", "byWhen"]));
+  expect(Object.keys(technician)).toEqual(
+    expect.arrayContaining([
+      "findings",
+      "faults",
+      "gates",
+      "cautions",
+      "jobs",
+      "settle",
+      "open",
+      "coverage",
+      "problems",
+    ]),
+  );
+  expect(Object.keys(technician.findings[0] ?? {})).toEqual(
+    expect.arrayContaining([
+      "rule",
+      "fault",
+      "place",
+      "grade",
+      "says",
+      "sure",
+      "provisional",
+      "close",
+      "because",
+      "jobs",
+      "cautions",
+      "opens",
+    ]),
+  );
+  expect(Object.keys(technician.jobs[0] ?? {})).toEqual(
+    expect.arrayContaining(["job", "place", "grade", "why", "byWhen"]),
+  );
   expect(technician.findings[0]?.opens).toContainEqual({ point: "whl.rock_braked", place: "FR", because: "whl.r12" });
   expect(technician.jobs[0]?.byWhen).toMatchObject({ class: 0 });
 });

@@ -29,28 +29,49 @@ function steps(seed: number): () => number {
 const draw = steps(20_260_504);
 const pick = (n: number): number => Math.floor(draw() * n);
 const RULE_TERMS: readonly (readonly Term[])[] = Array.from({ length: RULES }, () =>
-  Array.from({ length: 2 + pick(5) }, (): Term => ({
-    point: pick(POINTS),
-    words: WORDS.filter((_, i) => i > 0 && draw() < 0.4).concat("bad"),
-    join: draw() < 0.7 ? "&&" : "||",
-  })),
+  Array.from(
+    { length: 2 + pick(5) },
+    (): Term => ({
+      point: pick(POINTS),
+      words: WORDS.filter((_, i) => i > 0 && draw() < 0.4).concat("bad"),
+      join: draw() < 0.7 ? "&&" : "||",
+    }),
+  ),
 );
 
 const pointId = (n: number): string => `lod.p${n}`;
 const cel = (t: Term): string => `${pointId(t.point)} in [${t.words.map((w) => `"${w}"`).join(", ")}]`;
 /** Joined from the left, in brackets, as the closures do it. */
-const whenOf = (terms: readonly Term[]): string => terms.slice(1).reduce((text, t) => `(${text} ${t.join} ${cel(t)})`, terms[0] === undefined ? "true" : cel(terms[0]));
+const whenOf = (terms: readonly Term[]): string =>
+  terms.slice(1).reduce((text, t) => `(${text} ${t.join} ${cel(t)})`, terms[0] === undefined ? "true" : cel(terms[0]));
 
 const joints = Array.from({ length: JOINTS }, (_, i) => ({ id: `J${i}`, kind: "bench-joint", in: "car" }));
-const COMMON: BareCommon = { ...SMALL_COMMON, places: [...SMALL_COMMON.places, ...joints], gates: [], rules: [], complaints: [] };
+const COMMON: BareCommon = {
+  ...SMALL_COMMON,
+  places: [...SMALL_COMMON.places, ...joints],
+  gates: [],
+  rules: [],
+  complaints: [],
+};
 const SHEET: BareSheet = {
   format: "leadlamp-sheet/1",
   id: "lod",
   label: "Load",
-  points: Array.from({ length: POINTS }, (_, i): Point => ({ id: pointId(i), place: "bench-joint", states: ["w7-hang"], fields: { look: { words: [...WORDS] } }, who: ["technician"] })),
+  points: Array.from(
+    { length: POINTS },
+    (_, i): Point => ({
+      id: pointId(i),
+      place: "bench-joint",
+      states: ["w7-hang"],
+      fields: { look: { words: [...WORDS] } },
+      who: ["technician"],
+    }),
+  ),
   limits: [],
   derived: [],
-  rules: RULE_TERMS.map((terms, i): Rule => rule(`lod.r${i}`, "bench-joint", `lod.f${i}`, i % 2 === 0 ? "minor" : "major", whenOf(terms))),
+  rules: RULE_TERMS.map(
+    (terms, i): Rule => rule(`lod.r${i}`, "bench-joint", `lod.f${i}`, i % 2 === 0 ? "minor" : "major", whenOf(terms)),
+  ),
   jobs: [],
   gates: [],
   nextLooks: [],
@@ -66,11 +87,19 @@ export function loadEngine(): Engine {
 export function loadVisit(answered = 1): AssessInput {
   const chance = steps(7);
   const replies = joints.flatMap((joint) =>
-    Array.from({ length: POINTS }, (_, p) => ({ joint: joint.id, p })).flatMap(({ joint: place, p }): StandingReply[] => {
-      const word = chance() < 0.9 ? "sound" : (WORDS[1 + Math.floor(chance() * 3)] ?? "bad");
-      if (chance() >= answered) return [];
-      return [{ key: { point: pointId(p), place, state: "w7-hang", field: "look" }, value: { type: "words", words: [word] }, id: `${place}/${p}` }];
-    }),
+    Array.from({ length: POINTS }, (_, p) => ({ joint: joint.id, p })).flatMap(
+      ({ joint: place, p }): StandingReply[] => {
+        const word = chance() < 0.9 ? "sound" : (WORDS[1 + Math.floor(chance() * 3)] ?? "bad");
+        if (chance() >= answered) return [];
+        return [
+          {
+            key: { point: pointId(p), place, state: "w7-hang", field: "look" },
+            value: { type: "words", words: [word] },
+            id: `${place}/${p}`,
+          },
+        ];
+      },
+    ),
   );
   return visit(replies, { sheets: ["lod"] });
 }
@@ -79,7 +108,9 @@ export function loadVisit(answered = 1): AssessInput {
 export function tapped(input: AssessInput, n: number): AssessInput {
   const at = (n * 37) % input.replies.length;
   const word = WORDS[n % WORDS.length] ?? "bad";
-  const replies = input.replies.map((r, i): StandingReply => (i === at ? { ...r, id: `tap${n}`, value: { type: "words", words: [word] } } : r));
+  const replies = input.replies.map(
+    (r, i): StandingReply => (i === at ? { ...r, id: `tap${n}`, value: { type: "words", words: [word] } } : r),
+  );
   return { ...input, replies };
 }
 
@@ -88,22 +119,26 @@ type Three = boolean | ReadonlySet<string>;
 type Closure = (said: ReadonlyMap<string, string>, place: string) => Three;
 
 const both = (a: ReadonlySet<string>, b: ReadonlySet<string>): ReadonlySet<string> => new Set([...a, ...b]);
-const and = (a: Closure, b: Closure): Closure => (said, place) => {
-  const x = a(said, place);
-  if (x === false) return false;
-  const y = b(said, place);
-  if (y === false) return false;
-  if (x === true) return y;
-  return y === true ? x : both(x, y);
-};
-const or = (a: Closure, b: Closure): Closure => (said, place) => {
-  const x = a(said, place);
-  if (x === true) return true;
-  const y = b(said, place);
-  if (y === true) return true;
-  if (x === false) return y;
-  return y === false ? x : both(x, y);
-};
+const and =
+  (a: Closure, b: Closure): Closure =>
+  (said, place) => {
+    const x = a(said, place);
+    if (x === false) return false;
+    const y = b(said, place);
+    if (y === false) return false;
+    if (x === true) return y;
+    return y === true ? x : both(x, y);
+  };
+const or =
+  (a: Closure, b: Closure): Closure =>
+  (said, place) => {
+    const x = a(said, place);
+    if (x === true) return true;
+    const y = b(said, place);
+    if (y === true) return true;
+    if (x === false) return y;
+    return y === false ? x : both(x, y);
+  };
 const term = ({ point, words }: Term): Closure => {
   const id = pointId(point);
   return (said, place) => {
@@ -113,13 +148,22 @@ const term = ({ point, words }: Term): Closure => {
   };
 };
 const closures: readonly Closure[] = RULE_TERMS.map((terms) =>
-  terms.slice(1).reduce((left, t) => (t.join === "&&" ? and : or)(left, term(t)), terms[0] === undefined ? () => true : term(terms[0])),
+  terms
+    .slice(1)
+    .reduce(
+      (left, t) => (t.join === "&&" ? and : or)(left, term(t)),
+      terms[0] === undefined ? () => true : term(terms[0]),
+    ),
 );
 
 /** By hand: index the replies, run every closure at every joint, gather what fires and what each missing reply decides. */
-export function byHand(input: AssessInput): { readonly fired: readonly string[]; readonly settle: ReadonlyMap<string, readonly string[]> } {
+export function byHand(input: AssessInput): {
+  readonly fired: readonly string[];
+  readonly settle: ReadonlyMap<string, readonly string[]>;
+} {
   const said = new Map<string, string>();
-  for (const { key, value } of input.replies) if (value.type === "words") said.set(`${key.point}@${key.place}`, value.words[0] ?? "");
+  for (const { key, value } of input.replies)
+    if (value.type === "words") said.set(`${key.point}@${key.place}`, value.words[0] ?? "");
   const fired: string[] = [];
   const settle = new Map<string, string[]>();
   closures.forEach((run, i) => {

@@ -8,7 +8,10 @@ const GOAL = "full assess of 2,000 replies ≤ 5 × hand-written three-valued cl
 export const bench: Bench = async () => {
   const engine = loadEngine();
   const rows: BenchRow[] = [];
-  for (const [what, share] of [["every reply given", 1], ["half of the replies given", 0.5]] as const) {
+  for (const [what, share] of [
+    ["every reply given", 1],
+    ["half of the replies given", 0.5],
+  ] as const) {
     const input = loadVisit(share);
     rows.push({
       what: `Full assess, ${input.replies.length} replies, 2,500 rules at their places, ${what}`,

@@ -2,7 +2,16 @@
 import fc from "fast-check";
 import { beforeAll, expect, test } from "vitest";
 import { loadChecklists } from "../../src/build/load-checklists.js";
-import { assess, type AssessInput, type Assessment, type Engine, prepare, reassess, start, type StandingReply } from "../../src/core/assess/index.js";
+import {
+  type AssessInput,
+  type Assessment,
+  assess,
+  type Engine,
+  prepare,
+  reassess,
+  type StandingReply,
+  start,
+} from "../../src/core/assess/index.js";
 import { buildPlaces, type PlaceTree } from "../../src/core/sheet/run.js";
 import { levelOf } from "../../src/core/terms/index.js";
 import { anyEdit, anyReply, edited } from "../support/any-visit.js";
@@ -10,12 +19,28 @@ import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON, smallEngine, visit } from "../sup
 
 const SEED = 5132014;
 const small = smallEngine([
-  { id: "hub.t1", scope: "car", effect: { open: ["hub.grease@FR"] }, when: 'found("hub.race") && !found("hub.loose")', sure: "certain" },
-  { id: "hub.t2", scope: "corner", effect: "finding", fault: "hub.side", grade: "minor", when: 'side.exists(c, c.hub.spin == "rough") && opposite.hub.rock == "none"', sure: "likely" },
+  {
+    id: "hub.t1",
+    scope: "car",
+    effect: { open: ["hub.grease@FR"] },
+    when: 'found("hub.race") && !found("hub.loose")',
+    sure: "certain",
+  },
+  {
+    id: "hub.t2",
+    scope: "corner",
+    effect: "finding",
+    fault: "hub.side",
+    grade: "minor",
+    when: 'side.exists(c, c.hub.spin == "rough") && opposite.hub.rock == "none"',
+    sure: "likely",
+  },
 ]);
 const smallTree = buildPlaces(SMALL_COMMON.places).tree;
 /** The same car with all eyes on the front axle: edits meet each other and what rests on them. */
-const front: Pick<PlaceTree, "ofKind"> = { ofKind: (kind) => smallTree.ofKind(kind).filter((p) => kind === "car" || smallTree.within("axle-F", p)) };
+const front: Pick<PlaceTree, "ofKind"> = {
+  ofKind: (kind) => smallTree.ofKind(kind).filter((p) => kind === "car" || smallTree.within("axle-F", p)),
+};
 let shipped: { readonly engine: Engine; readonly tree: PlaceTree; readonly sheets: readonly string[] };
 
 beforeAll(async () => {
@@ -23,7 +48,10 @@ beforeAll(async () => {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   const { common, sheets } = result.value;
   shipped = {
-    engine: prepare(common, sheets.map((s) => s.built)),
+    engine: prepare(
+      common,
+      sheets.map((s) => s.built),
+    ),
     tree: buildPlaces(common.common.places).tree,
     sheets: sheets.map((s) => s.sheet.id),
   };
@@ -60,7 +88,11 @@ test("[AS50] carrying on edit by edit equals assessing from nothing, on the ship
 }, 60_000);
 
 test("[AS50] a session is never altered: two that carry on from one do not meet", () => {
-  const edits = fc.tuple(fc.array(anyEdit(small, front.ofKind), { maxLength: 60 }), anyEdit(small, front.ofKind), anyEdit(small, front.ofKind));
+  const edits = fc.tuple(
+    fc.array(anyEdit(small, front.ofKind), { maxLength: 60 }),
+    anyEdit(small, front.ofKind),
+    anyEdit(small, front.ofKind),
+  );
   fc.assert(
     fc.property(edits, ([before, one, two]) => {
       const input = before.reduce((at, edit, n) => edited(at, edit, n), visit([]));
@@ -76,10 +108,14 @@ test("[AS50] a session is never altered: two that carry on from one do not meet"
 });
 
 const several = (engine: Engine, tree: Pick<PlaceTree, "ofKind">, most: number) =>
-  fc.array(anyReply(engine, tree.ofKind), { maxLength: most }).map((all) => all.map((r, i): StandingReply => ({ ...r, id: `r${String(i).padStart(3, "0")}` })));
+  fc
+    .array(anyReply(engine, tree.ofKind), { maxLength: most })
+    .map((all) => all.map((r, i): StandingReply => ({ ...r, id: `r${String(i).padStart(3, "0")}` })));
 
 test("the order replies arrive in changes nothing", () => {
-  const shuffled = several(small, smallTree, 40).chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray(all, { minLength: all.length })));
+  const shuffled = several(small, smallTree, 40).chain((all) =>
+    fc.tuple(fc.constant(all), fc.shuffledSubarray(all, { minLength: all.length })),
+  );
   fc.assert(
     fc.property(shuffled, ([all, other]) => {
       expect(assess(small, visit(other))).toEqual(assess(small, visit(all)));
@@ -88,7 +124,9 @@ test("the order replies arrive in changes nothing", () => {
   );
 });
 
-const once = (all: readonly StandingReply[]) => [...new Map(all.map((r) => [`${r.key.point}@${r.key.place}`, r])).values()];
+const once = (all: readonly StandingReply[]) => [
+  ...new Map(all.map((r) => [`${r.key.point}@${r.key.place}`, r])).values(),
+];
 
 test("filling in an unknown reply never takes a firing rule back nor makes a false one fire (provisional and prefer apart)", () => {
   const exempt = new Set(["hub.r19", "hub.r21"]);
@@ -98,13 +136,17 @@ test("filling in an unknown reply never takes a firing rule back nor makes a fal
       const replies = once(all.map((r, i): StandingReply => ({ ...r, id: `r${i}` })));
       const some = replies.slice(0, cut % (replies.length + 1));
       const [before, after] = [start(small, visit(some)), start(small, visit(replies))];
-      const outcome = (s: typeof before) => new Map(s.kept.site.rules.flatMap((n): [string, string][] => {
-        const run = s.kept.records[n.id]?.value;
-        const is = typeof run === "object" && run !== null && "is" in run ? String(run.is) : "";
-        return exempt.has(n.rule.rule.id) || n.rule.pass === 3 ? [] : [[`${n.rule.rule.id}@${n.place}`, is]];
-      }));
+      const outcome = (s: typeof before) =>
+        new Map(
+          s.kept.site.rules.flatMap((n): [string, string][] => {
+            const run = s.kept.records[n.id]?.value;
+            const is = typeof run === "object" && run !== null && "is" in run ? String(run.is) : "";
+            return exempt.has(n.rule.rule.id) || n.rule.pass === 3 ? [] : [[`${n.rule.rule.id}@${n.place}`, is]];
+          }),
+        );
       const later = outcome(after);
-      for (const [rule, is] of outcome(before)) if (is === "true" || is === "false") expect([rule, later.get(rule)]).toEqual([rule, is]);
+      for (const [rule, is] of outcome(before))
+        if (is === "true" || is === "false") expect([rule, later.get(rule)]).toEqual([rule, is]);
     }),
     { numRuns: 300, seed: SEED },
   );
@@ -113,7 +155,10 @@ test("filling in an unknown reply never takes a firing rule back nor makes a fal
 test("a second reply beside the first never makes any fault milder", () => {
   const drawn = fc.tuple(several(small, smallTree, 30).map(once), anyReply(small, smallTree.ofKind, true));
   const exempt = new Set(["hub.unproven", "hub.worn-by-value"]);
-  const grades = (a: Assessment) => new Map(a.findings.filter((f) => !f.because.some((b) => b.kind === "raised")).map((f) => [`${f.rule}@${f.place}`, f]));
+  const grades = (a: Assessment) =>
+    new Map(
+      a.findings.filter((f) => !f.because.some((b) => b.kind === "raised")).map((f) => [`${f.rule}@${f.place}`, f]),
+    );
   fc.assert(
     fc.property(drawn, ([all, extra]) => {
       const differs = all.some((r) => JSON.stringify(r.key) === JSON.stringify(extra.key));
@@ -123,7 +168,10 @@ test("a second reply beside the first never makes any fault milder", () => {
       for (const [at, f] of before) {
         if (f.fault !== null && exempt.has(f.fault)) continue;
         if (f.fault === "hub.race" && f.rule === "hub.r02") continue; // may move from the side to a corner
-        expect([at, levelOf(after.get(at)?.grade ?? null)]).toEqual([at, Math.max(levelOf(f.grade), levelOf(after.get(at)?.grade ?? null))]);
+        expect([at, levelOf(after.get(at)?.grade ?? null)]).toEqual([
+          at,
+          Math.max(levelOf(f.grade), levelOf(after.get(at)?.grade ?? null)),
+        ]);
       }
     }),
     { numRuns: 400, seed: SEED },
@@ -135,9 +183,13 @@ test("nothing is sound without an answer, and nothing that a finding rests on is
     fc.property(several(small, smallTree, 60), (all) => {
       const a = assess(small, visit(all));
       const sound = new Set(a.points.filter((p) => p.is === "sound").map((p) => `${p.point}@${p.place}`));
-      const answered = new Set(all.filter((r) => r.value.type !== "non-answer").map((r) => `${r.key.point}@${r.key.place}`));
+      const answered = new Set(
+        all.filter((r) => r.value.type !== "non-answer").map((r) => `${r.key.point}@${r.key.place}`),
+      );
       for (const at of sound) expect(answered.has(at)).toBe(true);
-      for (const f of a.findings) for (const b of f.because) if (b.kind === "reply" && !b.supports) expect(sound.has(`${b.key.point}@${b.key.place}`)).toBe(false);
+      for (const f of a.findings)
+        for (const b of f.because)
+          if (b.kind === "reply" && !b.supports) expect(sound.has(`${b.key.point}@${b.key.place}`)).toBe(false);
       for (const s of a.settle) expect(s.decides.length).toBeGreaterThan(0);
     }),
     { numRuns: 150, seed: SEED },
@@ -149,8 +201,11 @@ test("a dangerous finding always shuts the road and drive-away, whatever else wa
     fc.property(several(small, smallTree, 60), (all) => {
       const a = assess(small, visit(all));
       const isDangerous = a.faults.some((f) => f.grade === "dangerous");
-      for (const g of a.gates.filter((x) => x.guards === "drive-away" || x.guards === "w4-road")) if (isDangerous) expect(g.state).toBe("tripped");
-      expect(a.faults.map((f) => levelOf(f.grade))).toEqual([...a.faults.map((f) => levelOf(f.grade))].sort((x, y) => y - x));
+      for (const g of a.gates.filter((x) => x.guards === "drive-away" || x.guards === "w4-road"))
+        if (isDangerous) expect(g.state).toBe("tripped");
+      expect(a.faults.map((f) => levelOf(f.grade))).toEqual(
+        [...a.faults.map((f) => levelOf(f.grade))].sort((x, y) => y - x),
+      );
     }),
     { numRuns: 150, seed: SEED },
   );
@@ -158,11 +213,17 @@ test("a dangerous finding always shuts the road and drive-away, whatever else wa
 
 test("the sheets of the small car are what they say: every rule of theirs can fire", () => {
   const fired = new Set<string>();
-  const draws = fc.sample(fc.array(anyReply(small, smallTree.ofKind, true), { minLength: 60, maxLength: 120 }), { numRuns: 120, seed: SEED });
+  const draws = fc.sample(fc.array(anyReply(small, smallTree.ofKind, true), { minLength: 60, maxLength: 120 }), {
+    numRuns: 120,
+    seed: SEED,
+  });
   for (const all of draws) {
     const replies = once(all.map((r, i): StandingReply => ({ ...r, id: `r${i}` })));
-    for (const f of assess(small, visit(replies, { car: { facts: { brakes: "outboard" }, limits: [] } })).findings) fired.add(f.rule);
+    for (const f of assess(small, visit(replies, { car: { facts: { brakes: "outboard" }, limits: [] } })).findings)
+      fired.add(f.rule);
   }
-  const wanted = [...HUB_SHEET.rules, ...JOINT_SHEET.rules, ...SMALL_COMMON.rules].map((r) => r.id).filter((id) => id !== "hub.r07");
+  const wanted = [...HUB_SHEET.rules, ...JOINT_SHEET.rules, ...SMALL_COMMON.rules]
+    .map((r) => r.id)
+    .filter((id) => id !== "hub.r07");
   expect(wanted.filter((id) => !fired.has(id))).toEqual([]);
 });

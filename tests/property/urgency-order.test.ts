@@ -2,7 +2,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Fault } from "../../src/core/assess/contract.js";
-import { compareKeys, order, rankOf, type Urgency, type Urgent, urgencyOf, urgentFaults, whyKeys } from "../../src/core/plan/index.js";
+import {
+  compareKeys,
+  order,
+  rankOf,
+  type Urgency,
+  type Urgent,
+  urgencyOf,
+  urgentFaults,
+  whyKeys,
+} from "../../src/core/plan/index.js";
 import { GRADES } from "../../src/core/terms/index.js";
 
 const RUNS = { numRuns: 500, seed: 20140045 };
@@ -48,11 +57,15 @@ test("the order is total: of two findings one always stands above, and the reaso
 });
 
 test("shuffling the findings changes nothing, and ordering twice changes nothing", () => {
-  const shuffled = list.chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray([...all], { minLength: all.length })));
+  const shuffled = list.chain((all) =>
+    fc.tuple(fc.constant(all), fc.shuffledSubarray([...all], { minLength: all.length })),
+  );
   fc.assert(
     fc.property(shuffled, ([all, other]) => {
       expect(ids(sorted(other))).toEqual(ids(sorted(all)));
-      expect(ids(sorted(sorted(all).map((u) => all.find((f) => f.id === u.key.id) ?? fail())))).toEqual(ids(sorted(all)));
+      expect(ids(sorted(sorted(all).map((u) => all.find((f) => f.id === u.key.id) ?? fail())))).toEqual(
+        ids(sorted(all)),
+      );
     }),
     RUNS,
   );
@@ -87,7 +100,8 @@ test("due classes never fall back after the dangerous ones", () => {
   fc.assert(
     fc.property(list, (all) => {
       const rest = sorted(all).filter((u) => u.key.gate === 1);
-      for (let i = 1; i < rest.length; i += 1) expect(rest[i]?.key.due).toBeGreaterThanOrEqual(rest[i - 1]?.key.due ?? 0);
+      for (let i = 1; i < rest.length; i += 1)
+        expect(rest[i]?.key.due).toBeGreaterThanOrEqual(rest[i - 1]?.key.due ?? 0);
     }),
     RUNS,
   );
@@ -95,7 +109,16 @@ test("due classes never fall back after the dangerous ones", () => {
 
 const next = <T>(ladder: readonly T[], at: T): T => ladder[Math.min(ladder.length - 1, ladder.indexOf(at) + 1)] ?? at;
 test("a worse grade, outcome, likelihood, exposure or a shorter way left never moves a finding down nor makes it due later", () => {
-  const change = fc.constantFrom("grade", "consequence", "likelihood", "exposure", "left", "limitPassed", "mustStand", "close");
+  const change = fc.constantFrom(
+    "grade",
+    "consequence",
+    "likelihood",
+    "exposure",
+    "left",
+    "limitPassed",
+    "mustStand",
+    "close",
+  );
   fc.assert(
     fc.property(list, fc.nat(), change, (all, at, what) => {
       const target = all[at % Math.max(1, all.length)];
@@ -121,33 +144,51 @@ test("a worse grade, outcome, likelihood, exposure or a shorter way left never m
 });
 
 test("the matrix gets strictly worse along both axes", () => {
-  for (const p of LIKELIHOODS) for (const s of CONSEQUENCES) {
-    if (s > 1) expect(rankOf(next(CONSEQUENCES, s), p)).toBeLessThan(rankOf(s, p));
-    if (p !== "A") expect(rankOf(s, next(LIKELIHOODS, p))).toBeLessThan(rankOf(s, p));
-  }
+  for (const p of LIKELIHOODS)
+    for (const s of CONSEQUENCES) {
+      if (s > 1) expect(rankOf(next(CONSEQUENCES, s), p)).toBeLessThan(rankOf(s, p));
+      if (p !== "A") expect(rankOf(s, next(LIKELIHOODS, p))).toBeLessThan(rankOf(s, p));
+    }
 });
 
 const JOBS = ["job.a", "job.b", "job.c"];
 const fault = fc
-  .record({ drawn: urgent, jobs: fc.subarray(JOBS), fault: fc.constantFrom("x", "y", "z"), place: fc.constantFrom("FL", "FR") })
-  .map(({ drawn, jobs, fault: name, place }): Fault => ({
-    fault: name,
-    place,
-    grade: drawn.grade,
-    sure: "likely",
-    close: drawn.close,
-    provisional: false,
-    rules: [],
-    jobs,
-    cautions: [],
-    consequence: drawn.consequence,
-    likelihood: drawn.likelihood,
-    mustStand: drawn.mustStand,
-    position: drawn.position,
-    settle: [],
-  }));
+  .record({
+    drawn: urgent,
+    jobs: fc.subarray(JOBS),
+    fault: fc.constantFrom("x", "y", "z"),
+    place: fc.constantFrom("FL", "FR"),
+  })
+  .map(
+    ({ drawn, jobs, fault: name, place }): Fault => ({
+      fault: name,
+      place,
+      grade: drawn.grade,
+      sure: "likely",
+      close: drawn.close,
+      provisional: false,
+      rules: [],
+      jobs,
+      cautions: [],
+      consequence: drawn.consequence,
+      likelihood: drawn.likelihood,
+      mustStand: drawn.mustStand,
+      position: drawn.position,
+      settle: [],
+    }),
+  );
 const faults = fc.uniqueArray(fault, { maxLength: 6, selector: (f) => `${f.fault}@${f.place}` });
-const sheets = [{ sheet: { jobs: [{ id: "job.a", place: "corner" }, { id: "job.b", place: "axle" }], nextLooks: [] } }];
+const sheets = [
+  {
+    sheet: {
+      jobs: [
+        { id: "job.a", place: "corner" },
+        { id: "job.b", place: "axle" },
+      ],
+      nextLooks: [],
+    },
+  },
+];
 const around = (place: string, kind: string) => (kind === "axle" ? "axle-F" : kind === "corner" ? place : undefined);
 
 test("a job stands where its most urgent fault stands, once per place, and names every fault it answers", () => {

@@ -52,6 +52,9 @@ test("several readings of one part, worked by hand", () => {
   const of = (values: number[]) => ({ values, resolution: 0, error: 0, setUp: 0 });
   expect(aggregate(of([24.31, 24.28, 24.33, 24.3, 24.27, 24.32, 24.29, 24.31]), "min")?.value).toBe(24.27);
   expect(aggregate(of([6.1, 6.3, 5.9, 6.1]), "mean")?.value).toBeCloseTo(6.1, 12);
-  const means = [[6.1, 6.3], [5.2, 5.4]].map((pad) => aggregate(of(pad), "mean")?.value ?? Number.NaN);
+  const means = [
+    [6.1, 6.3],
+    [5.2, 5.4],
+  ].map((pad) => aggregate(of(pad), "mean")?.value ?? Number.NaN);
   expect(Math.min(...means)).toBeCloseTo(5.3, 12);
 });

@@ -3,7 +3,16 @@
 // the latter agreeing with two public cell-for-cell transcriptions. The eight-finding list is a case of our own,
 // worked by hand from the rules of urgency; the 40/10/1 weights are COM(2012)382 Annex I (rating haulage firms).
 import { expect, test } from "vitest";
-import { bandOf, compareKeys, type Consequence, type Likelihood, rankOf, type Urgent, urgencyOf, whyKeys } from "../../src/core/plan/index.js";
+import {
+  bandOf,
+  type Consequence,
+  compareKeys,
+  type Likelihood,
+  rankOf,
+  type Urgent,
+  urgencyOf,
+  whyKeys,
+} from "../../src/core/plan/index.js";
 
 const TABLE_A_III: Readonly<Record<Likelihood, readonly number[]>> = {
   A: [1, 3, 7, 13],
@@ -98,7 +107,16 @@ test("forty-one minor findings never come before one dangerous, though weights o
   const base = { consequence: 1, likelihood: "A", mustStand: false, exposure: 1, close: true, position: 0 } as const;
   const list = [
     ...Array.from({ length: minors }, (_, i) => urgencyOf({ ...base, id: `m${i}`, grade: "minor" })),
-    urgencyOf({ ...base, id: "z", grade: "dangerous", consequence: 4, likelihood: "E", exposure: -1, close: false, position: 99 }),
+    urgencyOf({
+      ...base,
+      id: "z",
+      grade: "dangerous",
+      consequence: 4,
+      likelihood: "E",
+      exposure: -1,
+      close: false,
+      position: 99,
+    }),
   ].sort((a, b) => compareKeys(a.key, b.key).sign);
   expect(list[0]?.key.id).toBe("z");
 });

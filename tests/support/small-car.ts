@@ -1,11 +1,32 @@
 /** A small invented car with two short check sheets, for tests of assessing. No trade knowledge: figures fit the tests. */
 import { type AssessInput, type Engine, prepare, type StandingReply } from "../../src/core/assess/index.js";
 import { planAgain } from "../../src/core/sheet/author.js";
-import type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, Field, Gate, Limit, Point, Rule } from "../../src/core/sheet/run.js";
+import type {
+  BareCommon,
+  BareSheet,
+  BuiltCommon,
+  BuiltSheet,
+  Field,
+  Gate,
+  Limit,
+  Point,
+  Rule,
+} from "../../src/core/sheet/run.js";
 import type { NonAnswer, ReplyValue } from "../../src/core/terms/index.js";
 
-const corner = (id: string, axle: string, side: string, opposite: string) => ({ id, kind: "corner", in: axle, relations: { side, opposite } });
-const point = (id: string, place: string, state: string, fields: Record<string, Field>, more: Partial<Point> = {}): Point => ({
+const corner = (id: string, axle: string, side: string, opposite: string) => ({
+  id,
+  kind: "corner",
+  in: axle,
+  relations: { side, opposite },
+});
+const point = (
+  id: string,
+  place: string,
+  state: string,
+  fields: Record<string, Field>,
+  more: Partial<Point> = {},
+): Point => ({
   id,
   place,
   states: [state],
@@ -15,7 +36,13 @@ const point = (id: string, place: string, state: string, fields: Record<string, 
 });
 const word = (...words: string[]): Field => ({ words });
 const length: Field = { quantity: "length", unit: "mm", window: [0, 50] };
-const limit = (id: string, of: string, direction: Limit["direction"], bands: Limit["bands"], more: Partial<Limit> = {}): Limit => ({
+const limit = (
+  id: string,
+  of: string,
+  direction: Limit["direction"],
+  bands: Limit["bands"],
+  more: Partial<Limit> = {},
+): Limit => ({
   id,
   of,
   quantity: "length",
@@ -29,7 +56,14 @@ const limit = (id: string, of: string, direction: Limit["direction"], bands: Lim
   ...more,
 });
 /** A finding; what a test leaves out is filled in. */
-export const rule = (id: string, scope: string, fault: string, grade: Rule["grade"], when: string, more: Partial<Rule> = {}): Rule => ({
+export const rule = (
+  id: string,
+  scope: string,
+  fault: string,
+  grade: Rule["grade"],
+  when: string,
+  more: Partial<Rule> = {},
+): Rule => ({
   id,
   scope,
   effect: "finding",
@@ -42,7 +76,14 @@ export const rule = (id: string, scope: string, fault: string, grade: Rule["grad
   "must-stand": false,
   ...more,
 });
-const effect = (id: string, scope: string, does: Rule["effect"], when: string, more: Partial<Rule> = {}): Rule => ({ id, scope, effect: does, when, sure: "certain", ...more });
+const effect = (id: string, scope: string, does: Rule["effect"], when: string, more: Partial<Rule> = {}): Rule => ({
+  id,
+  scope,
+  effect: does,
+  when,
+  sure: "certain",
+  ...more,
+});
 
 const GATES: readonly Gate[] = [
   {
@@ -55,7 +96,13 @@ const GATES: readonly Gate[] = [
     cautions: ["cau.stop"],
   },
   { id: "gate.no-drive-away", guards: "drive-away", starts: "cleared", trips: [], cautions: ["cau.dont-drive"] },
-  { id: "gate.no-touch", guards: "touch", starts: "cleared", trips: ['places("corner").exists(c, band(c.hub.heat) >= advisory)'], cautions: ["cau.hot"] },
+  {
+    id: "gate.no-touch",
+    guards: "touch",
+    starts: "cleared",
+    trips: ['places("corner").exists(c, band(c.hub.heat) >= advisory)'],
+    cautions: ["cau.hot"],
+  },
 ];
 
 export const SMALL_COMMON: BareCommon = {
@@ -81,8 +128,24 @@ export const SMALL_COMMON: BareCommon = {
   ],
   gauges: [
     { id: "dial", quantity: "length", unit: "mm", resolution: 0.01, error: 0.01, basis: "practice", source: "made up" },
-    { id: "pad-gauge", quantity: "length", unit: "mm", resolution: 0.1, error: 0.1, basis: "practice", source: "made up" },
-    { id: "thermometer", quantity: "temperature", unit: "Cel", resolution: 1, error: 3, basis: "practice", source: "made up" },
+    {
+      id: "pad-gauge",
+      quantity: "length",
+      unit: "mm",
+      resolution: 0.1,
+      error: 0.1,
+      basis: "practice",
+      source: "made up",
+    },
+    {
+      id: "thermometer",
+      quantity: "temperature",
+      unit: "Cel",
+      resolution: 1,
+      error: 3,
+      basis: "practice",
+      source: "made up",
+    },
   ],
   aids: ["hand"],
   cautions: [
@@ -102,7 +165,12 @@ export const SMALL_COMMON: BareCommon = {
   complaints: [{ id: "sym.hum", suspects: [{ suspect: "hub", weight: 3 }], points: ["hub.spin", "hub.noise"] }],
   rules: [
     effect("x.r01", "corner", { raise: "hub.play" }, 'found("hub.race") && joi.boot == "split"'),
-    effect("x.r02", "car", { order: { before: "job.joi.boot", after: "job.hub.bearing" } }, 'places("corner").exists(c, c.joi.boot == "split")'),
+    effect(
+      "x.r02",
+      "car",
+      { order: { before: "job.joi.boot", after: "job.hub.bearing" } },
+      'places("corner").exists(c, c.joi.boot == "split")',
+    ),
   ],
   cases: [],
 };
@@ -117,34 +185,89 @@ export const HUB_SHEET: BareSheet = {
     point("hub.noise", "car", "w4-road", { heard: word("none", "hum", "loud") }),
     point("hub.bend", "car", "w4-road", { louder: word("left-bend", "right-bend", "same") }),
     point("hub.masked", "car", "w4-road", { by: word("no", "exhaust") }),
-    point("hub.air", "car", "w4-road", { reading: { quantity: "temperature", unit: "Cel", window: [-20, 50] } }, { tool: "thermometer" }),
-    point("hub.heat", "corner", "w4-road", { reading: { quantity: "temperature", unit: "Cel", window: [-20, 250] } }, { tool: "thermometer" }),
+    point(
+      "hub.air",
+      "car",
+      "w4-road",
+      { reading: { quantity: "temperature", unit: "Cel", window: [-20, 50] } },
+      { tool: "thermometer" },
+    ),
+    point(
+      "hub.heat",
+      "corner",
+      "w4-road",
+      { reading: { quantity: "temperature", unit: "Cel", window: [-20, 250] } },
+      { tool: "thermometer" },
+    ),
     point("hub.kind", "corner", "w1-cold", { kind: word("taper", "unit", "twin") }, { who: ["technician"] }),
-    point("hub.rock", "corner", "w7-hang", { feel: word("none", "just-felt", "clear", "bad") }, { "safety-critical": true }),
+    point(
+      "hub.rock",
+      "corner",
+      "w7-hang",
+      { feel: word("none", "just-felt", "clear", "bad") },
+      { "safety-critical": true },
+    ),
     point("hub.spin", "corner", "w7-hang", { feel: word("smooth", "grumble", "rough") }),
     point("hub.listen", "corner", "w7-hang", { heard: word("quiet", "grumble") }),
-    point("hub.float", "corner", "w8-off", { play: length, mark: { words: ["bright", "dull"], optional: true } }, { tool: "dial", "set-up-error": 0.02, who: ["technician"], "asked-when": 'hub.rock in ["just-felt", "clear", "bad"]' }),
+    point(
+      "hub.float",
+      "corner",
+      "w8-off",
+      { play: length, mark: { words: ["bright", "dull"], optional: true } },
+      {
+        tool: "dial",
+        "set-up-error": 0.02,
+        who: ["technician"],
+        "asked-when": 'hub.rock in ["just-felt", "clear", "bad"]',
+      },
+    ),
     point("hub.pad", "corner", "w8-off", { left: length }, { tool: "pad-gauge" }),
     point("hub.disc", "corner", "w8-off", { thick: { ...length, shots: 4 } }, { tool: "dial" }),
     point("hub.wall", "corner", "w8-off", { thick: { ...length, results: ["no-echo"] } }, { tool: "dial" }),
     point("hub.probe", "car", "w8-off", { kind: word("single", "twin") }),
-    point("hub.grease", "corner", "w8-off", { look: { words: ["clean", "milky", "burnt"], several: true, exclusive: ["clean"] } }),
+    point("hub.grease", "corner", "w8-off", {
+      look: { words: ["clean", "milky", "burnt"], several: true, exclusive: ["clean"] },
+    }),
     point("hub.studs", "corner", "w8-off", { count: { count: { from: 0, to: 6 } } }),
     point("hub.cap", "corner", "w8-off", { there: { yes: true } }, { "same-entry": "hub.studs" }),
     point("hub.joint", "joint", "w7-hang", { feel: word("none", "clear") }),
   ],
   limits: [
-    limit("lim.float-taper", "hub.float", "over", { advisory: 0.1, minor: 0.13, major: 0.25, dangerous: 0.8 }, { applies: 'hub.kind == "taper"' }),
-    limit("lim.float-unit", "hub.float", "over", { minor: 0.05, major: 0.1, dangerous: 0.5 }, { applies: 'hub.kind in ["unit", "twin"]' }),
+    limit(
+      "lim.float-taper",
+      "hub.float",
+      "over",
+      { advisory: 0.1, minor: 0.13, major: 0.25, dangerous: 0.8 },
+      { applies: 'hub.kind == "taper"' },
+    ),
+    limit(
+      "lim.float-unit",
+      "hub.float",
+      "over",
+      { minor: 0.05, major: 0.1, dangerous: 0.5 },
+      { applies: 'hub.kind in ["unit", "twin"]' },
+    ),
     limit("lim.float-none", "hub.float", "under", { major: 0.01 }, { applies: 'hub.kind == "taper"' }),
     limit("lim.pad", "hub.pad", "under", { major: 3, dangerous: 1.5 }, { aggregate: "min" }),
     limit("lim.disc", "hub.disc", "over", { minor: 0.02, major: 0.06 }, { aggregate: "spread" }),
     limit("lim.wall", "hub.wall", "under", { major: 1, dangerous: 0.7 }, { aggregate: "min" }),
     limit("lim.heat", "hub.heat", "at-or-over", { advisory: 50, major: 90 }, { quantity: "temperature", unit: "Cel" }),
-    limit("lim.rise", "hub.heat_rise", "over", { minor: 20, major: 40 }, { quantity: "temperature_difference", unit: "K" }),
+    limit(
+      "lim.rise",
+      "hub.heat_rise",
+      "over",
+      { minor: 20, major: 40 },
+      { quantity: "temperature_difference", unit: "K" },
+    ),
   ],
   derived: [
-    { id: "hub.heat_rise", place: "corner", quantity: "temperature_difference", unit: "K", formula: "hub.heat - hub.air" },
+    {
+      id: "hub.heat_rise",
+      place: "corner",
+      quantity: "temperature_difference",
+      unit: "K",
+      formula: "hub.heat - hub.air",
+    },
     { id: "hub.play", place: "corner", quantity: "length", unit: "mm", prefer: ["hub.float", "hub.wall"] },
   ],
   rules: [
@@ -159,23 +282,50 @@ export const HUB_SHEET: BareSheet = {
       worse: { grade: "major", when: 'hub.noise == "loud"' },
       sure: "possible",
     }),
-    rule("hub.r03", "corner", "hub.play", { "limit-of": "hub.float" }, "band(hub.float) >= advisory", { jobs: ["job.hub.adjust"] }),
-    rule("hub.r04", "corner", "hub.pad-thin", { "limit-of": "hub.pad" }, "band(hub.pad) >= major", { jobs: ["job.hub.pads"], consequence: 1 }),
-    rule("hub.r05", "corner", "hub.loose", "dangerous", 'hub.rock == "bad"', { cautions: ["cau.dont-drive"], consequence: 1, likelihood: "A", "must-stand": true, jobs: ["job.hub.find"] }),
-    rule("hub.r06", "corner", "hub.play", { "limit-of": "hub.float", "at-least": "minor" }, 'hub.rock == "clear" && hub.spin == "smooth"', { jobs: ["job.hub.adjust"] }),
+    rule("hub.r03", "corner", "hub.play", { "limit-of": "hub.float" }, "band(hub.float) >= advisory", {
+      jobs: ["job.hub.adjust"],
+    }),
+    rule("hub.r04", "corner", "hub.pad-thin", { "limit-of": "hub.pad" }, "band(hub.pad) >= major", {
+      jobs: ["job.hub.pads"],
+      consequence: 1,
+    }),
+    rule("hub.r05", "corner", "hub.loose", "dangerous", 'hub.rock == "bad"', {
+      cautions: ["cau.dont-drive"],
+      consequence: 1,
+      likelihood: "A",
+      "must-stand": true,
+      jobs: ["job.hub.find"],
+    }),
+    rule(
+      "hub.r06",
+      "corner",
+      "hub.play",
+      { "limit-of": "hub.float", "at-least": "minor" },
+      'hub.rock == "clear" && hub.spin == "smooth"',
+      { jobs: ["job.hub.adjust"] },
+    ),
     rule("hub.r07", "corner", "hub.disc-waves", { "limit-of": "hub.disc" }, "band(hub.disc) >= minor"),
     rule("hub.r08", "corner", "hub.thin", { "limit-of": "hub.wall" }, "band(hub.wall) >= major"),
     effect("hub.r09", "corner", { "discard-reading": "hub.wall" }, 'hub.probe == "single" && band(hub.wall) >= major'),
-    effect("hub.r10", "corner", { raise: "hub.play" }, "hub.float >= 2.0 * opposite.hub.float && clearly_more(hub.float, opposite.hub.float)"),
+    effect(
+      "hub.r10",
+      "corner",
+      { raise: "hub.play" },
+      "hub.float >= 2.0 * opposite.hub.float && clearly_more(hub.float, opposite.hub.float)",
+    ),
     effect("hub.r11", "car", { "not-checked": ["hub.noise"] }, 'hub.masked == "exhaust" && hub.noise == "none"'),
     effect("hub.r12", "corner", { "lower-sure": ["hub.noise"] }, 'hub.masked == "exhaust"'),
     effect("hub.r13", "corner", { open: ["hub.grease", "hub.listen@opposite"] }, 'hub.spin == "rough"'),
     rule("hub.r14", "corner", "hub.hot", "minor", "band(hub.heat_rise) >= minor"),
     rule("hub.r15", "corner", "hub.water", "minor", '"milky" in hub.grease'),
     rule("hub.r16", "corner", "hub.stud-missing", "major", "hub.studs < 4"),
-    rule("hub.r17", "axle", "hub.worn-joint", "major", 'places("joint").exists(j, j.hub.joint == "clear")', { at: "axle" }),
+    rule("hub.r17", "axle", "hub.worn-joint", "major", 'places("joint").exists(j, j.hub.joint == "clear")', {
+      at: "axle",
+    }),
     rule("hub.r18", "corner", "hub.brake-side", "minor", 'hub.rock == "clear" && car.brakes == "outboard"'),
-    rule("hub.r19", "corner", "hub.unproven", "minor", 'hub.rock == "just-felt" && unanswered(hub.float)', { provisional: true }),
+    rule("hub.r19", "corner", "hub.unproven", "minor", 'hub.rock == "just-felt" && unanswered(hub.float)', {
+      provisional: true,
+    }),
     rule("hub.r20", "corner", "hub.torn", "minor", 'hub.seen_twice == "torn"'),
     rule("hub.r21", "corner", "hub.worn-by-value", "minor", "band(hub.play) >= minor"),
   ],
@@ -207,14 +357,23 @@ export const JOINT_SHEET: BareSheet = {
 };
 
 /** Sheets with their conditions planned; what cannot be planned fails the test. */
-export function planned(common: BareCommon, sheets: readonly BareSheet[]): { readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] } {
-  const made = planAgain({ edition: "common", bare: common }, sheets.map((bare) => ({ edition: bare.id, bare })));
+export function planned(
+  common: BareCommon,
+  sheets: readonly BareSheet[],
+): { readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] } {
+  const made = planAgain(
+    { edition: "common", bare: common },
+    sheets.map((bare) => ({ edition: bare.id, bare })),
+  );
   if (!made.ok) throw new Error(JSON.stringify(made.problems, null, 1));
   return made.value;
 }
 
 /** The two sheets opened; rules of a test's own may be added to the first. */
-export function smallEngine(rules: readonly Rule[] = [], only: readonly BareSheet[] = [HUB_SHEET, JOINT_SHEET]): Engine {
+export function smallEngine(
+  rules: readonly Rule[] = [],
+  only: readonly BareSheet[] = [HUB_SHEET, JOINT_SHEET],
+): Engine {
   const [first, ...rest] = only;
   if (first === undefined) throw new Error("a sheet at least");
   const built = planned(SMALL_COMMON, [{ ...first, rules: [...first.rules, ...rules] }, ...rest]);
@@ -234,14 +393,27 @@ export function replies(engine: Engine, said: Readonly<Record<string, Typed>>, i
     const field = named ?? info.fields[0]?.name ?? "";
     const declared = info.fields.find((f) => f.name === field)?.field;
     if (declared === undefined) throw new Error(`no field ${dotted}`);
-    const value = valueOf(declared, typed);
-    return { key: { point: info.id, place, state: state ?? info.states[0] ?? "", field: value.type === "non-answer" ? "*" : field }, value, id: `${id}${i}` };
+    const value = replyTo(declared, typed);
+    return {
+      key: {
+        point: info.id,
+        place,
+        state: state ?? info.states[0] ?? "",
+        field: value.type === "non-answer" ? "*" : field,
+      },
+      value,
+      id: `${id}${i}`,
+    };
   });
 }
 
-const NON_ANSWER: Readonly<Record<string, NonAnswer>> = { "not-fitted": "not-fitted", "not-reached": "not-reached", "could-not-tell": "could-not-tell" };
+const NON_ANSWER: Readonly<Record<string, NonAnswer>> = {
+  "not-fitted": "not-fitted",
+  "not-reached": "not-reached",
+  "could-not-tell": "could-not-tell",
+};
 
-function valueOf(field: Field, typed: Typed): ReplyValue {
+function replyTo(field: Field, typed: Typed): ReplyValue {
   if (typeof typed === "object" && "type" in typed) return typed;
   const nonAnswer = typeof typed === "string" ? NON_ANSWER[typed] : undefined;
   if (nonAnswer !== undefined) return { type: "non-answer", nonAnswer };

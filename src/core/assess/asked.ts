@@ -3,7 +3,8 @@ import type { Audience } from "../terms/index.js";
 import type { Asked, Opened } from "./contract.js";
 import type { Answer } from "./looked.js";
 import { plainId } from "./model.js";
-import type { Site, Spot } from "./site.js";
+import type { Spot } from "./nodes.js";
+import type { Site } from "./site.js";
 
 export interface AskedList {
   readonly list: readonly Asked[];
@@ -70,7 +71,9 @@ function spotsOpened(site: Site, opened: readonly Opened[]): ReadonlyMap<Spot, s
 function stepsOf(site: Site): readonly Step[] {
   const before = steps.get(site);
   if (before !== undefined) return before;
-  const made = site.walk.flatMap((spot) => spot.point.states.map((state) => ({ spot, state, step: stepOf(site, spot, state) })));
+  const made = site.walk.flatMap((spot) =>
+    spot.point.states.map((state) => ({ spot, state, step: stepOf(site, spot, state) })),
+  );
   const rank = (state: string) => site.model.stateOrder.get(state) ?? site.model.stateOrder.size;
   made.sort(
     (a, b) =>
@@ -91,6 +94,14 @@ function stepOf(site: Site, spot: Spot, state: string): Step {
   return {
     spot,
     host: other && site.spotsOf(other).get(place),
-    asked: { point: point.id, place, state, fields: point.fields.map((f) => f.name), with: [], safetyCritical: point.safetyCritical, openedBy: [] },
+    asked: {
+      point: point.id,
+      place,
+      state,
+      fields: point.fields.map((f) => f.name),
+      with: [],
+      safetyCritical: point.safetyCritical,
+      openedBy: [],
+    },
   };
 }

@@ -1,9 +1,10 @@
 /** Puts together what the passes gave into one assessment. Evaluates no condition. */
 import { type GradeLevel, levelOf, type Problem } from "../terms/index.js";
+import { suggestedBy } from "./complaints.js";
 import type { AssessInput, Assessment, Finding, Opened } from "./contract.js";
 import type { Engine } from "./engine.js";
-import { type Effects, actOn, type Fired } from "./findings.js";
 import { mergeFaults } from "./faults.js";
+import { actOn, type Effects, type Fired } from "./findings.js";
 import { cautionsDue, gateStates } from "./gates.js";
 import { eachOnce, openedOf, readKey } from "./keys.js";
 import { answersOf, lookedAt, type Verdicts } from "./looked.js";
@@ -11,7 +12,6 @@ import { conditionOf, runOf } from "./passes.js";
 import { type Judged, judge } from "./readings.js";
 import { isUnanswered, settlePoints, type Waiting } from "./settle.js";
 import type { Site } from "./site.js";
-import { suggestedBy } from "./complaints.js";
 import { ENGINE_VERSION } from "./version.js";
 import type { World } from "./world.js";
 
@@ -106,14 +106,21 @@ function limitsOpen(world: World): readonly Opened[] {
     if (node.kind !== "band") continue;
     const record = world.bandRecordOf(node.id);
     if (record === undefined || record.deciding.size === 0) continue;
-    const because = record.judged.find((j) => j.applies !== true)?.limit.limit.id ?? record.judged[0]?.limit.limit.id ?? "";
+    const because =
+      record.judged.find((j) => j.applies !== true)?.limit.limit.id ?? record.judged[0]?.limit.limit.id ?? "";
     out.push(...openedOf(record.deciding, because));
   }
   return out;
 }
 
 /** What rests on each spot: the worst grade, and whether anything over it is open. */
-function verdictsOf(world: World, fired: readonly Fired[], findings: readonly Finding[], judged: readonly Judged[], effects: Effects): Verdicts {
+function verdictsOf(
+  world: World,
+  fired: readonly Fired[],
+  findings: readonly Finding[],
+  judged: readonly Judged[],
+  effects: Effects,
+): Verdicts {
   const { site } = world;
   const grades: (GradeLevel | undefined)[] = [];
   const open: (boolean | undefined)[] = [];
@@ -150,7 +157,8 @@ function waitingIn(world: World): readonly Waiting[] {
   const out: Waiting[] = [];
   for (const node of site.rules) {
     const run = runOf(world, node);
-    if (run.is === "unknown" && run.missing.size > 0 && run.under.some(isTouched)) out.push({ node, missing: run.missing });
+    if (run.is === "unknown" && run.missing.size > 0 && run.under.some(isTouched))
+      out.push({ node, missing: run.missing });
     if (run.is !== "true" || !run.drafts.some((d) => d.close)) continue;
     const closer = [...run.missing].filter((key) => readKey(key).closer);
     if (closer.length > 0) out.push({ node, missing: new Set(closer) });
@@ -170,4 +178,3 @@ function problemsOf(world: World): readonly Problem[] {
     return true;
   });
 }
-

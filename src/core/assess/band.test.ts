@@ -19,7 +19,13 @@ test("[AS6] zero and near nothing are told apart from a real step", () => {
 test("[AS7] a reading on the guard band's very edge passes, one beyond it is past", () => {
   // U exactly 0.02: 0.10 − 0.02 = 0.08 passes, 0.10 + 0.02 = 0.12 is still too close, 0.121 is past
   const at = (y: number) => standingOf(spanOf(y, 0.01, { major: 0.1 }, "over"));
-  expect([at(0.08), at(0.0801), at(0.1), at(0.12), at(0.1201)]).toEqual(["clear", "too close", "too close", "too close", "past"]);
+  expect([at(0.08), at(0.0801), at(0.1), at(0.12), at(0.1201)]).toEqual([
+    "clear",
+    "too close",
+    "too close",
+    "too close",
+    "past",
+  ]);
 });
 
 test("[AS7] 'at or over' counts the edge itself", () => {

@@ -3,6 +3,7 @@
  * knows no reply, gauge or rule. Numbers are in one unit, whichever it is.
  */
 import { GRADES, type Grade, type GradeLevel, levelOf } from "../terms/index.js";
+import { worstOf } from "./levels.js";
 
 export type Direction = "over" | "at-or-over" | "under" | "at-or-under";
 export type Bands = Readonly<Partial<Record<Grade, number>>>;
@@ -59,7 +60,7 @@ export function spanOf(value: number, u: number, bands: Bands, direction: Direct
   const plain = levelAt(value, bands, direction, false);
   const mild = levelAt(value - sign * half, bands, direction, true);
   const severe = levelAt(value + sign * half, bands, direction, true);
-  return { low: mild > plain ? mild : plain, high: severe > plain ? severe : plain };
+  return { low: worstOf(plain, mild), high: worstOf(plain, severe) };
 }
 
 /** How a reading stands to a limit as a whole. */

@@ -1,11 +1,11 @@
 /** Turns what a conclusion rested on into the steps a person reads. Judges nothing. */
 import { Unknown } from "../expr/run.js";
 import { gradeOf } from "../terms/index.js";
-import { convertStep, canonicalUnit, fromCanonical, isQuantity } from "../units/index.js";
+import { canonicalUnit, convertStep, fromCanonical, isQuantity } from "../units/index.js";
 import { COVERAGE } from "./band.js";
 import type { Because } from "./contract.js";
 import { decisive, type JudgedBy } from "./limits.js";
-import type { ValueNode } from "./site.js";
+import type { ValueNode } from "./nodes.js";
 import type { DerivedRecord, World } from "./world.js";
 
 /** The steps behind a list of reads, in the order they were asked, each once. */
@@ -72,15 +72,24 @@ export function edgeInUnit(by: { readonly limit: JudgedBy["limit"] }, edge: numb
 }
 
 /** A canonical value and its ±U (k = 2) in a unit. */
-export function measuredIn(value: number, u: number, unit: string, quantity: string): { readonly value: number; readonly uncertainty: number } {
+export function measuredIn(
+  value: number,
+  u: number,
+  unit: string,
+  quantity: string,
+): { readonly value: number; readonly uncertainty: number } {
   if (!isQuantity(quantity)) return { value, uncertainty: COVERAGE * u };
-  return { value: fromCanonical(value, unit, quantity), uncertainty: convertStep(COVERAGE * u, canonicalUnit(quantity), unit, quantity) };
+  return {
+    value: fromCanonical(value, unit, quantity),
+    uncertainty: convertStep(COVERAGE * u, canonicalUnit(quantity), unit, quantity),
+  };
 }
 
 function pushDerived(world: World, node: ValueNode, out: Because[]): void {
   const kept = world.keptOf(node.id);
   const record = kept?.value as DerivedRecord | undefined;
-  if (kept === undefined || record === undefined || record.outcome instanceof Unknown || node.ref.is !== "derived") return;
+  if (kept === undefined || record === undefined || record.outcome instanceof Unknown || node.ref.is !== "derived")
+    return;
   const { derived } = node.ref.derived;
   const from = world.slotsUnder(kept.reads).flatMap((id) => {
     const standing = world.given.replies[id]?.[world.choice.get(id) ?? 0];

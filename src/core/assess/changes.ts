@@ -1,15 +1,16 @@
 /** What changed between two inputs, and which conclusions rest on it. Works nothing out. */
 import type { Given } from "./given.js";
+import type { Records } from "./ledger.js";
 import type { BookFigure } from "./model.js";
 import type { Site } from "./site.js";
-import type { Records } from "./world.js";
 
 /** Nodes whose given value differs. */
 export function changedNodes(site: Site, before: Given, after: Given): ReadonlySet<number> {
   const changed = new Set<number>();
   for (const node of site.nodes) {
     if (node.kind === "slot") {
-      if (!alike(before.replies[node.id], after.replies[node.id], (a, b) => a === b || sameReply(a.from, b.from))) changed.add(node.id);
+      if (!alike(before.replies[node.id], after.replies[node.id], (a, b) => a === b || sameReply(a.from, b.from)))
+        changed.add(node.id);
     } else if (node.kind === "fact") {
       if (!alike(before.facts[node.id], after.facts[node.id], (a, b) => a.value === b.value)) changed.add(node.id);
     } else if (node.kind === "book") {
@@ -29,7 +30,8 @@ function alike<T>(a: readonly T[] | undefined, b: readonly T[] | undefined, same
 }
 
 const sameReply = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
-const sameFigure = (a: BookFigure, b: BookFigure): boolean => a.figure === b.figure || JSON.stringify(a.figure) === JSON.stringify(b.figure);
+const sameFigure = (a: BookFigure, b: BookFigure): boolean =>
+  a.figure === b.figure || JSON.stringify(a.figure) === JSON.stringify(b.figure);
 
 /**
  * Drops every record that rests on a changed node, directly or through another record. A value may have been kept

@@ -1,5 +1,6 @@
 /** Runs a question under every choice among replies that differ. Knows no rule. */
-import { FIRST, type World } from "./world.js";
+import { FIRST } from "./ledger.js";
+import type { World } from "./world.js";
 
 /** More choices than this are not gone through: the outcome is then not known. */
 export const MOST_CHOICES = 64;
@@ -26,7 +27,8 @@ export function underEveryChoice<T>(world: World, ask: () => T): Answered<T> {
   if (world.choice !== FIRST) world.choose(FIRST);
   const first = world.apart(ask);
   for (const p of first.problems) world.problems.push(p);
-  if (!first.torn || world.met.size === 0) return { answers: [{ choice: FIRST, value: first.value }], tooMany: NONE, reads: first.reads };
+  if (!first.torn || world.met.size === 0)
+    return { answers: [{ choice: FIRST, value: first.value }], tooMany: NONE, reads: first.reads };
   const reads = new Set(first.reads);
   for (;;) {
     const nodes = [...world.met.keys()].sort((a, b) => a - b);

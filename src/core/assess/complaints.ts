@@ -19,7 +19,11 @@ export function complaintsIn(said: string, texts: CommonTexts): readonly string[
 }
 
 const SHORTEST = 3;
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu)?.filter((w) => w.length >= SHORTEST) ?? [];
+const wordsOf = (text: string): readonly string[] =>
+  text
+    .toLowerCase()
+    .match(/[\p{L}\p{N}]+/gu)
+    ?.filter((w) => w.length >= SHORTEST) ?? [];
 
 /** How many words, when all are there; else 0. */
 const matched = (way: readonly string[], heard: readonly string[]): number =>
@@ -34,10 +38,16 @@ function isSameWord(a: string, b: string): boolean {
 const STEM = 4;
 
 /** Points the complaints put first, likeliest first, where they are still to be answered. */
-export function suggestedBy(site: Site, complaints: readonly string[], isOpen: (o: Opened) => boolean): readonly Opened[] {
+export function suggestedBy(
+  site: Site,
+  complaints: readonly string[],
+  isOpen: (o: Opened) => boolean,
+): readonly Opened[] {
   const known = new Map(site.model.common.complaints.map((c) => [c.id, c]));
   const all = complaints.flatMap((id) =>
-    (known.get(id)?.points ?? []).flatMap((name) => spotsOfName(site, name, "car").map((s) => ({ point: s.point.id, place: s.place, because: id }))),
+    (known.get(id)?.points ?? []).flatMap((name) =>
+      spotsOfName(site, name, "car").map((s) => ({ point: s.point.id, place: s.place, because: id })),
+    ),
   );
   return eachOnce(all.filter(isOpen));
 }

@@ -1,8 +1,20 @@
 /**
  * What assessing takes and gives. Readonly data in, readonly data out; no clock, no storage.
  */
-import type { Basis, Grade, GaugeUsed, Audience, NonAnswer, Problem, Reason, ReplyKey, ReplyValue, Sure } from "../terms/index.js";
+
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
+import type {
+  Audience,
+  Basis,
+  GaugeUsed,
+  Grade,
+  NonAnswer,
+  Problem,
+  Reason,
+  ReplyKey,
+  ReplyValue,
+  Sure,
+} from "../terms/index.js";
 
 /** One reply that stands. Two standing on one key differ (record), and both are here. */
 export interface StandingReply {
@@ -52,7 +64,13 @@ export interface AssessInput {
 
 /** One step of the because: what deciding or supporting reply, which limit, what was concluded. */
 export type Because =
-  | { readonly kind: "reply"; readonly key: ReplyKey; readonly value: ReplyValue; readonly id: string; readonly supports: boolean }
+  | {
+      readonly kind: "reply";
+      readonly key: ReplyKey;
+      readonly value: ReplyValue;
+      readonly id: string;
+      readonly supports: boolean;
+    }
   | { readonly kind: "fact"; readonly name: string; readonly value: FactValue }
   | {
       readonly kind: "limit";
@@ -72,7 +90,18 @@ export type Because =
       readonly source: string;
       readonly isDefault: boolean;
     }
-  | { readonly kind: "derived"; readonly id: string; readonly place: string; readonly value: number; readonly uncertainty: number; readonly unit: string; /** As CEL text; absent for `prefer`. */ readonly formula?: string; readonly from: readonly ReplyKey[]; /** Of `prefer`: the one used, and those named before it that were not known. */ readonly used?: string; readonly insteadOf: readonly string[] }
+  | {
+      readonly kind: "derived";
+      readonly id: string;
+      readonly place: string;
+      readonly value: number;
+      readonly uncertainty: number;
+      readonly unit: string /** As CEL text; absent for `prefer`. */;
+      readonly formula?: string;
+      readonly from: readonly ReplyKey[] /** Of `prefer`: the one used, and those named before it that were not known. */;
+      readonly used?: string;
+      readonly insteadOf: readonly string[];
+    }
   | { readonly kind: "earlier"; readonly at: string; readonly key: ReplyKey; readonly value: ReplyValue }
   | { readonly kind: "found"; readonly fault: string; readonly place: string }
   | { readonly kind: "raised"; readonly rule: string };

@@ -1,10 +1,24 @@
 /** Opens sheets for assessing: links every condition once. Knows no visit and no reply. */
-import { type Evaluate, link, type Plan, readsOf, type Ref, type Trade, withUncertainty } from "../expr/run.js";
-import { type BuiltCommon, type BuiltSheet, findField, type Gate, type Limit, type Plans, type Point, type Rule } from "../sheet/run.js";
-import { type Grade, GRADES, levelOf, type GradeLevel, type Problem } from "../terms/index.js";
+import { type Evaluate, link, type Plan, readsOf, type Trade, withUncertainty } from "../expr/run.js";
+import type { BuiltCommon, BuiltSheet, Limit, Plans, Point, Rule } from "../sheet/run.js";
+import { GRADES, type Grade, type GradeLevel, levelOf, type Problem } from "../terms/index.js";
 import { isQuantity, toCanonical, toCanonicalStep } from "../units/index.js";
 import type { Bands } from "./band.js";
-import { type DerivedInfo, type FieldInfo, type FieldKind, type GateInfo, type LimitInfo, type Model, type Pass, plainId, type PointInfo, type RefInfo, type RuleInfo, sheetOf } from "./model.js";
+import { gateInfos } from "./gate-infos.js";
+import {
+  type DerivedInfo,
+  type FieldInfo,
+  type FieldKind,
+  type LimitInfo,
+  type Model,
+  type Pass,
+  type PointInfo,
+  plainId,
+  type RefInfo,
+  type RuleInfo,
+  sheetOf,
+} from "./model.js";
+import { nameTable } from "./names.js";
 
 /** Linked sheets, ready for any number of visits. */
 export interface Engine {
@@ -62,7 +76,15 @@ function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: T
     sheets: loaded,
     common: common.common,
     points,
-    pointById: new Map(points.flatMap((p) => [[plainId(p.id), p], [p.id, p]] as const)),
+    pointById: new Map(
+      points.flatMap(
+        (p) =>
+          [
+            [plainId(p.id), p],
+            [p.id, p],
+          ] as const,
+      ),
+    ),
     limits,
     limitById: new Map(limits.map((l) => [plainId(l.limit.id), l])),
     derived,
@@ -103,7 +125,9 @@ function fieldInfo(name: string, field: Point["fields"][string], setUpError: num
   const reading = "quantity" in field ? field : undefined;
   const quantity = reading?.quantity ?? "";
   const setUp =
-    reading === undefined || setUpError === undefined || !isQuantity(quantity) ? 0 : toCanonicalStep(setUpError, reading.unit, quantity);
+    reading === undefined || setUpError === undefined || !isQuantity(quantity)
+      ? 0
+      : toCanonicalStep(setUpError, reading.unit, quantity);
   return { name, field, kind, setUp, shots: reading?.shots ?? 1 };
 }
 
@@ -140,46 +164,11 @@ function canonicalBands({ bands, unit, quantity }: Limit): Bands {
 
 function derivedInfo(derived: DerivedInfo["derived"], plans: Plans, linkAt: LinkAt): DerivedInfo {
   const formula = derived.formula === undefined ? undefined : linkAt(plans, `derived/${derived.id}/formula`);
-  return { derived, formula: formula === undefined ? undefined : withUncertainty(formula), prefer: derived.prefer ?? [] };
-}
-
-/** Names to what they stand for. Strangers are added as conditions ask for them. */
-function nameTable(points: readonly PointInfo[], derived: readonly DerivedInfo[], limits: readonly LimitInfo[]) {
-  const refs: RefInfo[] = [];
-  const byName = new Map<string, RefInfo>();
-  const declared = points.map((p) => p.point);
-  const nameOf = (of: string): string => {
-    const field = findField(declared, of);
-    return field === undefined ? `${plainId(of)}|` : `${plainId(field.point)}|${plainId(field.field)}`;
+  return {
+    derived,
+    formula: formula === undefined ? undefined : withUncertainty(formula),
+    prefer: derived.prefer ?? [],
   };
-  const over = new Map<string, LimitInfo[]>();
-  for (const l of limits) over.set(nameOf(l.limit.of), [...(over.get(nameOf(l.limit.of)) ?? []), l]);
-  const add = (key: string, make: (index: number, name: string, limits: readonly LimitInfo[]) => RefInfo, name: string) => {
-    const info = make(refs.length, name, over.get(key) ?? []);
-    refs.push(info);
-    byName.set(key, info);
-    return info;
-  };
-  for (const point of points)
-    point.fields.forEach((field, i) => {
-      const name = i === 0 ? point.id : `${point.id}_${field.name}`;
-      add(`${plainId(point.id)}|${plainId(field.name)}`, (index, n, l) => ({ index, name: n, limits: l, is: "field", point, field }), name);
-    });
-  for (const d of derived)
-    add(`${plainId(d.derived.id)}|`, (index, n, l) => ({ index, name: n, limits: l, is: "derived", derived: d }), d.derived.id);
-  const known = new WeakMap<Ref, RefInfo>();
-  const refOf = (ref: Ref): RefInfo => {
-    const before = known.get(ref);
-    if (before !== undefined) return before;
-    const { point, field } = ref;
-    const key = `${plainId(point)}|${plainId(field)}`;
-    const info =
-      byName.get(key) ??
-      add(key, (index, name) => ({ index, name, limits: [], is: "stranger", point, field }), `${point}${field === "" ? "" : `_${field}`}`);
-    known.set(ref, info);
-    return info;
-  };
-  return { refs, named: (name: string) => byName.get(nameOf(name)), refOf };
 }
 
 function ruleInfo(
@@ -239,36 +228,4 @@ function sheetsRead(rule: Rule, plans: Plans): readonly string[] {
     for (const fault of reads.faults) if (sheetOf(fault) !== sheetOf(rule.id)) needed.add(sheetOf(fault));
   }
   return [...needed];
-}
-
-/** Gates of the shared files and of every loaded sheet; the same id is one gate with all conditions. */
-function gateInfos(common: BuiltCommon, sheets: readonly BuiltSheet[], linkAt: LinkAt, loaded: readonly string[]): readonly GateInfo[] {
-  const parts = [
-    ...common.common.gates.map((gate) => ({ gate, plans: common.plans, from: "common" })),
-    ...sheets.flatMap((s) => s.sheet.gates.map((gate) => ({ gate, plans: s.plans, from: s.sheet.id }))),
-  ];
-  const ids = [...new Set(parts.map((p) => p.gate.id))];
-  return ids.map((id) => {
-    const mine = parts.filter((p) => p.gate.id === id);
-    const conditions = (which: "trips" | "clears") =>
-      mine.flatMap(({ gate, plans, from }) =>
-        (gate[which] ?? []).map((_, i) => {
-          const path = `gates/${id}/${which}/${i}`;
-          return { path: `${from}:${path}`, when: linkAt(plans, path) };
-        }),
-      );
-    const first: Gate | undefined = mine[0]?.gate;
-    if (first === undefined) throw new Error(`gate ${id} from nowhere`);
-    const set = [...new Set(mine.flatMap((p) => p.gate.set ?? []))];
-    return {
-      id,
-      guards: first.guards,
-      starts: mine.some((p) => p.gate.starts === "not-cleared") ? "not-cleared" : "cleared",
-      trips: conditions("trips"),
-      clears: conditions("clears"),
-      set,
-      cautions: [...new Set(mine.flatMap((p) => p.gate.cautions))],
-      missingSheets: [...new Set(set.map(sheetOf))].filter((s) => !loaded.includes(s)),
-    };
-  });
 }

@@ -1,5 +1,5 @@
 /** Findings that name the same fault at the same place are one fault. Grades nothing anew. */
-import { type Grade, GRADES, SURENESS } from "../terms/index.js";
+import { GRADES, type Grade, SURENESS } from "../terms/index.js";
 import type { Fault, Opened } from "./contract.js";
 import type { Placed } from "./findings.js";
 import { eachOnce } from "./keys.js";
@@ -35,7 +35,9 @@ export function mergeFaults(site: Site, findings: readonly Placed[], isOpen: (o:
     if (row === undefined) byFault.set(group.fault, [group]);
     else row.push(group);
   }
-  return [...byFault.values()].flatMap((alike) => absorbed(site, alike).map((g) => faultOf(g, isOpen))).sort(compareFaults);
+  return [...byFault.values()]
+    .flatMap((alike) => absorbed(site, alike).map((g) => faultOf(g, isOpen)))
+    .sort(compareFaults);
 }
 
 /** Of one fault's places, those with no narrower one inside, each with what the wider ones found. */
@@ -68,7 +70,7 @@ function faultOf(group: Group, isOpen: (o: Opened) => boolean): Fault {
     rules: unique((p) => [p.finding.rule]),
     jobs: unique((p) => p.finding.jobs),
     cautions: unique((p) => p.finding.cautions),
-    consequence: consequences.reduce((a, b) => (b < a ? b : a), consequences[0] ?? CONSEQUENCE[grade]),
+    consequence: consequences.sort((a, b) => a - b)[0] ?? CONSEQUENCE[grade],
     likelihood: likelihoods[0] ?? LIKELIHOOD,
     mustStand: parts.some((p) => p.rule.rule["must-stand"] === true),
     position: Math.min(...parts.map((p) => p.walk)),

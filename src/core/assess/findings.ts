@@ -1,10 +1,11 @@
 /** From what rules said to findings: the third pass raises grades and lowers how sure. Merges no faults. */
-import { type Grade, GRADES, type Sure } from "../terms/index.js";
+import { GRADES, type Grade, type Sure } from "../terms/index.js";
 import type { Finding, JobOrder, Opened } from "./contract.js";
 import { eachOnce, openedOf } from "./keys.js";
 import type { RuleInfo } from "./model.js";
+import type { RuleNode, Spot } from "./nodes.js";
 import { type Draft, placesAt, type Run } from "./run-rule.js";
-import type { RuleNode, Site, Spot } from "./site.js";
+import type { Site } from "./site.js";
 
 /** A rule that fired, where it stood. */
 export interface Fired {
@@ -38,9 +39,12 @@ export function actOn(site: Site, fired: readonly Fired[]): Effects {
     if (typeof effect !== "object") continue;
     for (const { place } of run.drafts) {
       if ("raise" in effect) raises.push({ fault: effect.raise, place, rule: id });
-      else if ("lower-sure" in effect) lowers.push({ spots: spotsNamed(site, effect["lower-sure"], node.place, place) });
-      else if ("not-checked" in effect) for (const at of spotsNamed(site, effect["not-checked"], node.place, place)) notChecked.add(at);
-      else if ("open" in effect) opened.push(...effect.open.flatMap((name) => pointsNamed(site, name, node.place, place, id)));
+      else if ("lower-sure" in effect)
+        lowers.push({ spots: spotsNamed(site, effect["lower-sure"], node.place, place) });
+      else if ("not-checked" in effect)
+        for (const at of spotsNamed(site, effect["not-checked"], node.place, place)) notChecked.add(at);
+      else if ("open" in effect)
+        opened.push(...effect.open.flatMap((name) => pointsNamed(site, name, node.place, place, id)));
       else if ("order" in effect) orders.push({ ...effect.order, place, rule: id });
       else for (const spot of spotsOfName(site, effect["discard-reading"], place)) notChecked.add(spot.index);
     }
@@ -89,7 +93,9 @@ function mergeAlike(all: readonly Placed[]): readonly Placed[] {
 
 function joined(a: Placed, b: Placed): Placed {
   const [worse, other] = rankOf(b.finding.grade) > rankOf(a.finding.grade) ? [b, a] : [a, b];
-  const steps = new Map([...worse.finding.because, ...other.finding.because].map((step) => [JSON.stringify(step), step]));
+  const steps = new Map(
+    [...worse.finding.because, ...other.finding.because].map((step) => [JSON.stringify(step), step]),
+  );
   return {
     ...worse,
     walk: Math.min(a.walk, b.walk),
@@ -104,13 +110,24 @@ function joined(a: Placed, b: Placed): Placed {
 const rankOf = (grade: Grade | null): number => (grade === null ? -1 : GRADES.indexOf(grade));
 
 /** One step worse in all, however many raise it; never above dangerous. */
-function raised(site: Site, one: Placed, raises: readonly { readonly fault: string; readonly place: string; readonly rule: string }[]): Placed {
+function raised(
+  site: Site,
+  one: Placed,
+  raises: readonly { readonly fault: string; readonly place: string; readonly rule: string }[],
+): Placed {
   const { finding } = one;
   if (finding.grade === null) return one;
   const by = raises.filter((r) => r.fault === finding.fault && site.within(r.place, finding.place));
   if (by.length === 0) return one;
   const grade = GRADES[Math.min(GRADES.indexOf(finding.grade) + 1, GRADES.length - 1)] ?? "dangerous";
-  return { ...one, finding: { ...finding, grade, because: [...finding.because, ...by.map((r) => ({ kind: "raised", rule: r.rule }) as const)] } };
+  return {
+    ...one,
+    finding: {
+      ...finding,
+      grade,
+      because: [...finding.because, ...by.map((r) => ({ kind: "raised", rule: r.rule }) as const)],
+    },
+  };
 }
 
 /** A finding that rests on one of these points is no more than possible. */
@@ -123,7 +140,9 @@ function lowered(site: Site, one: Placed, lowers: readonly { readonly spots: Rea
       return spot !== undefined && spots.has(spot.index);
     });
   const sure: Sure = "possible";
-  return one.finding.grade !== null && lowers.some((l) => rests(l.spots)) ? { ...one, finding: { ...one.finding, sure } } : one;
+  return one.finding.grade !== null && lowers.some((l) => rests(l.spots))
+    ? { ...one, finding: { ...one.finding, sure } }
+    : one;
 }
 
 /** Worst first, then in walking order; effects that are no findings last. */
@@ -162,7 +181,13 @@ function placesThere(site: Site, there: string, here: string, concluded: string)
 }
 
 /** Points to open by name; one of a sheet that is not loaded is named all the same, where the rule concludes. */
-export function pointsNamed(site: Site, name: string, here: string, concluded: string, because: string): readonly Opened[] {
+export function pointsNamed(
+  site: Site,
+  name: string,
+  here: string,
+  concluded: string,
+  because: string,
+): readonly Opened[] {
   const spots = spotsOfName(site, name, concluded, here);
   if (spots.length > 0) return spots.map((s) => ({ point: s.point.id, place: s.place, because }));
   const [id = "", there] = name.split("@");

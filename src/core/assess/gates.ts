@@ -1,12 +1,14 @@
 /** Gates: tripped, cleared, or not cleared and what to do first; and the cautions that are due. Grades nothing. */
 import { type Outcome, Unknown } from "../expr/run.js";
+import { underEveryChoice } from "./choices.js";
 import type { CautionDue, Fault, Finding, GateState, Opened, TripCause } from "./contract.js";
 import { spotsOfName } from "./findings.js";
-import { underEveryChoice } from "./choices.js";
 import { eachOnce, openedOf } from "./keys.js";
+import type { Kept } from "./ledger.js";
 import type { GateInfo } from "./model.js";
-import type { GateNode, Site } from "./site.js";
-import type { Kept, World } from "./world.js";
+import type { GateNode } from "./nodes.js";
+import type { Site } from "./site.js";
+import type { World } from "./world.js";
 
 /** A gate condition at the car: any choice that trips, trips; it clears only when every choice clears. */
 export interface ConditionRun {
@@ -41,7 +43,11 @@ export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
   const any = outcomes.some((o) => o === true);
   const holds = node.which === "trips" ? any : every;
   const isFalse = outcomes.length > 0 && outcomes.every((o) => isNo(o, node.which));
-  const is = holds ? "true" : isFalse || (node.which === "clears" && outcomes.some((o) => o === false)) ? "false" : "unknown";
+  const is = holds
+    ? "true"
+    : isFalse || (node.which === "clears" && outcomes.some((o) => o === false))
+      ? "false"
+      : "unknown";
   return { value: { is, missing, under: [...under] }, reads: [...new Set(asked.reads)], problems: told };
 }
 
@@ -75,7 +81,11 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
   const otherwise = tripping.length > 0 ? "tripped" : isCleared(gate, trips, clears, runOf) ? "cleared" : "not cleared";
   const state = causes.length > 0 ? "tripped" : otherwise;
   const wanted =
-    state === "cleared" ? [] : state === "tripped" ? trippedBy(site, tripping, runOf, causes, findings, gate.id) : firstOf(site, gate, clears, trips, runOf, isOpen);
+    state === "cleared"
+      ? []
+      : state === "tripped"
+        ? trippedBy(site, tripping, runOf, causes, findings, gate.id)
+        : firstOf(site, gate, clears, trips, runOf, isOpen);
   return {
     gate: gate.id,
     guards: gate.guards,
@@ -89,17 +99,29 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
   };
 }
 
-function isCleared(gate: GateInfo, trips: readonly GateNode[], clears: readonly GateNode[], runOf: (n: GateNode) => ConditionRun): boolean {
+function isCleared(
+  gate: GateInfo,
+  trips: readonly GateNode[],
+  clears: readonly GateNode[],
+  runOf: (n: GateNode) => ConditionRun,
+): boolean {
   if (gate.starts === "cleared") return true;
   if (clears.length > 0) return clears.every((n) => runOf(n).is === "true");
   return trips.length > 0 && trips.every((n) => runOf(n).is === "false");
 }
 
 /** Why the car may not be driven: every dangerous fault, and every rule that says do not drive. */
-export function drivingCauses(faults: readonly Pick<Fault, "fault" | "place" | "grade">[], findings: readonly Pick<Finding, "rule" | "place" | "cautions">[]): readonly TripCause[] {
+export function drivingCauses(
+  faults: readonly Pick<Fault, "fault" | "place" | "grade">[],
+  findings: readonly Pick<Finding, "rule" | "place" | "cautions">[],
+): readonly TripCause[] {
   return [
-    ...faults.filter((f) => f.grade === "dangerous").map((f) => ({ kind: "dangerous", fault: f.fault, place: f.place }) as const),
-    ...findings.filter((f) => f.cautions.includes(DO_NOT_DRIVE)).map((f) => ({ kind: "caution", rule: f.rule, place: f.place }) as const),
+    ...faults
+      .filter((f) => f.grade === "dangerous")
+      .map((f) => ({ kind: "dangerous", fault: f.fault, place: f.place }) as const),
+    ...findings
+      .filter((f) => f.cautions.includes(DO_NOT_DRIVE))
+      .map((f) => ({ kind: "caution", rule: f.rule, place: f.place }) as const),
   ];
 }
 export const isDrivingGate = (guards: string): boolean => DRIVING.has(guards);
@@ -124,7 +146,11 @@ function trippedBy(
   );
   const found = findings
     .filter((f) => rules.has(`${f.rule}@${f.place}`))
-    .flatMap((f) => f.because.flatMap((b) => (b.kind === "reply" && !b.supports ? [{ point: b.key.point, place: b.key.place, because: f.rule }] : [])));
+    .flatMap((f) =>
+      f.because.flatMap((b) =>
+        b.kind === "reply" && !b.supports ? [{ point: b.key.point, place: b.key.place, because: f.rule }] : [],
+      ),
+    );
   return [...replies, ...found];
 }
 
@@ -145,18 +171,26 @@ function firstOf(
   const set = gate.set.flatMap((name) => {
     const spots = spotsOfName(site, name, CAR);
     const [id = ""] = name.split("@");
-    return spots.length > 0 ? spots.map((s) => ({ point: s.point.id, place: s.place, because: gate.id })) : [{ point: id, place: CAR, because: gate.id }];
+    return spots.length > 0
+      ? spots.map((s) => ({ point: s.point.id, place: s.place, because: gate.id }))
+      : [{ point: id, place: CAR, because: gate.id }];
   });
   const conditions = clears.length > 0 ? clears : trips;
   const waiting = conditions.flatMap((n) => openedOf(runOf(n).missing, gate.id));
-  const against = clears.filter((n) => runOf(n).is === "false").flatMap((n) => runOf(n).under.flatMap((id) => openedSlot(site, id, gate.id)));
+  const against = clears
+    .filter((n) => runOf(n).is === "false")
+    .flatMap((n) => runOf(n).under.flatMap((id) => openedSlot(site, id, gate.id)));
   return [...[...set, ...waiting].filter(isOpen), ...against];
 }
 
 const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
 
 /** Cautions of firing rules and tripped gates, gravest first. */
-export function cautionsDue(site: Site, findings: readonly Finding[], gates: readonly GateState[]): readonly CautionDue[] {
+export function cautionsDue(
+  site: Site,
+  findings: readonly Finding[],
+  gates: readonly GateState[],
+): readonly CautionDue[] {
   const due = new Map<string, { places: Set<string>; because: Set<string> }>();
   const add = (caution: string, because: string, place: string | undefined) => {
     const row = due.get(caution) ?? { places: new Set<string>(), because: new Set<string>() };
@@ -167,7 +201,14 @@ export function cautionsDue(site: Site, findings: readonly Finding[], gates: rea
   for (const f of findings) for (const c of f.cautions) add(c, f.rule, f.place);
   for (const g of gates) if (g.state === "tripped") for (const c of g.cautions) add(c, g.gate, undefined);
   return [...due]
-    .map(([caution, row]): CautionDue => ({ caution, signal: signalOf(site, caution), places: [...row.places], because: [...row.because] }))
+    .map(
+      ([caution, row]): CautionDue => ({
+        caution,
+        signal: signalOf(site, caution),
+        places: [...row.places],
+        because: [...row.because],
+      }),
+    )
     .sort(compareCautions);
 }
 
@@ -176,5 +217,8 @@ const signalOf = (site: Site, caution: string): CautionDue["signal"] => site.mod
 
 /** Gravest first. */
 export function compareCautions(a: CautionDue, b: CautionDue): number {
-  return SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || (a.caution < b.caution ? -1 : a.caution > b.caution ? 1 : 0);
+  return (
+    SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) ||
+    (a.caution < b.caution ? -1 : a.caution > b.caution ? 1 : 0)
+  );
 }

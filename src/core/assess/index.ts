@@ -1,10 +1,11 @@
 /** The door of assessing: replies in, findings with their because out. Pure; knows no clock, storage or screen. */
-export type * from "./contract.js";
-export { ENGINE_VERSION } from "./version.js";
-export { type Engine, prepare } from "./engine.js";
-export { assess, reassess, type Session, start } from "./session.js";
-export { type Explained, explain } from "./explain.js";
-export { applyRegrades } from "./regrade.js";
-export { readVisitFile, type VisitFile } from "./visit-file.js";
+
 export { complaintsIn } from "./complaints.js";
+export type * from "./contract.js";
+export { type Engine, prepare } from "./engine.js";
+export { type Explained, explain } from "./explain.js";
 export { tellProblem } from "./messages.js";
+export { applyRegrades } from "./regrade.js";
+export { assess, reassess, type Session, start } from "./session.js";
+export { ENGINE_VERSION } from "./version.js";
+export { readVisitFile, type VisitFile } from "./visit-file.js";

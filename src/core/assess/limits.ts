@@ -1,7 +1,8 @@
 /** Which limits are in force over a reading, and where the reading lies among them. Concludes nothing by itself. */
-import { type BandSpan, type Measured, type Outcome, NOT_APPLICABLE, Unknown } from "../expr/run.js";
-import { type Basis, type GradeLevel, levelOf } from "../terms/index.js";
+import { type BandSpan, type Measured, NOT_APPLICABLE, type Outcome, Unknown } from "../expr/run.js";
+import { type Basis, GRADES, type GradeLevel, levelOf } from "../terms/index.js";
 import { type Bands, isUpper, type Span, spanOf } from "./band.js";
+import { mildestOf, worstOf } from "./levels.js";
 import type { BookFigure, LimitInfo, RefInfo } from "./model.js";
 import { aggregate, onlyGrows } from "./reading.js";
 import type { Site } from "./site.js";
@@ -39,8 +40,6 @@ export interface BandRecord {
   /** What would tell which limit applies, or complete the readings. */
   readonly deciding: ReadonlySet<string>;
 }
-
-const WORST: GradeLevel = 4;
 
 /** The limits over a reference at a place; figures of the book first. Those known not to apply are left out. */
 export function limitsInForce(world: World, info: RefInfo, place: string): readonly InForce[] {
@@ -98,15 +97,28 @@ export function judgeBand(world: World, info: RefInfo, place: string): Outcome<B
   const inForce = limitsInForce(world, info, place);
   if (inForce.length === 0) return NOT_APPLICABLE;
   const judged: JudgedBy[] = [];
-  let unknown: Unknown | undefined;
+  const limits: InForce[] = [];
+  const missing = new Set<string>();
   for (const one of inForce) {
     const by = judgeBy(world, info, place, one);
-    if (by instanceof Unknown) unknown = by;
-    else judged.push(by);
+    if (!(by instanceof Unknown)) judged.push(by);
+    else {
+      limits.push(one);
+      for (const key of by.missing) missing.add(key);
+    }
   }
-  if (unknown !== undefined && judged.length < inForce.length) return unknown;
-  return together(world, info, place, judged);
+  if (judged.length === 0) return new Unknown(missing);
+  return together(world, info, place, judged, { limits, missing });
 }
+
+/** Limits this reading cannot be held to yet: the mean of readings still to come. */
+interface Unjudged {
+  readonly limits: readonly InForce[];
+  readonly missing: ReadonlySet<string>;
+}
+
+/** The worst grade a limit could give. */
+const worstEdge = (bands: Bands): GradeLevel => worstOf(...GRADES.filter((g) => bands[g] !== undefined).map(levelOf));
 
 function judgeBy(world: World, info: RefInfo, place: string, one: InForce): JudgedBy | Unknown {
   const { direction, aggregate: how } = one.limit;
@@ -128,23 +140,31 @@ function judgeBy(world: World, info: RefInfo, place: string, one: InForce): Judg
  * grade they agree on. One alone that may apply says nothing for certain. Too much and too little are judged apart:
  * a window is two limits.
  */
-function together(world: World, info: RefInfo, place: string, judged: readonly JudgedBy[]): BandRecord {
+function together(
+  world: World,
+  info: RefInfo,
+  place: string,
+  judged: readonly JudgedBy[],
+  unjudged: Unjudged,
+): BandRecord {
   const maybe = judged.filter((j) => j.applies !== true);
   const senses = [judged.filter((j) => isUpper(j.limit.direction)), judged.filter((j) => !isUpper(j.limit.direction))];
   const agree = (levels: (j: JudgedBy) => GradeLevel): GradeLevel =>
-    most(
-      senses.map((sense) => {
+    worstOf(
+      ...senses.map((sense) => {
         const certain = sense.filter((j) => j.applies === true);
-        if (certain.length > 0) return most(certain.map(levels));
-        return sense.length > 1 ? least(sense.map(levels)) : 0;
+        if (certain.length > 0) return worstOf(...certain.map(levels));
+        return sense.length > 1 ? mildestOf(...sense.map(levels)) : 0;
       }),
     );
   const low = agree((j) => j.span.low);
   const level = agree((j) => j.span.high);
   const incomplete = judged.some((j) => j.incomplete);
-  const highest = incomplete ? WORST : most(judged.map((j) => j.span.high));
+  const yet = [...judged.filter((j) => j.incomplete), ...unjudged.limits].map((l) => worstEdge(l.bands));
+  const highest = worstOf(...judged.map((j) => j.span.high), ...yet);
   const deciding = new Set<string>();
   if (highest > level) {
+    for (const key of unjudged.missing) deciding.add(key);
     for (const j of maybe) if (j.applies !== true) for (const key of j.applies.missing) deciding.add(key);
     const slot = incomplete ? world.site.slotFor(info, place) : undefined;
     if (slot !== undefined) deciding.add(slot.key);
@@ -164,9 +184,6 @@ function together(world: World, info: RefInfo, place: string, judged: readonly J
   };
 }
 
-const most = (levels: readonly GradeLevel[]): GradeLevel => levels.reduce<GradeLevel>((a, b) => (b > a ? b : a), 0);
-const least = (levels: readonly GradeLevel[]): GradeLevel => levels.reduce<GradeLevel>((a, b) => (b < a ? b : a), WORST);
-
 /** The limit that gives the grade: the first with it at the worse end; its edge of that grade. */
 export function decisive(record: BandRecord): { readonly by: JudgedBy; readonly edge: number } | undefined {
   for (const by of record.judged) {
@@ -178,5 +195,8 @@ export function decisive(record: BandRecord): { readonly by: JudgedBy; readonly 
 }
 
 function isLevel(grade: string, level: GradeLevel): boolean {
-  return (grade === "advisory" || grade === "minor" || grade === "major" || grade === "dangerous") && levelOf(grade) === level;
+  return (
+    (grade === "advisory" || grade === "minor" || grade === "major" || grade === "dangerous") &&
+    levelOf(grade) === level
+  );
 }

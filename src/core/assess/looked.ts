@@ -2,11 +2,13 @@
  * What has been looked at: the points asked of this person, the state of each, coverage per sheet. A point is sound
  * only when really answered, with every limit and rule over it known and none fired.
  */
-import { type Audience, gradeOf, type GradeLevel, type NonAnswer } from "../terms/index.js";
+import { type Audience, type GradeLevel, gradeOf, type NonAnswer } from "../terms/index.js";
 import { askedIn } from "./asked.js";
 import type { Asked, Coverage, Opened, PointState } from "./contract.js";
-import type { Given, Standing } from "./given.js";
-import type { Site, SlotNode, Spot } from "./site.js";
+import type { Given } from "./given.js";
+import type { SlotNode, Spot } from "./nodes.js";
+import type { Site } from "./site.js";
+import type { Standing } from "./understand.js";
 
 /** Not enough seen when more than this many tenths of what is asked were not looked at (common practice, no source). */
 const UNSEEN_TENTHS = 3;
@@ -45,7 +47,8 @@ export interface Looked {
 export type Answer = "answered" | "partly" | "non-answer" | "not-fitted" | "none";
 
 /** How far every spot is answered, by index. */
-export const answersOf = (site: Site, given: Given): readonly Answer[] => site.spots.map((spot) => answerOf(given, spot));
+export const answersOf = (site: Site, given: Given): readonly Answer[] =>
+  site.spots.map((spot) => answerOf(given, spot));
 
 /** Every field that is not optional answered; at least one where all are. */
 function answerOf(given: Given, spot: Spot): Answer {
@@ -80,7 +83,8 @@ export function lookedAt(input: LookedInput): Looked {
     const answer = input.answers[spot.index] ?? "none";
     const isAsked = asked.spots[spot.index] === true;
     if (answer !== "none") pushStates(input, spot, answer, points);
-    else if (isAsked) points.push({ point: spot.point.id, place: spot.place, state: spot.point.states[0] ?? "", is: "not-looked-at" });
+    else if (isAsked)
+      points.push({ point: spot.point.id, place: spot.place, state: spot.point.states[0] ?? "", is: "not-looked-at" });
     const count = counts.get(spot.point.sheet);
     if (count !== undefined) tally(count, input, spot, answer, isAsked);
   }
@@ -90,8 +94,12 @@ export function lookedAt(input: LookedInput): Looked {
 /** One entry per car state with replies. */
 function pushStates(input: LookedInput, spot: Spot, answer: Answer, out: PointState[]): void {
   const [only] = spot.point.states;
-  if (only !== undefined && spot.point.states.length === 1) return pushState(input, spot, answer, only, out);
-  for (const state of spot.point.states) if (spot.slots.some((slot) => standsIn(input.given, slot, state))) pushState(input, spot, answer, state, out);
+  if (only !== undefined && spot.point.states.length === 1) {
+    pushState(input, spot, answer, only, out);
+    return;
+  }
+  for (const state of spot.point.states)
+    if (spot.slots.some((slot) => standsIn(input.given, slot, state))) pushState(input, spot, answer, state, out);
 }
 
 function standsIn(given: Given, slot: SlotNode, state: string): boolean {
@@ -125,7 +133,8 @@ function verdictOf(input: LookedInput, spot: Spot, answer: Answer, differ: boole
   const { grades, open, notChecked } = input.verdicts;
   const grade = gradeOf(grades[spot.index] ?? 0);
   if (grade !== null) return grade;
-  const isSound = answer === "answered" && open[spot.index] !== true && !differ && !notChecked.has(spot.index) && !input.broken;
+  const isSound =
+    answer === "answered" && open[spot.index] !== true && !differ && !notChecked.has(spot.index) && !input.broken;
   return isSound ? "sound" : "answered";
 }
 
@@ -155,7 +164,8 @@ function tally(count: Count, input: LookedInput, spot: Spot, answer: Answer, isA
 }
 
 function nonAnswerOf(given: Given, spot: Spot): NonAnswer | undefined {
-  for (const slot of spot.slots) for (const s of given.replies[slot.id] ?? NONE) if (s.nonAnswer !== undefined) return s.nonAnswer;
+  for (const slot of spot.slots)
+    for (const s of given.replies[slot.id] ?? NONE) if (s.nonAnswer !== undefined) return s.nonAnswer;
   return undefined;
 }
 

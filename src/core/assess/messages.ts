@@ -21,10 +21,13 @@ const MESSAGES: Readonly<Record<string, (params: Params) => string>> = {
   "assess.no-values": (p) => `the reading of ${text(p, "key")} has no value`,
   "assess.fact-kind": (p) => `“${text(p, "value")}” does not fit the car fact ${text(p, "fact")}`,
   "assess.limit-unknown": (p) => `the limits book names ${text(p, "limit")}, which no loaded sheet has`,
-  "assess.figure-not-read": (p) => `the figure “${text(p, "typed")} ${text(p, "unit")}” for ${text(p, "limit")} cannot be read`,
+  "assess.figure-not-read": (p) =>
+    `the figure “${text(p, "typed")} ${text(p, "unit")}” for ${text(p, "limit")} cannot be read`,
   "assess.figure-empty": (p) => `the limits book has no figure for ${text(p, "limit")}`,
-  "assess.regrade-no-fault": (p) => `a grade given by hand names ${text(p, "fault")} at ${text(p, "place")}, which is not found`,
-  "assess.regrade-no-reason": (p) => `${text(p, "fault")} at ${text(p, "place")} may be lowered to ${text(p, "grade")} only with a reason`,
+  "assess.regrade-no-fault": (p) =>
+    `a grade given by hand names ${text(p, "fault")} at ${text(p, "place")}, which is not found`,
+  "assess.regrade-no-reason": (p) =>
+    `${text(p, "fault")} at ${text(p, "place")} may be lowered to ${text(p, "grade")} only with a reason`,
   "visit.format": (p) => `this is no visit file: format is ${text(p, "found")}${expected(p)}`,
   "visit.not-a-list": () => "a list must stand here",
   "visit.text": (p) => `${text(p, "found")} is no text`,
@@ -42,7 +45,8 @@ const MESSAGES: Readonly<Record<string, (params: Params) => string>> = {
   "visit.reply-shape": (p) => `${text(p, "found")} is no reply`,
   "visit.unknown-point": (p) => `unknown point “${text(p, "found")}”: no loaded sheet has it`,
   "visit.unknown-place": (p) => `unknown place “${text(p, "found")}” for ${text(p, "point")}${expected(p)}`,
-  "visit.place-kind": (p) => `${text(p, "point")} is looked at per ${text(p, "kind")} and one by one, not at “${text(p, "place")}”${expected(p)}`,
+  "visit.place-kind": (p) =>
+    `${text(p, "point")} is looked at per ${text(p, "kind")} and one by one, not at “${text(p, "place")}”${expected(p)}`,
   "visit.state-missing": (p) => `${text(p, "point")} is looked at in several car states; say which${expected(p)}`,
   "visit.unknown-state": (p) => `“${text(p, "found")}” is no car state of ${text(p, "point")}${expected(p)}`,
   "visit.non-answer": (p) => `unknown non-answer “${text(p, "found")}”${expected(p)}`,

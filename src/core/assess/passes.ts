@@ -1,10 +1,10 @@
 /** The three passes: discards, replies to findings, findings to effects. No pass reads its own output. */
 import { forget } from "./changes.js";
-import { type ConditionRun, runCondition } from "./gates.js";
-import { type Run, runRule } from "./run-rule.js";
-import type { AskedNode, GateNode, RuleNode } from "./site.js";
-import { isFound, type World } from "./world.js";
 import { underEveryChoice } from "./choices.js";
+import { type ConditionRun, runCondition } from "./gates.js";
+import type { AskedNode, GateNode, RuleNode } from "./nodes.js";
+import { type Run, runRule } from "./run-rule.js";
+import { isFound, type World } from "./world.js";
 
 /** Faults the second pass concluded, by id: their places. */
 export type Founds = ReadonlyMap<string, readonly string[]>;
@@ -15,11 +15,13 @@ export type Founds = ReadonlyMap<string, readonly string[]>;
  */
 export function runPasses(world: World, before: Founds | undefined): Founds {
   const { site, records } = world;
-  for (const node of site.rules) if (node.rule.pass < 3 && records[node.id] === undefined) records[node.id] = runRule(world, node);
+  for (const node of site.rules)
+    if (node.rule.pass < 3 && records[node.id] === undefined) records[node.id] = runRule(world, node);
   const founds = foundIn(world);
   if (before !== undefined) forget(changedFounds(world, before, founds), records, world.rawRecords);
   world.founds = founds;
-  for (const node of site.rules) if (node.rule.pass === 3 && records[node.id] === undefined) records[node.id] = runRule(world, node);
+  for (const node of site.rules)
+    if (node.rule.pass === 3 && records[node.id] === undefined) records[node.id] = runRule(world, node);
   for (const node of site.gates) records[node.id] ??= runCondition(world, node);
   for (const node of site.asked) records[node.id] ??= runAsked(world, node);
   return founds;
@@ -43,7 +45,11 @@ function foundIn(world: World): Founds {
 function changedFounds(world: World, before: Founds, after: Founds): ReadonlySet<number> {
   const changed = new Set<number>();
   for (const node of world.site.nodes)
-    if (node.kind === "found" && isFound(world.site, before, node.name, node.place) !== isFound(world.site, after, node.name, node.place)) changed.add(node.id);
+    if (
+      node.kind === "found" &&
+      isFound(world.site, before, node.name, node.place) !== isFound(world.site, after, node.name, node.place)
+    )
+      changed.add(node.id);
   return changed;
 }
 

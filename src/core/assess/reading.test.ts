@@ -10,7 +10,8 @@ test("[AS1] gauge error and set-up error add in quadrature, whatever the gauge",
 });
 
 test("[AS2] no reading has no value, never nought", () => {
-  for (const how of ["max", "min", "mean", "median", "spread", "each"] as const) expect(aggregate(shots(), how)).toBeUndefined();
+  for (const how of ["max", "min", "mean", "median", "spread", "each"] as const)
+    expect(aggregate(shots(), how)).toBeUndefined();
 });
 
 test("[AS2] largest, smallest and each carry the uncertainty of one reading", () => {

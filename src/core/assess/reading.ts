@@ -3,7 +3,7 @@
  * u² = d²/12 + e²/3 + s²/n: display step d, gauge error ±e, scatter s of n repeats (JCGM 100:2008, from memory).
  */
 import type { Measured } from "../expr/run.js";
-import { isUpper, type Direction } from "./band.js";
+import { type Direction, isUpper } from "./band.js";
 
 /** Numbers in the canonical unit of the quantity, step and error in canonical size. */
 export interface Shots {

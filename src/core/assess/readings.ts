@@ -1,6 +1,6 @@
 /** Readings as judged, for the screen: value, uncertainty and every limit over it. Concludes nothing. */
 import { Unknown } from "../expr/run.js";
-import { GRADES, type Grade, gradeOf, type GradeLevel } from "../terms/index.js";
+import { GRADES, type Grade, type GradeLevel, gradeOf } from "../terms/index.js";
 import { isQuantity } from "../units/index.js";
 import { type Bands, standingOf } from "./band.js";
 import { edgeInUnit, measuredIn } from "./because.js";

@@ -12,14 +12,32 @@ export function applyRegrades(assessment: Assessment, regrades: readonly Regrade
   const at = (r: { readonly fault: string; readonly place: string }) => `${r.fault}@${r.place}`;
   const faultsAt = new Set(assessment.faults.map(at));
   for (const r of regrades)
-    if (!faultsAt.has(at(r))) problems.push(problem("assess.regrade-no-fault", {}, { fault: r.fault, place: r.place, id: r.id }));
-  const faults = assessment.faults.map((fault) => regraded(fault, regrades.filter((r) => at(r) === at(fault)), problems));
+    if (!faultsAt.has(at(r)))
+      problems.push(problem("assess.regrade-no-fault", {}, { fault: r.fault, place: r.place, id: r.id }));
+  const faults = assessment.faults.map((fault) =>
+    regraded(
+      fault,
+      regrades.filter((r) => at(r) === at(fault)),
+      problems,
+    ),
+  );
   const isSame = faults.every((f, i) => f === assessment.faults[i]);
-  if (isSame) return problems.length === 0 ? assessment : { ...assessment, problems: [...assessment.problems, ...problems] };
+  if (isSame)
+    return problems.length === 0 ? assessment : { ...assessment, problems: [...assessment.problems, ...problems] };
   const sorted = [...faults].sort((a, b) => levelOf(b.grade) - levelOf(a.grade));
-  const calmed = new Set(faults.filter((f) => f.byHand !== undefined && f.byHand.was === "dangerous" && f.grade !== "dangerous").flatMap((f) => f.rules));
+  const calmed = new Set(
+    faults
+      .filter((f) => f.byHand !== undefined && f.byHand.was === "dangerous" && f.grade !== "dangerous")
+      .flatMap((f) => f.rules),
+  );
   const gates = assessment.gates.map((gate) => (isDrivingGate(gate.guards) ? driving(gate, faults, calmed) : gate));
-  return { ...assessment, faults: sorted, gates, cautions: cautionsAfter(assessment.cautions, gates), problems: [...assessment.problems, ...problems] };
+  return {
+    ...assessment,
+    faults: sorted,
+    gates,
+    cautions: cautionsAfter(assessment.cautions, gates),
+    problems: [...assessment.problems, ...problems],
+  };
 }
 
 /** Cautions of rules stay; those of gates follow the gates. */
@@ -42,10 +60,15 @@ function regraded(fault: Fault, regrades: readonly Regrade[], problems: Problem[
   const standing = regrades.filter((r) => {
     const isLower = levelOf(r.grade) < levelOf(fault.grade);
     if (!isLower || r.reason.trim() !== "") return true;
-    problems.push(problem("assess.regrade-no-reason", {}, { fault: fault.fault, place: fault.place, grade: r.grade, id: r.id }));
+    problems.push(
+      problem("assess.regrade-no-reason", {}, { fault: fault.fault, place: fault.place, grade: r.grade, id: r.id }),
+    );
     return false;
   });
-  const worst = standing.reduce<Regrade | undefined>((w, r) => (w === undefined || levelOf(r.grade) > levelOf(w.grade) ? r : w), undefined);
+  const worst = standing.reduce<Regrade | undefined>(
+    (w, r) => (w === undefined || levelOf(r.grade) > levelOf(w.grade) ? r : w),
+    undefined,
+  );
   if (worst === undefined || worst.grade === fault.grade) return fault;
   const was: Grade = fault.grade;
   return { ...fault, grade: worst.grade, byHand: { was, reason: worst.reason, id: worst.id } };
@@ -54,7 +77,9 @@ function regraded(fault: Fault, regrades: readonly Regrade[], problems: Problem[
 /** A fault lowered by hand no longer shuts the road, nor do the rules that found it; its cautions are still told. */
 function driving(gate: GateState, faults: readonly Fault[], calmed: ReadonlySet<string>): GateState {
   const kept = gate.trippedBy.filter((c) => c.kind === "condition" || (c.kind === "caution" && !calmed.has(c.rule)));
-  const dangerous = faults.filter((f) => f.grade === "dangerous").map((f): TripCause => ({ kind: "dangerous", fault: f.fault, place: f.place }));
+  const dangerous = faults
+    .filter((f) => f.grade === "dangerous")
+    .map((f): TripCause => ({ kind: "dangerous", fault: f.fault, place: f.place }));
   const trippedBy = [...kept, ...dangerous];
   return { ...gate, trippedBy, state: trippedBy.length > 0 ? "tripped" : gate.otherwise };
 }

@@ -1,7 +1,7 @@
 // [AS17]–[AS33] When a rule fires, where it concludes, replies that differ, and what effects do.
 import { expect, test } from "vitest";
 import { replies, rule, smallEngine, visit } from "../../../tests/support/small-car.js";
-import { assess, type AssessInput, explain, type StandingReply } from "./index.js";
+import { type AssessInput, assess, explain, type StandingReply } from "./index.js";
 
 const engine = smallEngine();
 type Said = Parameters<typeof replies>[1];
@@ -11,7 +11,14 @@ const of = (a: ReturnType<typeof on>, id: string) => a.findings.filter((f) => f.
 
 test("[AS21] a rule fires when every deciding term is known and true, and names what it rests on", () => {
   const [found] = of(on({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }), "hub.r01");
-  expect(found).toMatchObject({ fault: "hub.race", place: "FR", grade: "major", sure: "likely", jobs: ["job.hub.bearing"], cautions: ["cau.to-workshop"] });
+  expect(found).toMatchObject({
+    fault: "hub.race",
+    place: "FR",
+    grade: "major",
+    sure: "likely",
+    jobs: ["job.hub.bearing"],
+    cautions: ["cau.to-workshop"],
+  });
   expect(found?.because.map((b) => b.kind === "reply" && [b.key.point, b.id, b.supports])).toEqual([
     ["hub.rock", "e0", false],
     ["hub.spin", "e1", false],
@@ -22,8 +29,13 @@ test("[AS21] with a term missing it neither fires nor clears, and the missing re
   const a = on({ "hub.rock@FR": "none" });
   expect(a.findings).toEqual([]);
   expect(a.settle[0]).toMatchObject({ point: "hub.spin", place: "FR", decides: ["hub.r01"] });
-  expect(explain(engine, visit(replies(engine, { "hub.rock@FR": "none" })), "hub.r01", "FR")).toEqual({ is: "unknown", missing: ["hub.spin@FR#w7-hang.feel"] });
-  expect(explain(engine, visit(replies(engine, { "hub.rock@FR": "none", "hub.spin@FR": "smooth" })), "hub.r01", "FR").is).toBe("false");
+  expect(explain(engine, visit(replies(engine, { "hub.rock@FR": "none" })), "hub.r01", "FR")).toEqual({
+    is: "unknown",
+    missing: ["hub.spin@FR#w7-hang.feel"],
+  });
+  expect(
+    explain(engine, visit(replies(engine, { "hub.rock@FR": "none", "hub.spin@FR": "smooth" })), "hub.r01", "FR").is,
+  ).toBe("false");
 });
 
 test("[AS21] nothing is to settle where nothing it looks at was answered", () => {
@@ -53,47 +65,81 @@ test("[AS17] a place where the point is not fitted drops out of 'every' and 'som
 });
 
 test("[AS18] looked at in two car states: what either shows counts", () => {
-  expect(of(on({ "hub.seen-twice@FR#w1-cold": "sound", "hub.seen-twice@FR#w8-off": "torn" }), "hub.r20")).toMatchObject([{ differ: [] }]);
-  expect(of(on({ "hub.seen-twice@FR#w1-cold": "not-reached", "hub.seen-twice@FR#w8-off": "sound" }), "hub.r20")).toEqual([]);
+  expect(of(on({ "hub.seen-twice@FR#w1-cold": "sound", "hub.seen-twice@FR#w8-off": "torn" }), "hub.r20")).toMatchObject(
+    [{ differ: [] }],
+  );
+  expect(
+    of(on({ "hub.seen-twice@FR#w1-cold": "not-reached", "hub.seen-twice@FR#w8-off": "sound" }), "hub.r20"),
+  ).toEqual([]);
 });
 
 test("[AS19] two replies on one point both stand: the rule fires under either, and says which", () => {
-  const a = assess(engine, visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "smooth" })));
+  const a = assess(
+    engine,
+    visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "smooth" })),
+  );
   expect(of(a, "hub.r01")).toMatchObject([{ place: "FR", grade: "major", differ: ["a1"] }]);
   expect(a.points.find((p) => p.point === "hub.spin" && p.place === "FR")?.is).toBe("major");
 });
 
 test("[AS19] where every choice fires alike nothing differs; the worst grade of all choices stands", () => {
-  const alike = assess(engine, visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "rough" })));
+  const alike = assess(
+    engine,
+    visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "rough" })),
+  );
   expect(of(alike, "hub.r01")).toMatchObject([{ differ: [] }]);
-  const worse = assess(engine, visit(both({ "hub.float@FR": "0.30 mm", "hub.kind@FR": "taper" }, { "hub.float@FR": "0.90 mm" })));
+  const worse = assess(
+    engine,
+    visit(both({ "hub.float@FR": "0.30 mm", "hub.kind@FR": "taper" }, { "hub.float@FR": "0.90 mm" })),
+  );
   expect(of(worse, "hub.r03")).toMatchObject([{ grade: "dangerous", differ: ["b0"] }]);
 });
 
 test("[AS19] true under one choice, not known under another: it fires; false under one, not known under another: not known", () => {
-  const fires = assess(engine, visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "not-reached" })));
+  const fires = assess(
+    engine,
+    visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "not-reached" })),
+  );
   expect(of(fires, "hub.r01")).toHaveLength(1);
-  const waits = explain(engine, visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "smooth" }, { "hub.spin@FR": "could-not-tell" })), "hub.r01", "FR");
+  const waits = explain(
+    engine,
+    visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "smooth" }, { "hub.spin@FR": "could-not-tell" })),
+    "hub.r01",
+    "FR",
+  );
   expect(waits).toEqual({ is: "unknown", missing: ["hub.spin@FR#w7-hang.feel"] });
 });
 
 test("[AS19] a gate is tripped by either of two replies, and cleared only by both", () => {
   const tight = { "hub.nuts@FL": "tight", "hub.nuts@FR": "tight", "hub.nuts@RL": "tight", "hub.nuts@RR": "tight" };
-  const gate = (standing: StandingReply[]) => assess(engine, visit(standing)).gates.find((g) => g.gate === "gate.no-road")?.state;
+  const gate = (standing: StandingReply[]) =>
+    assess(engine, visit(standing)).gates.find((g) => g.gate === "gate.no-road")?.state;
   expect(gate(both(tight, { "hub.nuts@FR": "loose" }))).toBe("not cleared");
   expect(gate(both({ "hub.rock@FR": "none" }, { "hub.rock@FR": "bad" }))).toBe("tripped");
 });
 
 test("[AS19] more than sixty-four choices are not gone through: not known, every one named", () => {
-  const everywhere = smallEngine([rule("hub.t1", "car", "hub.t", "minor", 'places("corner").all(c, c.hub.spin == "rough" && c.hub.rock == "none")')]);
+  const everywhere = smallEngine([
+    rule("hub.t1", "car", "hub.t", "minor", 'places("corner").all(c, c.hub.spin == "rough" && c.hub.rock == "none")'),
+  ]);
   const corners = ["FL", "FR", "RL", "RR"];
-  const said = (spin: string, rock: string) => Object.fromEntries(corners.flatMap((c) => [[`hub.spin@${c}`, spin], [`hub.rock@${c}`, rock]]));
+  const said = (spin: string, rock: string) =>
+    Object.fromEntries(
+      corners.flatMap((c) => [
+        [`hub.spin@${c}`, spin],
+        [`hub.rock@${c}`, rock],
+      ]),
+    );
   const standing = both(said("rough", "none"), said("smooth", "clear"));
   const got = explain(everywhere, visit(standing), "hub.t1", "car");
   expect(got.is).toBe("unknown");
   expect(got.missing).toHaveLength(8);
   // three corners of one point each: eight choices
-  const few = both(Object.fromEntries(corners.map((c) => [`hub.spin@${c}`, "rough"])), { "hub.spin@FL": "smooth", "hub.spin@FR": "smooth", "hub.spin@RL": "smooth" });
+  const few = both(Object.fromEntries(corners.map((c) => [`hub.spin@${c}`, "rough"])), {
+    "hub.spin@FL": "smooth",
+    "hub.spin@FR": "smooth",
+    "hub.spin@RL": "smooth",
+  });
   const rock = replies(engine, Object.fromEntries(corners.map((c) => [`hub.rock@${c}`, "none"])), "r");
   expect(explain(everywhere, visit([...few, ...rock]), "hub.t1", "car").is).toBe("true");
 });
@@ -102,11 +148,16 @@ test("[AS19] two values of a car fact are choices too", () => {
   const said = replies(engine, { "hub.rock@FR": "clear" });
   const car = { facts: { brakes: "inboard" }, otherFacts: { brakes: ["outboard"] }, limits: [] };
   expect(of(assess(engine, visit(said, { car })), "hub.r18")).toMatchObject([{ differ: ["car@car#.brakes"] }]);
-  expect(of(on({ "hub.rock@FR": "clear" }, { car: { facts: { brakes: "inboard" }, limits: [] } }), "hub.r18")).toEqual([]);
+  expect(of(on({ "hub.rock@FR": "clear" }, { car: { facts: { brakes: "inboard" }, limits: [] } }), "hub.r18")).toEqual(
+    [],
+  );
 });
 
 test("[AS20] the same said twice is not two that differ", () => {
-  const a = assess(engine, visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "grumble" })));
+  const a = assess(
+    engine,
+    visit(both({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }, { "hub.spin@FR": "grumble" })),
+  );
   expect(of(a, "hub.r01")).toMatchObject([{ differ: [] }]);
   const sound = assess(engine, visit(both({ "hub.listen@FR": "quiet" }, { "hub.listen@FR": "quiet" })));
   expect(sound.points.find((p) => p.point === "hub.listen" && p.place === "FR")?.is).toBe("sound");
@@ -121,20 +172,31 @@ test("[AS22] the grade of a reading not taken yet is the least it may be, and th
   const a = on({ "hub.rock@FR": "clear", "hub.spin@FR": "smooth" });
   expect(of(a, "hub.r06")).toMatchObject([{ grade: "minor", atLeast: true }]);
   expect(a.open).toContainEqual({ point: "hub.float", place: "FR", because: "hub.r06" });
-  expect(of(on({ "hub.rock@FR": "clear", "hub.spin@FR": "smooth", "hub.float@FR": "0.90 mm", "hub.kind@FR": "unit" }), "hub.r06")).toMatchObject([{ grade: "dangerous", atLeast: false }]);
+  expect(
+    of(
+      on({ "hub.rock@FR": "clear", "hub.spin@FR": "smooth", "hub.float@FR": "0.90 mm", "hub.kind@FR": "unit" }),
+      "hub.r06",
+    ),
+  ).toMatchObject([{ grade: "dangerous", atLeast: false }]);
 });
 
 test("[AS23] a supporting term known true raises how sure; not known it opens the point; false it does nothing", () => {
   const said = { "hub.rock@FR": "none", "hub.spin@FR": "grumble" };
   const sure = (more: Said) => of(on({ ...said, ...more }), "hub.r01")[0]?.sure;
-  expect([sure({}), sure({ "hub.listen@FR": "grumble" }), sure({ "hub.listen@FR": "quiet" })]).toEqual(["likely", "certain", "likely"]);
+  expect([sure({}), sure({ "hub.listen@FR": "grumble" }), sure({ "hub.listen@FR": "quiet" })]).toEqual([
+    "likely",
+    "certain",
+    "likely",
+  ]);
   expect(on(said).faults[0]?.settle).toContainEqual({ point: "hub.listen", place: "FR", because: "hub.r01" });
 });
 
 test("[AS24] it concludes at every place inside the wider one where 'where' holds, else at the wider one", () => {
   const noise = { "hub.noise": "hum", "hub.bend": "left-bend" };
   expect(of(on(noise), "hub.r02").map((f) => f.place)).toEqual(["side-R"]);
-  expect(of(on({ ...noise, "hub.spin@FR": "grumble", "hub.spin@RR": "rough" }), "hub.r02").map((f) => f.place)).toEqual(["FR", "RR"]);
+  expect(of(on({ ...noise, "hub.spin@FR": "grumble", "hub.spin@RR": "rough" }), "hub.r02").map((f) => f.place)).toEqual(
+    ["FR", "RR"],
+  );
   // a rough wheel on the other side says nothing about this one
   expect(of(on({ ...noise, "hub.spin@FL": "grumble" }), "hub.r02").map((f) => f.place)).toEqual(["side-R"]);
 });
@@ -146,7 +208,11 @@ test("[AS24] a relation that is a kind concludes at the wider place, once", () =
 test("[AS25] it opens points here, at the twin, and of sheets that are not there", () => {
   const [found] = of(on({ "hub.rock@FR": "none", "hub.spin@FR": "grumble" }), "hub.r01");
   expect(found?.opens.map((o) => `${o.point}@${o.place}`)).toEqual(["hub.listen@FR", "hub.spin@FL", "joi.boot@FR"]);
-  expect(on({ "hub.rock@FR": "none", "hub.spin@FR": "grumble", "hub.spin@FL": "smooth" }).open.map((o) => `${o.point}@${o.place}`)).toEqual(["hub.listen@FR", "joi.boot@FR"]);
+  expect(
+    on({ "hub.rock@FR": "none", "hub.spin@FR": "grumble", "hub.spin@FL": "smooth" }).open.map(
+      (o) => `${o.point}@${o.place}`,
+    ),
+  ).toEqual(["hub.listen@FR", "joi.boot@FR"]);
 });
 
 test("[AS27] a discarded reading grades nothing and is not checked; the discarding is listed", () => {
@@ -164,7 +230,12 @@ test("[AS27] two replies about the probe: the reading still grades under the one
 });
 
 test("[AS28] a raise lifts one step in all, never above dangerous, and says so", () => {
-  const floats = { "hub.float@FL": "0.06 mm", "hub.float@FR": "0.16 mm", "hub.kind@FL": "taper", "hub.kind@FR": "taper" };
+  const floats = {
+    "hub.float@FL": "0.06 mm",
+    "hub.float@FR": "0.16 mm",
+    "hub.kind@FL": "taper",
+    "hub.kind@FR": "taper",
+  };
   const a = on(floats);
   expect(a.faults.find((f) => f.fault === "hub.play" && f.place === "FR")?.grade).toBe("major");
   expect(of(a, "hub.r03")[0]?.because).toContainEqual({ kind: "raised", rule: "hub.r10" });
@@ -183,7 +254,8 @@ test("[AS28] readings no further apart than their gauge can tell raise nothing",
 test("[AS29] what rests on a point heard under a louder noise is no more than possible", () => {
   const said = { "hub.noise": "loud", "hub.bend": "left-bend" } as const;
   const heard = smallEngine([rule("hub.t1", "car", "hub.t", "minor", 'hub.noise == "loud"', { sure: "certain" })]);
-  const sure = (more: Said) => assess(heard, visit(replies(heard, { ...said, ...more }))).findings.find((f) => f.rule === "hub.t1")?.sure;
+  const sure = (more: Said) =>
+    assess(heard, visit(replies(heard, { ...said, ...more }))).findings.find((f) => f.rule === "hub.t1")?.sure;
   expect([sure({ "hub.masked": "no" }), sure({ "hub.masked": "exhaust" })]).toEqual(["certain", "possible"]);
 });
 
@@ -196,7 +268,9 @@ test("[AS30] 'not checked' keeps an answer from counting", () => {
 
 test("[AS31] 'open' opens points and 'order' orders jobs", () => {
   const a = on({ "hub.spin@FR": "rough", "joi.boot@FR": "split" });
-  expect(a.open.map((o) => `${o.point}@${o.place}`)).toEqual(expect.arrayContaining(["hub.grease@FR", "hub.listen@FL"]));
+  expect(a.open.map((o) => `${o.point}@${o.place}`)).toEqual(
+    expect.arrayContaining(["hub.grease@FR", "hub.listen@FL"]),
+  );
   expect(a.orders).toEqual([{ before: "job.joi.boot", after: "job.hub.bearing", place: "car", rule: "x.r02" }]);
 });
 
@@ -207,7 +281,12 @@ test("[AS32] the third pass sees faults of the second; a raise never feeds anoth
     { id: "hub.t3", scope: "corner", effect: { open: ["hub.grease"] }, when: '!found("hub.race")', sure: "certain" },
   ]);
   const a = assess(chain, visit(replies(chain, { "hub.rock@FR": "none", "hub.spin@FR": "grumble" })));
-  expect(a.findings.filter((f) => f.grade === null).map((f) => `${f.rule}@${f.place}`).sort()).toEqual(["hub.t1@FR", "hub.t2@car", "hub.t3@FL", "hub.t3@RL", "hub.t3@RR"]);
+  expect(
+    a.findings
+      .filter((f) => f.grade === null)
+      .map((f) => `${f.rule}@${f.place}`)
+      .sort(),
+  ).toEqual(["hub.t1@FR", "hub.t2@car", "hub.t3@FL", "hub.t3@RL", "hub.t3@RR"]);
   expect(a.faults.find((f) => f.fault === "hub.race")?.grade).toBe("dangerous");
 });
 
@@ -224,7 +303,14 @@ test("[AS21] a provisional rule may rest on silence, and says it does", () => {
 });
 
 test("a reply for a place this car has not, or a point nobody knows, is told", () => {
-  const stray: StandingReply = { key: { point: "hub.rock", place: "XX", state: "w7-hang", field: "feel" }, value: { type: "words", words: ["bad"] }, id: "s" };
+  const stray: StandingReply = {
+    key: { point: "hub.rock", place: "XX", state: "w7-hang", field: "feel" },
+    value: { type: "words", words: ["bad"] },
+    id: "s",
+  };
   const a = assess(engine, visit([stray, { ...stray, key: { ...stray.key, point: "hub.nothing", place: "FR" } }]));
-  expect(a.problems.map((p) => [p.code, p.params["what"]])).toEqual([["assess.reply-nowhere", "place"], ["assess.reply-nowhere", "point"]]);
+  expect(a.problems.map((p) => [p.code, p.params["what"]])).toEqual([
+    ["assess.reply-nowhere", "place"],
+    ["assess.reply-nowhere", "point"],
+  ]);
 });

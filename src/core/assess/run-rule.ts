@@ -1,12 +1,14 @@
 /** One rule at one place: whether it fires, what it then says, and what it waits for when not known. Merges nothing. */
 import { type Evaluate, type Outcome, Unknown } from "../expr/run.js";
-import { type Grade, gradeOf, type GradeLevel, levelOf, type Sure, SURENESS } from "../terms/index.js";
+import { type Grade, type GradeLevel, gradeOf, levelOf, SURENESS, type Sure } from "../terms/index.js";
 import { becauseOf } from "./because.js";
 import { type Choice, type UnderChoice, underEveryChoice } from "./choices.js";
 import type { Because } from "./contract.js";
+import { type Kept, NO_PROBLEMS } from "./ledger.js";
+import { worstOf } from "./levels.js";
 import type { RuleInfo } from "./model.js";
-import type { RuleNode } from "./site.js";
-import { type Kept, NO_PROBLEMS, type World } from "./world.js";
+import type { RuleNode } from "./nodes.js";
+import type { World } from "./world.js";
 
 /** What a firing rule says at one place, before the third pass. */
 export interface Draft {
@@ -127,8 +129,7 @@ function gradeFor(world: World, rule: RuleInfo, place: string, missing: Set<stri
     } else {
       for (const key of band.deciding) missing.add(key);
       if (band.close) for (const key of world.closerKeys(rule.limitOf, place)) missing.add(key);
-      const level = band.level > least ? band.level : least;
-      graded = { level, close: band.close && band.level > least, atLeast: band.atLeast };
+      graded = { level: worstOf(band.level, least), close: band.close && band.level > least, atLeast: band.atLeast };
     }
   }
   const { worse } = rule;
@@ -164,7 +165,12 @@ function conclude(world: World, node: RuleNode, reads: readonly number[], missin
   return drafts.length === 0 ? NONE : { is: "true", missing, drafts };
 }
 
-function asked(world: World, condition: Evaluate | undefined, place: string, missing: Set<string>): { outcome: Outcome; reads: readonly number[] } {
+function asked(
+  world: World,
+  condition: Evaluate | undefined,
+  place: string,
+  missing: Set<string>,
+): { outcome: Outcome; reads: readonly number[] } {
   if (condition === undefined) return { outcome: false, reads: [] };
   const start = world.reads.length;
   const outcome = condition(world, place);
@@ -214,7 +220,8 @@ function withoutRepeats(because: readonly Because[]): readonly Because[] {
 
 /** Fires if any choice makes it fire: at each place the worst that is said, naming the replies it rests on. */
 function combine(world: World, answers: readonly UnderChoice<Once>[], tooMany: readonly number[]): Once {
-  if (tooMany.length > 0) return { is: "unknown", missing: new Set(tooMany.map((id) => keyOf(world, id))), drafts: NO_DRAFTS };
+  if (tooMany.length > 0)
+    return { is: "unknown", missing: new Set(tooMany.map((id) => keyOf(world, id))), drafts: NO_DRAFTS };
   const first = answers[0]?.value ?? NONE;
   if (answers.length === 1) return first;
   const firing = answers.filter((a) => a.value.is === "true");
@@ -231,11 +238,20 @@ function combine(world: World, answers: readonly UnderChoice<Once>[], tooMany: r
   return answers.some((a) => a.value.is === "false") ? FALSE : NONE;
 }
 
-function worstOfChoices(world: World, answers: readonly UnderChoice<Once>[], firing: readonly UnderChoice<Once>[]): readonly Draft[] {
+function worstOfChoices(
+  world: World,
+  answers: readonly UnderChoice<Once>[],
+  firing: readonly UnderChoice<Once>[],
+): readonly Draft[] {
   const places = [...new Set(firing.flatMap((a) => a.value.drafts.map((d) => d.place)))];
   return places.flatMap((place) => {
-    const said = firing.flatMap((a) => a.value.drafts.filter((d) => d.place === place).map((draft) => ({ draft, choice: a.choice })));
-    const worst = said.reduce<(typeof said)[number] | undefined>((w, s) => (w === undefined || isWorse(s.draft, w.draft) ? s : w), undefined);
+    const said = firing.flatMap((a) =>
+      a.value.drafts.filter((d) => d.place === place).map((draft) => ({ draft, choice: a.choice })),
+    );
+    const worst = said.reduce<(typeof said)[number] | undefined>(
+      (w, s) => (w === undefined || isWorse(s.draft, w.draft) ? s : w),
+      undefined,
+    );
     if (worst === undefined) return [];
     const alike = said.length === answers.length && said.every((s) => s.draft.grade === worst.draft.grade);
     return [alike ? worst.draft : { ...worst.draft, differ: chosenIds(world, worst.choice) }];
@@ -252,7 +268,8 @@ function chosenIds(world: World, choice: Choice): readonly string[] {
   return [...choice].flatMap(([node, at]) => {
     const all = world.given.replies[node];
     const taken = all?.[at];
-    if (all === undefined || taken === undefined) return world.given.facts[node]?.[at] === undefined ? [] : [keyOf(world, node)];
+    if (all === undefined || taken === undefined)
+      return world.given.facts[node]?.[at] === undefined ? [] : [keyOf(world, node)];
     return all.some((s) => s !== taken && s.key.state === taken.key.state) ? [taken.id] : [];
   });
 }

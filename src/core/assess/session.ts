@@ -1,12 +1,13 @@
 /** An assessment that can be carried on reply by reply. Knows no journal and no screen. */
 import { assemble } from "./assemble.js";
+import { changedNodes, forget } from "./changes.js";
 import type { AssessInput, Assessment } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { type Given, layOut } from "./given.js";
-import { changedNodes, forget } from "./changes.js";
+import type { Records } from "./ledger.js";
 import { type Founds, runPasses } from "./passes.js";
 import { buildSite, type Site } from "./site.js";
-import { type Records, World } from "./world.js";
+import { World } from "./world.js";
 
 /** An assessment with what it rests on, to be carried on from. Never altered: `reassess` gives a new one. */
 export interface Session {

@@ -1,9 +1,11 @@
 /** Which replies would decide the most, and which points are open next. Decides nothing itself. */
-import { type GradeLevel } from "../terms/index.js";
+import type { GradeLevel } from "../terms/index.js";
 import type { Opened, Settle } from "./contract.js";
 import { readKey } from "./keys.js";
+import { worstOf } from "./levels.js";
+import type { RuleNode } from "./nodes.js";
 import type { Run } from "./run-rule.js";
-import type { RuleNode, Site } from "./site.js";
+import type { Site } from "./site.js";
 
 /** A rule not known at a place though a deciding reply is given, or one whose reading is too close to call. */
 export interface Waiting {
@@ -41,9 +43,17 @@ export function settlePoints(site: Site, waiting: readonly Waiting[]): readonly 
   }
   return [...rows.values()]
     .map((row) => ({ row, weight: weightOf(row) }))
-    .sort((a, b) => compareWeights(a.weight, b.weight) || a.row.walk - b.row.walk || compareText(a.row.point, b.row.point) || compareText(a.row.place, b.row.place))
+    .sort(
+      (a, b) =>
+        compareWeights(a.weight, b.weight) ||
+        a.row.walk - b.row.walk ||
+        compareText(a.row.point, b.row.point) ||
+        compareText(a.row.place, b.row.place),
+    )
     .map(({ row }): Settle => {
-      const telling = [...row.rules].sort((a, b) => Number(b.alone) - Number(a.alone) || b.node.rule.worst - a.node.rule.worst || a.node.id - b.node.id);
+      const telling = [...row.rules].sort(
+        (a, b) => Number(b.alone) - Number(a.alone) || b.node.rule.worst - a.node.rule.worst || a.node.id - b.node.id,
+      );
       const decides = [...new Set(telling.map((r) => r.node.rule.rule.id))];
       return { point: row.point, place: row.place, because: decides[0] ?? "", decides, closer: row.closer };
     });
@@ -51,7 +61,7 @@ export function settlePoints(site: Site, waiting: readonly Waiting[]): readonly 
 
 function weightOf(row: Row): readonly number[] {
   const alone = row.rules.filter((r) => r.alone);
-  const worst = (rules: typeof row.rules): GradeLevel => rules.reduce<GradeLevel>((w, r) => (r.node.rule.worst > w ? r.node.rule.worst : w), 0);
+  const worst = (rules: typeof row.rules): GradeLevel => worstOf(...rules.map((r) => r.node.rule.worst));
   return [worst(alone), alone.length, worst(row.rules), row.rules.length];
 }
 

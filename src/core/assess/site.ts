@@ -5,83 +5,22 @@
 import { Unknown } from "../expr/run.js";
 import { buildPlaces, type PlaceChange, type PlaceTree } from "../sheet/run.js";
 import { keyText, type Problem } from "../terms/index.js";
-import type { FieldInfo, GateInfo, LimitInfo, Model, PointInfo, RefInfo, RuleInfo } from "./model.js";
+import { cached1, cached2 } from "./cached.js";
+import type { FieldInfo, LimitInfo, Model, PointInfo, RefInfo, RuleInfo } from "./model.js";
 import { plainId } from "./model.js";
-
-/** A point at a place. */
-export interface Spot {
-  readonly index: number;
-  readonly point: PointInfo;
-  readonly place: string;
-  readonly slots: readonly SlotNode[];
-  /** Position in the walk round the car. */
-  readonly walk: number;
-}
-
-/** One field of a point at a place: what a reply fills. */
-export interface SlotNode {
-  readonly kind: "slot";
-  readonly id: number;
-  readonly spot: Spot;
-  readonly field: FieldInfo;
-  readonly ref: RefInfo;
-  /** `keyText` in the point's first car state. */
-  readonly key: string;
-  readonly unknown: Unknown;
-  /** Rules that may discard this reading. */
-  readonly discards: readonly DiscardNode[];
-}
-export interface FactNode {
-  readonly kind: "fact";
-  readonly id: number;
-  readonly name: string;
-  readonly key: string;
-  readonly unknown: Unknown;
-}
-export interface RuleNode {
-  readonly kind: "rule";
-  readonly id: number;
-  readonly rule: RuleInfo;
-  readonly place: string;
-}
-export interface DiscardNode {
-  readonly kind: "discard";
-  readonly id: number;
-  readonly rule: RuleInfo;
-  readonly place: string;
-}
-export interface ValueNode {
-  readonly kind: "derived" | "band" | "judged";
-  readonly id: number;
-  readonly ref: RefInfo;
-  readonly place: string;
-}
-export interface AppliesNode {
-  readonly kind: "applies";
-  readonly id: number;
-  readonly limit: LimitInfo;
-  readonly place: string;
-}
-export interface AskedNode {
-  readonly kind: "asked";
-  readonly id: number;
-  readonly spot: Spot;
-}
-export interface GateNode {
-  readonly kind: "gate";
-  readonly id: number;
-  readonly gate: GateInfo;
-  readonly which: "trips" | "clears";
-  readonly at: number;
-}
-/** Things given or found before: figures of the limits book, faults of the second pass. */
-export interface GivenNode {
-  readonly kind: "book" | "found";
-  readonly id: number;
-  readonly name: string;
-  readonly place: string;
-}
-export type Node = SlotNode | FactNode | RuleNode | DiscardNode | ValueNode | AppliesNode | AskedNode | GateNode | GivenNode;
+import type {
+  AppliesNode,
+  AskedNode,
+  DiscardNode,
+  FactNode,
+  GateNode,
+  GivenNode,
+  Node,
+  RuleNode,
+  SlotNode,
+  Spot,
+  ValueNode,
+} from "./nodes.js";
 
 export interface Site {
   readonly model: Model;
@@ -165,7 +104,9 @@ export function buildSite(model: Model, open: readonly string[], changes: readon
     tree.ofKind(rule.rule.scope).map((place) => add((id): RuleNode => ({ kind: "rule", id, rule, place }))),
   );
   const related = cached2((relation: string, place: string) => tree.related(relation, place));
-  const resolve = cached2((kind: string, place: string) => (tree.kindOf(place) === kind ? place : tree.around(place, kind)));
+  const resolve = cached2((kind: string, place: string) =>
+    tree.kindOf(place) === kind ? place : tree.around(place, kind),
+  );
   const none = new Map<string, Spot>();
   const spotsOf = (point: PointInfo): ReadonlyMap<string, Spot> => byPoint.get(point) ?? none;
   const spotsFor = (point: PointInfo, place: string): readonly Spot[] => {
@@ -203,9 +144,15 @@ export function buildSite(model: Model, open: readonly string[], changes: readon
     derivedAt: valueNodes("derived", add, resolve),
     bandAt: valueNodes("band", add, resolve),
     judgedAt: valueNodes("judged", add, resolve),
-    appliesAt: cached2((limit: LimitInfo, place: string) => add((id): AppliesNode => ({ kind: "applies", id, limit, place }))),
-    bookOf: cached1((limit: LimitInfo) => add((id): GivenNode => ({ kind: "book", id, name: limit.limit.id, place: "" }))),
-    foundAt: cached2((fault: string, place: string) => add((id): GivenNode => ({ kind: "found", id, name: fault, place }))),
+    appliesAt: cached2((limit: LimitInfo, place: string) =>
+      add((id): AppliesNode => ({ kind: "applies", id, limit, place })),
+    ),
+    bookOf: cached1((limit: LimitInfo) =>
+      add((id): GivenNode => ({ kind: "book", id, name: limit.limit.id, place: "" })),
+    ),
+    foundAt: cached2((fault: string, place: string) =>
+      add((id): GivenNode => ({ kind: "found", id, name: fault, place })),
+    ),
     related,
   };
   addDiscards(site, runs, add);
@@ -267,7 +214,11 @@ function valueNodes(
 }
 
 /** Hangs every discarding rule on the readings it may discard. */
-function addDiscards(site: Site, runs: readonly RuleInfo[], add: (make: (id: number) => DiscardNode) => DiscardNode): void {
+function addDiscards(
+  site: Site,
+  runs: readonly RuleInfo[],
+  add: (make: (id: number) => DiscardNode) => DiscardNode,
+): void {
   for (const rule of runs) {
     const { effect, at } = rule.rule;
     if (typeof effect !== "object" || !("discard-reading" in effect)) continue;
@@ -283,19 +234,4 @@ function addDiscards(site: Site, runs: readonly RuleInfo[], add: (make: (id: num
           (slot.discards as DiscardNode[]).push(node);
     }
   }
-}
-
-function cached1<A, R>(make: (a: A) => R): (a: A) => R {
-  const table = new Map<A, R>();
-  return (a) => {
-    const before = table.get(a);
-    if (before !== undefined || table.has(a)) return before as R;
-    const value = make(a);
-    table.set(a, value);
-    return value;
-  };
-}
-function cached2<A, B, R>(make: (a: A, b: B) => R): (a: A, b: B) => R {
-  const row = cached1((a: A) => cached1((b: B) => make(a, b)));
-  return (a, b) => row(a)(b);
 }

@@ -1,10 +1,28 @@
 /** The car part of a visit file: facts, places, figures of the limits book. Sets aside what it cannot take. */
-import { type BareCommon, buildPlaces, type CarLimit, type Limit, type PlaceChange, type PlaceTree } from "../sheet/run.js";
+import {
+  type BareCommon,
+  buildPlaces,
+  type CarLimit,
+  type Limit,
+  type PlaceChange,
+  type PlaceTree,
+} from "../sheet/run.js";
 import { BASES, GRADES, type Grade } from "../terms/index.js";
 import { isQuantity, readTyped, unitOf } from "../units/index.js";
 import type { CarInput, FactValue } from "./contract.js";
 import { plainId } from "./model.js";
-import { asFields, type Fields, listIn, note, type Noting, numberOf, shown, some, textOf, wordOf } from "./visit-shape.js";
+import {
+  asFields,
+  type Fields,
+  listIn,
+  type Noting,
+  note,
+  numberOf,
+  shown,
+  some,
+  textOf,
+  wordOf,
+} from "./visit-shape.js";
 
 export interface CarRead {
   readonly car: CarInput;
@@ -22,9 +40,12 @@ export function readCar(value: unknown, common: BareCommon, limits: readonly Lim
   const firstUsed = dateText(car["firstUsed"]);
   const country = textOf(car["country"]);
   const seat = wordOf(car["seat"], ["left", "right"]);
-  if (car["firstUsed"] !== undefined && firstUsed === undefined) note(at, "visit.date", "car.firstUsed", { found: shown(car["firstUsed"]) });
-  if (car["country"] !== undefined && country === undefined) note(at, "visit.text", "car.country", { found: shown(car["country"]) });
-  if (car["seat"] !== undefined && seat === undefined) note(at, "visit.unknown-word", "car.seat", { found: shown(car["seat"]), expected: ["left", "right"] });
+  if (car["firstUsed"] !== undefined && firstUsed === undefined)
+    note(at, "visit.date", "car.firstUsed", { found: shown(car["firstUsed"]) });
+  if (car["country"] !== undefined && country === undefined)
+    note(at, "visit.text", "car.country", { found: shown(car["country"]) });
+  if (car["seat"] !== undefined && seat === undefined)
+    note(at, "visit.unknown-word", "car.seat", { found: shown(car["seat"]), expected: ["left", "right"] });
   return {
     tree,
     places,
@@ -47,15 +68,18 @@ function dateText(value: unknown): string | undefined {
 
 function readPlaces(car: Fields, common: BareCommon, at: Noting): readonly PlaceChange[] {
   const changes: PlaceChange[] = [];
-  listIn(car, "places", "car.", at).forEach((entry, i) => {
+  for (const [i, entry] of listIn(car, "places", "car.", at).entries()) {
     const path = `car.places[${i}]`;
     const change = placeChange(asFields(entry));
-    if (change === undefined) return note(at, "visit.place-shape", path, { found: shown(entry) });
+    if (change === undefined) {
+      note(at, "visit.place-shape", path, { found: shown(entry) });
+      continue;
+    }
     // tried on top of those before it: a place that cannot be is told with its own entry
     const tried = buildPlaces(common.places, [...changes, change]).problems;
-    if (tried.length > 0) return tried.forEach((p) => at.problems.push({ ...p, where: { path } }));
-    changes.push(change);
-  });
+    for (const p of tried) at.problems.push({ ...p, where: { path } });
+    if (tried.length === 0) changes.push(change);
+  }
   return changes;
 }
 
@@ -68,7 +92,14 @@ function placeChange(of: Fields | undefined): PlaceChange | undefined {
   if (add === undefined || id === undefined || kind === undefined) return undefined;
   const inside = textOf(add["in"]);
   const relations = relationsOf(add["relations"]);
-  return { add: { id, kind, ...(inside === undefined ? {} : { in: inside }), ...(relations === undefined ? {} : { relations }) } };
+  return {
+    add: {
+      id,
+      kind,
+      ...(inside === undefined ? {} : { in: inside }),
+      ...(relations === undefined ? {} : { relations }),
+    },
+  };
 }
 
 function relationsOf(value: unknown): Record<string, string | string[]> | undefined {
@@ -96,7 +127,8 @@ function readFacts(value: unknown, common: BareCommon, at: Noting): Record<strin
       continue;
     }
     const read = factFor(fact, said);
-    if (read === undefined) note(at, "visit.fact-value", path, { found: shown(said), expected: fact.words ?? [fact.kind] });
+    if (read === undefined)
+      note(at, "visit.fact-value", path, { found: shown(said), expected: fact.words ?? [fact.kind] });
     else facts[fact.id] = read;
   }
   return facts;
@@ -104,7 +136,8 @@ function readFacts(value: unknown, common: BareCommon, at: Noting): Record<strin
 
 function factFor(fact: BareCommon["facts"][number], said: unknown): FactValue | undefined {
   if (fact.kind === "word") return wordOf(typeof said === "boolean" ? (said ? "yes" : "no") : said, fact.words ?? []);
-  if (fact.kind === "yes") return said === true || said === "yes" ? true : said === false || said === "no" ? false : undefined;
+  if (fact.kind === "yes")
+    return said === true || said === "yes" ? true : said === false || said === "no" ? false : undefined;
   if (fact.quantity !== undefined && fact.unit !== undefined && typeof said === "string") {
     if (!isQuantity(fact.quantity)) return undefined;
     return readTyped(said, { quantity: fact.quantity, unit: fact.unit }).ok ? said : undefined;
@@ -112,16 +145,28 @@ function factFor(fact: BareCommon["facts"][number], said: unknown): FactValue | 
   return numberOf(said);
 }
 
-function readLimits(car: Fields, limits: readonly Limit[], places: ReadonlyMap<string, string>, at: Noting): readonly CarLimit[] {
+function readLimits(
+  car: Fields,
+  limits: readonly Limit[],
+  places: ReadonlyMap<string, string>,
+  at: Noting,
+): readonly CarLimit[] {
   const known = new Map(limits.map((l) => [plainId(l.id), l]));
   return listIn(car, "limits", "car.", at).flatMap((entry, i): readonly CarLimit[] => {
     const path = `car.limits[${i}]`;
     const of = asFields(entry);
     const limit = known.get(plainId(textOf(of?.["limit"]) ?? ""));
-    if (of === undefined || limit === undefined) return note(at, "visit.unknown-limit", path, { found: shown(of?.["limit"] ?? entry), expected: some([...known.values()].map((l) => l.id)) }) ?? [];
+    if (of === undefined || limit === undefined)
+      return (
+        note(at, "visit.unknown-limit", path, {
+          found: shown(of?.["limit"] ?? entry),
+          expected: some([...known.values()].map((l) => l.id)),
+        }) ?? []
+      );
     const figure = figureOf(of, limit, path, at);
     const place = of["place"] === undefined ? undefined : places.get(plainId(textOf(of["place"]) ?? ""));
-    if (of["place"] !== undefined && place === undefined) return note(at, "visit.unknown-place", path, { found: shown(of["place"]), point: limit.of, expected: [] }) ?? [];
+    if (of["place"] !== undefined && place === undefined)
+      return note(at, "visit.unknown-place", path, { found: shown(of["place"]), point: limit.of, expected: [] }) ?? [];
     return figure === undefined ? [] : [{ ...figure, ...(place === undefined ? {} : { place }) }];
   });
 }
@@ -131,8 +176,10 @@ function figureOf(of: Fields, limit: Limit, path: string, at: Noting): CarLimit 
   const unit = isQuantity(quantity) ? unitOf(textOf(of["unit"]) ?? limit.unit, quantity)?.code : undefined;
   const grade = of["grade"] === undefined ? undefined : wordOf(of["grade"], GRADES);
   const basis = of["basis"] === undefined ? "maker" : wordOf(of["basis"], BASES);
-  if (unit === undefined || !isQuantity(quantity)) return note(at, "visit.unit", path, { found: shown(of["unit"]), quantity, expected: [limit.unit] });
-  if (of["grade"] !== undefined && grade === undefined) return note(at, "visit.unknown-word", path, { found: shown(of["grade"]), expected: GRADES });
+  if (unit === undefined || !isQuantity(quantity))
+    return note(at, "visit.unit", path, { found: shown(of["unit"]), quantity, expected: [limit.unit] });
+  if (of["grade"] !== undefined && grade === undefined)
+    return note(at, "visit.unknown-word", path, { found: shown(of["grade"]), expected: GRADES });
   if (basis === undefined) return note(at, "visit.unknown-word", path, { found: shown(of["basis"]), expected: BASES });
   const typed = (said: unknown): string | undefined => {
     if (typeof said !== "string" && typeof said !== "number") return undefined;
@@ -140,7 +187,13 @@ function figureOf(of: Fields, limit: Limit, path: string, at: Noting): CarLimit 
     return read.ok && read.value.unit === unit ? read.value.text : undefined;
   };
   const source = textOf(of["source"]);
-  const base = { limit: limit.id, unit, basis, ...(grade === undefined ? {} : { grade }), ...(source === undefined ? {} : { source }) };
+  const base = {
+    limit: limit.id,
+    unit,
+    basis,
+    ...(grade === undefined ? {} : { grade }),
+    ...(source === undefined ? {} : { source }),
+  };
   if (of["bands"] === undefined) {
     const value = typed(of["value"]);
     return value === undefined ? note(at, "visit.reading", path, { found: shown(of["value"]) }) : { ...base, value };
@@ -149,8 +202,11 @@ function figureOf(of: Fields, limit: Limit, path: string, at: Noting): CarLimit 
   for (const [name, said] of Object.entries(asFields(of["bands"]) ?? {})) {
     const of_ = wordOf(name, GRADES);
     const value = typed(said);
-    if (of_ === undefined || value === undefined) return note(at, "visit.reading", `${path}.bands`, { found: `${name}: ${shown(said)}` });
+    if (of_ === undefined || value === undefined)
+      return note(at, "visit.reading", `${path}.bands`, { found: `${name}: ${shown(said)}` });
     bands[of_] = value;
   }
-  return Object.keys(bands).length === 0 ? note(at, "visit.reading", `${path}.bands`, { found: shown(of["bands"]) }) : { ...base, bands };
+  return Object.keys(bands).length === 0
+    ? note(at, "visit.reading", `${path}.bands`, { found: shown(of["bands"]) })
+    : { ...base, bands };
 }

@@ -7,7 +7,7 @@ import type { AssessInput, EarlierVisit, StandingReply } from "./contract.js";
 import { plainId } from "./model.js";
 import { readCar } from "./visit-car.js";
 import { type Names, readReply } from "./visit-replies.js";
-import { asFields, type Fields, listIn, note, type Noting, numberOf, shown, textOf, wordOf } from "./visit-shape.js";
+import { asFields, type Fields, listIn, type Noting, note, numberOf, shown, textOf, wordOf } from "./visit-shape.js";
 
 export interface VisitFile {
   readonly input: AssessInput;
@@ -21,19 +21,31 @@ const FORMAT = "leadlamp-visit/1";
  * `data` is the parsed JSON. Fails only when it is no visit file at all. With `texts`, complaints are known by the
  * words of that language as well as by id.
  */
-export function readVisitFile(data: unknown, common: BuiltCommon, sheets: readonly BuiltSheet[], texts?: CommonTexts): Result<VisitFile> {
+export function readVisitFile(
+  data: unknown,
+  common: BuiltCommon,
+  sheets: readonly BuiltSheet[],
+  texts?: CommonTexts,
+): Result<VisitFile> {
   const of = asFields(data);
   if (of === undefined || of["format"] !== FORMAT)
-    return fail(problem("visit.format", { path: "format" }, { found: shown(of?.["format"] ?? data), expected: [FORMAT] }));
+    return fail(
+      problem("visit.format", { path: "format" }, { found: shown(of?.["format"] ?? data), expected: [FORMAT] }),
+    );
   const at: Noting = { problems: [] };
   const limits = sheets.flatMap((s) => s.sheet.limits);
   const { car, tree, places } = readCar(of["car"], common.common, limits, at);
-  const names: Names = { points: new Map(sheets.flatMap((s) => s.sheet.points.map((p) => [plainId(p.id), p]))), tree, places };
+  const names: Names = {
+    points: new Map(sheets.flatMap((s) => s.sheet.points.map((p) => [plainId(p.id), p]))),
+    tree,
+    places,
+  };
   const who = wordOf(of["who"], AUDIENCES);
   if (who === undefined) note(at, "visit.unknown-word", "who", { found: shown(of["who"]), expected: AUDIENCES });
   const odometer = odometerOf(of["odometer"], "odometer", at);
   const nextVisit = dateOf(of["nextVisit"]);
-  if (of["nextVisit"] !== undefined && nextVisit === undefined) note(at, "visit.date", "nextVisit", { found: shown(of["nextVisit"]) });
+  if (of["nextVisit"] !== undefined && nextVisit === undefined)
+    note(at, "visit.date", "nextVisit", { found: shown(of["nextVisit"]) });
   const input: AssessInput = {
     at: dateOf(of["at"]) ?? note(at, "visit.date", "at", { found: shown(of["at"]) }) ?? "",
     ...(odometer === undefined ? {} : { odometer }),
@@ -58,9 +70,12 @@ function earlierOf(of: Fields, names: Names, at: Noting): readonly EarlierVisit[
     const path = `earlier[${i}]`;
     const visit = asFields(entry);
     const date = dateOf(visit?.["at"]);
-    if (visit === undefined || date === undefined) return note(at, "visit.date", `${path}.at`, { found: shown(visit?.["at"] ?? entry) }) ?? [];
+    if (visit === undefined || date === undefined)
+      return note(at, "visit.date", `${path}.at`, { found: shown(visit?.["at"] ?? entry) }) ?? [];
     const odometer = odometerOf(visit["odometer"], `${path}.odometer`, at);
-    return [{ at: date, ...(odometer === undefined ? {} : { odometer }), replies: repliesIn(visit, `${path}.`, names, at) }];
+    return [
+      { at: date, ...(odometer === undefined ? {} : { odometer }), replies: repliesIn(visit, `${path}.`, names, at) },
+    ];
   });
 }
 
@@ -75,7 +90,8 @@ function odometerOf(value: unknown, path: string, at: Noting): AssessInput["odom
   const of = asFields(value);
   const number = numberOf(of === undefined ? value : of["value"]);
   const unit = unitOf(textOf(of?.["unit"]) ?? "km", "distance")?.code;
-  if (number === undefined || number < 0 || unit === undefined) return note(at, "visit.odometer", path, { found: shown(value) });
+  if (number === undefined || number < 0 || unit === undefined)
+    return note(at, "visit.odometer", path, { found: shown(value) });
   return { value: number, unit };
 }
 

@@ -7,7 +7,7 @@ import { type GaugeUsed, NON_ANSWERS, REASONS, type ReplyValue } from "../terms/
 import { isQuantity, readTyped, unitOf } from "../units/index.js";
 import type { StandingReply } from "./contract.js";
 import { plainId } from "./model.js";
-import { asFields, type Fields, note, type Noting, numberOf, shown, some, textOf, wordOf } from "./visit-shape.js";
+import { asFields, type Fields, type Noting, note, numberOf, shown, some, textOf, wordOf } from "./visit-shape.js";
 
 /** What replies may name. */
 export interface Names {
@@ -27,7 +27,11 @@ export function readReply(entry: unknown, path: string, names: Names, at: Noting
   const state = stateOf(of, point, path, at);
   const answer = of["nonAnswer"] === undefined ? answerOf(of, point, path, at) : nonAnswerOf(of, path, at);
   if (places === undefined || state === undefined || answer === undefined) return [];
-  return places.map((place) => ({ key: { point: point.id, place, state, field: answer.field }, value: answer.value, id: path }));
+  return places.map((place) => ({
+    key: { point: point.id, place, state, field: answer.field },
+    value: answer.value,
+    id: path,
+  }));
 }
 
 /**
@@ -37,15 +41,28 @@ export function readReply(entry: unknown, path: string, names: Names, at: Noting
  */
 function placesOf(of: Fields, point: Point, path: string, names: Names, at: Noting): readonly string[] | undefined {
   const named = of["place"] === undefined ? "car" : textOf(of["place"]);
-  const place = named === undefined ? undefined : (names.places.get(plainId(named)) ?? names.places.get(plainId(named).toLowerCase()));
+  const place =
+    named === undefined
+      ? undefined
+      : (names.places.get(plainId(named)) ?? names.places.get(plainId(named).toLowerCase()));
   const { tree } = names;
-  if (place === undefined) return note(at, "visit.unknown-place", path, { found: shown(of["place"]), point: point.id, expected: some(tree.ofKind(point.place)) });
+  if (place === undefined)
+    return note(at, "visit.unknown-place", path, {
+      found: shown(of["place"]),
+      point: point.id,
+      expected: some(tree.ofKind(point.place)),
+    });
   if (tree.kindOf(place) === point.place) return [place];
   const around = tree.around(place, point.place);
   if (around !== undefined) return [around];
   const inside = tree.ofKind(point.place).filter((p) => tree.within(place, p));
   if (inside.length === 0 || point["safety-critical"] === true || (point.needs ?? []).length > 0)
-    return note(at, "visit.place-kind", path, { point: point.id, place, kind: point.place, expected: some(inside.length > 0 ? inside : tree.ofKind(point.place)) });
+    return note(at, "visit.place-kind", path, {
+      point: point.id,
+      place,
+      kind: point.place,
+      expected: some(inside.length > 0 ? inside : tree.ofKind(point.place)),
+    });
   return inside;
 }
 
@@ -56,7 +73,10 @@ function stateOf(of: Fields, point: Point, path: string, at: Noting): string | u
     return note(at, "visit.state-missing", path, { point: point.id, expected: point.states });
   }
   const state = wordOf(of["state"], point.states);
-  return state ?? note(at, "visit.unknown-state", path, { found: shown(of["state"]), point: point.id, expected: point.states });
+  return (
+    state ??
+    note(at, "visit.unknown-state", path, { found: shown(of["state"]), point: point.id, expected: point.states })
+  );
 }
 
 interface Answer {
@@ -66,11 +86,15 @@ interface Answer {
 
 function nonAnswerOf(of: Fields, path: string, at: Noting): Answer | undefined {
   const nonAnswer = wordOf(of["nonAnswer"], NON_ANSWERS);
-  if (nonAnswer === undefined) return note(at, "visit.non-answer", path, { found: shown(of["nonAnswer"]), expected: NON_ANSWERS });
+  if (nonAnswer === undefined)
+    return note(at, "visit.non-answer", path, { found: shown(of["nonAnswer"]), expected: NON_ANSWERS });
   const said = textOf(of["reason"]);
   if (said === undefined) return { field: "*", value: { type: "non-answer", nonAnswer } };
   const reason = wordOf(said.replaceAll(" ", "-"), REASONS);
-  return { field: "*", value: { type: "non-answer", nonAnswer, ...(reason === undefined ? { reason: "other", words: said } : { reason }) } };
+  return {
+    field: "*",
+    value: { type: "non-answer", nonAnswer, ...(reason === undefined ? { reason: "other", words: said } : { reason }) },
+  };
 }
 
 const ANSWERS = ["word", "words", "yes", "count", "value", "values"] as const;
@@ -79,10 +103,19 @@ const ANSWERS = ["word", "words", "yes", "count", "value", "values"] as const;
 function answerOf(of: Fields, point: Point, path: string, at: Noting): Answer | undefined {
   const given = ANSWERS.filter((key) => of[key] !== undefined);
   const [key] = given;
-  if (key === undefined || given.length > 1) return note(at, "visit.one-answer", path, { point: point.id, found: given, expected: [...ANSWERS, "nonAnswer"] });
+  if (key === undefined || given.length > 1)
+    return note(at, "visit.one-answer", path, { point: point.id, found: given, expected: [...ANSWERS, "nonAnswer"] });
   const named = of["field"];
-  const name = named === undefined ? undefined : Object.keys(point.fields).find((f) => plainId(f) === plainId(textOf(named) ?? ""));
-  if (named !== undefined && name === undefined) return note(at, "visit.unknown-field", path, { found: shown(named), point: point.id, expected: Object.keys(point.fields) });
+  const name =
+    named === undefined
+      ? undefined
+      : Object.keys(point.fields).find((f) => plainId(f) === plainId(textOf(named) ?? ""));
+  if (named !== undefined && name === undefined)
+    return note(at, "visit.unknown-field", path, {
+      found: shown(named),
+      point: point.id,
+      expected: Object.keys(point.fields),
+    });
   const candidates = name === undefined ? Object.keys(point.fields) : [name];
   const why: Noting = { problems: [] };
   const fitting = candidates.flatMap((f): readonly Answer[] => {
@@ -92,14 +125,21 @@ function answerOf(of: Fields, point: Point, path: string, at: Noting): Answer | 
   });
   const chosen = fitting.length > 1 ? fitting.find((a) => a.field === mainField(point)) : fitting[0];
   if (chosen !== undefined) return chosen;
-  if (fitting.length > 1) return note(at, "visit.field-missing", path, { point: point.id, expected: fitting.map((a) => a.field) });
+  if (fitting.length > 1)
+    return note(at, "visit.field-missing", path, { point: point.id, expected: fitting.map((a) => a.field) });
   // one field: its own reason; several: what they would have taken
   if (candidates.length === 1 && why.problems[0] !== undefined) at.problems.push(why.problems[0]);
   else note(at, "visit.fits-no-field", path, { point: point.id, found: shown(of[key]), expected: candidates });
   return undefined;
 }
 
-function valueFor(field: Field, of: Fields, key: (typeof ANSWERS)[number], path: string, at: Noting): ReplyValue | undefined {
+function valueFor(
+  field: Field,
+  of: Fields,
+  key: (typeof ANSWERS)[number],
+  path: string,
+  at: Noting,
+): ReplyValue | undefined {
   const said = of[key];
   const list = Array.isArray(said) ? said : [said];
   if ("words" in field) return wordsFor(field, list, path, at);
@@ -108,17 +148,27 @@ function valueFor(field: Field, of: Fields, key: (typeof ANSWERS)[number], path:
   if (list.length === 1 && "count" in field) {
     const count = numberOf(one);
     const fits = count !== undefined && Number.isInteger(count) && count >= field.count.from && count <= field.count.to;
-    return fits ? { type: "count", count } : note(at, "visit.count", path, { found: shown(one), expected: [`${field.count.from}–${field.count.to}`] });
+    return fits
+      ? { type: "count", count }
+      : note(at, "visit.count", path, { found: shown(one), expected: [`${field.count.from}–${field.count.to}`] });
   }
   if (list.length === 1 && "yes" in field) {
     const yes = one === true || one === "yes" ? true : one === false || one === "no" ? false : undefined;
-    return yes === undefined ? note(at, "visit.unknown-word", path, { found: shown(one), expected: ["yes", "no"] }) : { type: "yes", yes };
+    return yes === undefined
+      ? note(at, "visit.unknown-word", path, { found: shown(one), expected: ["yes", "no"] })
+      : { type: "yes", yes };
   }
-  if (list.length === 1 && "dateCode" in field && (typeof one === "string" || typeof one === "number")) return { type: "date-code", text: String(one) };
+  if (list.length === 1 && "dateCode" in field && (typeof one === "string" || typeof one === "number"))
+    return { type: "date-code", text: String(one) };
   return note(at, "visit.fits-no-field", path, { found: shown(said), expected: [] });
 }
 
-function wordsFor(field: Extract<Field, { words: unknown }>, list: readonly unknown[], path: string, at: Noting): ReplyValue | undefined {
+function wordsFor(
+  field: Extract<Field, { words: unknown }>,
+  list: readonly unknown[],
+  path: string,
+  at: Noting,
+): ReplyValue | undefined {
   const words: string[] = [];
   for (const one of list) {
     const plain = typeof one === "boolean" ? (one ? "yes" : "no") : one;
@@ -132,27 +182,37 @@ function wordsFor(field: Extract<Field, { words: unknown }>, list: readonly unkn
   return { type: "words", words };
 }
 
-function readingFor(field: Extract<Field, { quantity: unknown }>, of: Fields, list: readonly unknown[], path: string, at: Noting): ReplyValue | undefined {
+function readingFor(
+  field: Extract<Field, { quantity: unknown }>,
+  of: Fields,
+  list: readonly unknown[],
+  path: string,
+  at: Noting,
+): ReplyValue | undefined {
   const { quantity } = field;
   if (!isQuantity(quantity)) return note(at, "visit.unit", path, { found: field.unit, quantity, expected: [] });
   const result = list.length === 1 ? wordOf(list[0], field.results ?? []) : undefined;
   if (result !== undefined) return { type: "words", words: [result] };
   const named = textOf(of["unit"]);
   const unit = unitOf(named ?? field.unit, quantity)?.code;
-  if (unit === undefined) return note(at, "visit.unit", path, { found: shown(of["unit"]), quantity, expected: [field.unit] });
+  if (unit === undefined)
+    return note(at, "visit.unit", path, { found: shown(of["unit"]), quantity, expected: [field.unit] });
   const values: string[] = [];
   let typedUnit: string | undefined;
   for (const one of list) {
-    if (typeof one !== "string" && typeof one !== "number") return note(at, "visit.reading", path, { found: shown(one) });
+    if (typeof one !== "string" && typeof one !== "number")
+      return note(at, "visit.reading", path, { found: shown(one) });
     const read = readTyped(String(one), { quantity, unit });
     if (!read.ok) return note(at, "visit.reading", path, { found: shown(one), because: read.problems[0]?.code ?? "" });
-    if (typedUnit !== undefined && typedUnit !== read.value.unit) return note(at, "visit.units-mixed", path, { found: [typedUnit, read.value.unit] });
+    if (typedUnit !== undefined && typedUnit !== read.value.unit)
+      return note(at, "visit.units-mixed", path, { found: [typedUnit, read.value.unit] });
     typedUnit = read.value.unit;
     values.push(read.value.text);
   }
   if (typedUnit === undefined) return note(at, "visit.reading", path, { found: shown(list) });
   const gauge = of["gauge"] === undefined ? undefined : gaugeOf(of["gauge"]);
-  if (of["gauge"] !== undefined && gauge === undefined) return note(at, "visit.gauge", path, { found: shown(of["gauge"]) });
+  if (of["gauge"] !== undefined && gauge === undefined)
+    return note(at, "visit.gauge", path, { found: shown(of["gauge"]) });
   return { type: "reading", values, unit: typedUnit, ...(gauge === undefined ? {} : { gauge }) };
 }
 
@@ -161,6 +221,7 @@ function gaugeOf(value: unknown): GaugeUsed | undefined {
   const resolution = numberOf(of?.["resolution"] ?? 0);
   const error = numberOf(of?.["error"] ?? 0);
   const id = textOf(of?.["id"]);
-  if (of === undefined || resolution === undefined || error === undefined || resolution < 0 || error < 0) return undefined;
+  if (of === undefined || resolution === undefined || error === undefined || resolution < 0 || error < 0)
+    return undefined;
   return { ...(id === undefined ? {} : { id }), resolution, error };
 }

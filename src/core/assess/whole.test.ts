@@ -1,19 +1,34 @@
 // [AS34]–[AS51] Faults, gates, cautions, what to settle, what was looked at, grades given by hand.
 import { expect, test } from "vitest";
 import { HUB_SHEET, replies, rule, smallEngine, visit } from "../../../tests/support/small-car.js";
-import { applyRegrades, assess, type AssessInput, type Assessment, complaintsIn } from "./index.js";
+import { type AssessInput, type Assessment, applyRegrades, assess, complaintsIn } from "./index.js";
 
 const engine = smallEngine();
 type Said = Parameters<typeof replies>[1];
 const on = (said: Said, more: Partial<AssessInput> = {}) => assess(engine, visit(replies(engine, said), more));
 const gate = (a: Assessment, id: string) => a.gates.find((g) => g.gate === id);
-const state = (a: Assessment, point: string, place = "FR") => a.points.find((p) => p.point === point && p.place === place)?.is;
+const state = (a: Assessment, point: string, place = "FR") =>
+  a.points.find((p) => p.point === point && p.place === place)?.is;
 const rough = { "hub.rock@FR": "none", "hub.spin@FR": "grumble" } as const;
 
 test("[AS34] findings stay apart; a fault takes the worst grade, every rule, job and caution", () => {
   const a = on({ ...rough, "hub.noise": "loud", "hub.bend": "left-bend" });
-  expect(a.findings.map((f) => [f.rule, f.place])).toEqual([["hub.r02", "FR"], ["hub.r01", "FR"]]);
-  expect(a.faults).toMatchObject([{ fault: "hub.race", place: "FR", grade: "major", sure: "likely", rules: ["hub.r01", "hub.r02"], jobs: ["job.hub.bearing"], consequence: 2, likelihood: "C" }]);
+  expect(a.findings.map((f) => [f.rule, f.place])).toEqual([
+    ["hub.r02", "FR"],
+    ["hub.r01", "FR"],
+  ]);
+  expect(a.faults).toMatchObject([
+    {
+      fault: "hub.race",
+      place: "FR",
+      grade: "major",
+      sure: "likely",
+      rules: ["hub.r01", "hub.r02"],
+      jobs: ["job.hub.bearing"],
+      consequence: 2,
+      likelihood: "C",
+    },
+  ]);
 });
 
 test("[AS35] a fault at a place inside that of the same fault takes the wider one in", () => {
@@ -21,7 +36,9 @@ test("[AS35] a fault at a place inside that of the same fault takes the wider on
   expect(a.faults.map((f) => `${f.fault}@${f.place}`)).toEqual(["hub.race@side-R"]);
   const wide = smallEngine([rule("hub.t1", "car", "hub.race", "advisory", 'hub.noise == "hum"')]);
   const said = replies(wide, { ...rough, "hub.noise": "hum" });
-  expect(assess(wide, visit(said)).faults).toMatchObject([{ place: "FR", grade: "major", rules: ["hub.r01", "hub.t1"] }]);
+  expect(assess(wide, visit(said)).faults).toMatchObject([
+    { place: "FR", grade: "major", rules: ["hub.r01", "hub.t1"] },
+  ]);
   expect(assess(wide, visit(said)).findings.map((f) => f.place)).toEqual(["FR", "car"]);
 });
 
@@ -33,9 +50,17 @@ test("[AS35] the wider one is taken in by every narrower one, and by none that i
 test("[AS36] a gate is shut until its set is answered clear, and says what to do first", () => {
   const a = on({});
   expect(gate(a, "gate.no-road")).toMatchObject({ state: "not cleared", missingSheets: ["brk"], trippedBy: [] });
-  expect(gate(a, "gate.no-road")?.first.map((o) => `${o.point}@${o.place}`)).toEqual(["hub.nuts@FL", "hub.nuts@FR", "hub.nuts@RL", "hub.nuts@RR", "brk.pedal@car"]);
+  expect(gate(a, "gate.no-road")?.first.map((o) => `${o.point}@${o.place}`)).toEqual([
+    "hub.nuts@FL",
+    "hub.nuts@FR",
+    "hub.nuts@RL",
+    "hub.nuts@RR",
+    "brk.pedal@car",
+  ]);
   const three = on({ "hub.nuts@FL": "tight", "hub.nuts@RL": "tight", "hub.nuts@RR": "loose" });
-  expect(gate(three, "gate.no-road")?.first.map((o) => `${o.point}@${o.place}`)).toEqual(expect.arrayContaining(["hub.nuts@FR", "hub.nuts@RR"]));
+  expect(gate(three, "gate.no-road")?.first.map((o) => `${o.point}@${o.place}`)).toEqual(
+    expect.arrayContaining(["hub.nuts@FR", "hub.nuts@RR"]),
+  );
 });
 
 test("[AS36] cleared when every clearing condition is known true", () => {
@@ -46,18 +71,31 @@ test("[AS36] cleared when every clearing condition is known true", () => {
 
 test("[AS37] a tripped gate names what tripped it, and its cautions are due", () => {
   const a = on({ "hub.heat@FL": "60 Cel" });
-  expect(gate(a, "gate.no-touch")).toMatchObject({ state: "tripped", trippedBy: [{ kind: "condition", path: "common:gates/gate.no-touch/trips/0" }], first: [{ point: "hub.heat", place: "FL", because: "gate.no-touch" }] });
+  expect(gate(a, "gate.no-touch")).toMatchObject({
+    state: "tripped",
+    trippedBy: [{ kind: "condition", path: "common:gates/gate.no-touch/trips/0" }],
+    first: [{ point: "hub.heat", place: "FL", because: "gate.no-touch" }],
+  });
   expect(a.cautions).toEqual([{ caution: "cau.hot", signal: "caution", places: [], because: ["gate.no-touch"] }]);
   expect(gate(on({}), "gate.no-touch")?.state).toBe("cleared");
 });
 
 test("[AS38] any dangerous finding shuts road and drive-away, and so does 'do not drive'", () => {
   const thin = on({ "hub.wall@FR": "0.50 mm" });
-  for (const id of ["gate.no-road", "gate.no-drive-away"]) expect(gate(thin, id)).toMatchObject({ state: "tripped", trippedBy: [{ kind: "dangerous", fault: "hub.thin", place: "FR" }] });
+  for (const id of ["gate.no-road", "gate.no-drive-away"])
+    expect(gate(thin, id)).toMatchObject({
+      state: "tripped",
+      trippedBy: [{ kind: "dangerous", fault: "hub.thin", place: "FR" }],
+    });
   expect(gate(thin, "gate.no-touch")?.state).toBe("cleared");
-  const told = smallEngine([rule("hub.t1", "corner", "hub.t", "major", 'hub.listen == "grumble"', { cautions: ["cau.dont-drive"] })]);
+  const told = smallEngine([
+    rule("hub.t1", "corner", "hub.t", "major", 'hub.listen == "grumble"', { cautions: ["cau.dont-drive"] }),
+  ]);
   const a = assess(told, visit(replies(told, { "hub.listen@FR": "grumble" })));
-  expect(gate(a, "gate.no-drive-away")).toMatchObject({ state: "tripped", trippedBy: [{ kind: "caution", rule: "hub.t1", place: "FR" }] });
+  expect(gate(a, "gate.no-drive-away")).toMatchObject({
+    state: "tripped",
+    trippedBy: [{ kind: "caution", rule: "hub.t1", place: "FR" }],
+  });
 });
 
 test("[AS39] a gate's set counts whatever sheets are open, and is asked", () => {
@@ -98,12 +136,16 @@ test("[AS45] sound only when really answered, with every rule and limit over it 
 
 test("[AS45] a reading past a limit no rule speaks of is not sound, nor one too close to call", () => {
   const silent = smallEngine([], [{ ...HUB_SHEET, rules: HUB_SHEET.rules.filter((r) => r.id === "hub.r01") }]);
-  const at = (mm: string) => state(assess(silent, visit(replies(silent, { "hub.pad@FR": mm }), { sheets: ["hub"] })), "hub.pad");
+  const at = (mm: string) =>
+    state(assess(silent, visit(replies(silent, { "hub.pad@FR": mm }), { sheets: ["hub"] })), "hub.pad");
   expect([at("5.0 mm"), at("3.1 mm"), at("2.0 mm")]).toEqual(["sound", "answered", "answered"]);
 });
 
 test("[AS45] two replies that differ are not sound, though both be good", () => {
-  const standing = [...replies(engine, { "hub.grease@FR": ["clean"] }, "a"), ...replies(engine, { "hub.grease@FR": ["burnt"] }, "b")];
+  const standing = [
+    ...replies(engine, { "hub.grease@FR": ["clean"] }, "a"),
+    ...replies(engine, { "hub.grease@FR": ["burnt"] }, "b"),
+  ];
   expect(state(assess(engine, visit(standing)), "hub.grease")).toBe("answered");
 });
 
@@ -118,9 +160,17 @@ test("[AS46] coverage counts what this person is asked; not fitted leaves the co
   const a = on({ "hub.rock@FR": "none", "hub.rock@FL": "not-fitted", "hub.rock@RL": "not-reached" });
   const hub = a.coverage.find((c) => c.sheet === "hub");
   const whole = on({}).coverage.find((c) => c.sheet === "hub");
-  expect(hub).toMatchObject({ answered: 1, nonAnswers: { "not-fitted": 1, "not-reached": 1 }, notForThisLook: 0, enough: false });
+  expect(hub).toMatchObject({
+    answered: 1,
+    nonAnswers: { "not-fitted": 1, "not-reached": 1 },
+    notForThisLook: 0,
+    enough: false,
+  });
   expect(hub?.of).toBe((whole?.of ?? 0) - 1);
-  const joints = (n: number) => on(Object.fromEntries(["FL", "FR", "RL", "RR"].slice(0, n).map((c) => [`joi.boot@${c}`, "sound"]))).coverage.find((c) => c.sheet === "joi");
+  const joints = (n: number) =>
+    on(Object.fromEntries(["FL", "FR", "RL", "RR"].slice(0, n).map((c) => [`joi.boot@${c}`, "sound"]))).coverage.find(
+      (c) => c.sheet === "joi",
+    );
   expect([joints(2)?.enough, joints(3)?.enough, joints(4)?.enough]).toEqual([false, true, true]);
 });
 
@@ -135,21 +185,36 @@ test("[AS47] asked in walking order: car state, then place, then safety-critical
   const states = on({}).asked.map((p) => p.state);
   expect(states).toEqual([...states].sort());
   expect(asked.slice(0, 3)).toEqual(["w1-cold FL hub.nuts", "w1-cold FL hub.seen-twice", "w1-cold FL hub.kind"]);
-  expect(asked.filter((t) => t.includes("w7-hang FR "))).toEqual(["w7-hang FR hub.rock", "w7-hang FR hub.spin", "w7-hang FR hub.listen"]);
+  expect(asked.filter((t) => t.includes("w7-hang FR "))).toEqual([
+    "w7-hang FR hub.rock",
+    "w7-hang FR hub.spin",
+    "w7-hang FR hub.listen",
+  ]);
 });
 
 test("[AS47] a point looked at in two states is asked in both; one answered together with another stands with it", () => {
   const { asked } = on({});
-  expect(asked.filter((p) => p.point === "hub.seen-twice" && p.place === "FR").map((p) => p.state)).toEqual(["w1-cold", "w8-off"]);
+  expect(asked.filter((p) => p.point === "hub.seen-twice" && p.place === "FR").map((p) => p.state)).toEqual([
+    "w1-cold",
+    "w8-off",
+  ]);
   expect(asked.some((p) => p.point === "hub.cap")).toBe(false);
   expect(asked.find((p) => p.point === "hub.studs")?.with).toEqual(["hub.cap"]);
 });
 
 test("[AS48] felt first, measured second: hidden until the feel asks for it, a rule opens it, or it is answered", () => {
   const isAsked = (said: Said) => on(said).asked.some((p) => p.point === "hub.float" && p.place === "FR");
-  expect([isAsked({}), isAsked({ "hub.rock@FR": "none" }), isAsked({ "hub.rock@FR": "clear" })]).toEqual([false, false, true]);
+  expect([isAsked({}), isAsked({ "hub.rock@FR": "none" }), isAsked({ "hub.rock@FR": "clear" })]).toEqual([
+    false,
+    false,
+    true,
+  ]);
   expect(isAsked({ "hub.float@FR": "0.02 mm" })).toBe(true);
-  expect(on({ "hub.rock@FR": "clear", "hub.spin@FR": "smooth" }).asked.find((p) => p.point === "hub.float" && p.place === "FR")?.openedBy).toEqual(["hub.r06"]);
+  expect(
+    on({ "hub.rock@FR": "clear", "hub.spin@FR": "smooth" }).asked.find(
+      (p) => p.point === "hub.float" && p.place === "FR",
+    )?.openedBy,
+  ).toEqual(["hub.r06"]);
 });
 
 test("[AS49] a complaint puts its points first, while they are unanswered", () => {
@@ -161,9 +226,25 @@ test("[AS49] a complaint puts its points first, while they are unanswered", () =
 
 test("[AS49] the owner's words are known in other endings and among others", () => {
   const complaint = (says: string[]) => ({ name: "", says, suspects: {} });
-  const texts = { language: "en", places: {}, states: {}, cautions: {}, gates: {}, gauges: {}, access: {}, facts: {}, complaints: { "sym.hum": complaint(["drone", "noise rises with speed"]), "sym.clunk": complaint(["clunk when I pull away"]) } };
+  const texts = {
+    language: "en",
+    places: {},
+    states: {},
+    cautions: {},
+    gates: {},
+    gauges: {},
+    access: {},
+    facts: {},
+    complaints: {
+      "sym.hum": complaint(["drone", "noise rises with speed"]),
+      "sym.clunk": complaint(["clunk when I pull away"]),
+    },
+  };
   expect(complaintsIn("There is a droning from the back", texts)).toEqual(["sym.hum"]);
-  expect(complaintsIn("It clunks when I pull away, and the noise rises with the speed", texts)).toEqual(["sym.hum", "sym.clunk"]);
+  expect(complaintsIn("It clunks when I pull away, and the noise rises with the speed", texts)).toEqual([
+    "sym.hum",
+    "sym.clunk",
+  ]);
   expect(complaintsIn("Nothing wrong with it", texts)).toEqual([]);
 });
 
@@ -172,7 +253,10 @@ test("[AS51] a grade given by hand goes up freely, down only with a reason", () 
   const at = { fault: "hub.race", place: "FR", id: "g1" } as const;
   const up = applyRegrades(a, [{ ...at, grade: "dangerous", reason: "" }]);
   expect(up.faults[0]).toMatchObject({ grade: "dangerous", byHand: { was: "major", id: "g1" } });
-  expect(gate(up, "gate.no-drive-away")).toMatchObject({ state: "tripped", trippedBy: [{ kind: "dangerous", fault: "hub.race", place: "FR" }] });
+  expect(gate(up, "gate.no-drive-away")).toMatchObject({
+    state: "tripped",
+    trippedBy: [{ kind: "dangerous", fault: "hub.race", place: "FR" }],
+  });
   expect(up.cautions.map((c) => c.caution)).toContain("cau.dont-drive");
   const down = applyRegrades(a, [{ ...at, grade: "minor", reason: " " }]);
   expect([down.faults[0]?.grade, down.problems.map((p) => p.code)]).toEqual(["major", ["assess.regrade-no-reason"]]);
@@ -182,14 +266,21 @@ test("[AS51] a grade given by hand goes up freely, down only with a reason", () 
 test("[AS51] two grades given by hand both stand: the worse rules; one for a fault that is not there is told", () => {
   const a = on(rough);
   const at = { fault: "hub.race", place: "FR", reason: "seen" } as const;
-  expect(applyRegrades(a, [{ ...at, grade: "minor", id: "1" }, { ...at, grade: "dangerous", id: "2" }]).faults[0]?.grade).toBe("dangerous");
+  expect(
+    applyRegrades(a, [
+      { ...at, grade: "minor", id: "1" },
+      { ...at, grade: "dangerous", id: "2" },
+    ]).faults[0]?.grade,
+  ).toBe("dangerous");
   const stray = applyRegrades(a, [{ ...at, place: "RL", grade: "minor", id: "3" }]);
   expect([stray.faults, stray.problems.map((p) => p.code)]).toEqual([a.faults, ["assess.regrade-no-fault"]]);
 });
 
 test("[AS51] a dangerous fault lowered with a reason opens the road again; its caution is still told", () => {
   const a = on({ "hub.rock@FR": "bad" });
-  const lowered = applyRegrades(a, [{ fault: "hub.loose", place: "FR", grade: "major", reason: "nut had been left off for the test", id: "1" }]);
+  const lowered = applyRegrades(a, [
+    { fault: "hub.loose", place: "FR", grade: "major", reason: "nut had been left off for the test", id: "1" },
+  ]);
   expect(gate(lowered, "gate.no-drive-away")?.state).toBe("cleared");
   expect(gate(lowered, "gate.no-road")?.trippedBy.map((c) => c.kind)).toEqual(["condition"]);
   expect(lowered.cautions.find((c) => c.caution === "cau.dont-drive")?.because).toEqual(["hub.r05"]);

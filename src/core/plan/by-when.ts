@@ -59,7 +59,8 @@ export function byWhen(
 /** A row that names this fault; or its grade and no fault. A row for a job counts from the job being done. */
 function concerns(look: NextLookRow, fault: Pick<Fault, "fault" | "grade">): boolean {
   if (look.job !== undefined) return false;
-  if (look.fault !== undefined) return look.fault === fault.fault && (look.grade === undefined || look.grade === fault.grade);
+  if (look.fault !== undefined)
+    return look.fault === fault.fault && (look.grade === undefined || look.grade === fault.grade);
   return look.grade === fault.grade;
 }
 

@@ -176,6 +176,7 @@ export function whyAbove(a: JobDue, b: JobDue): Reason {
   const { sign, by } = compareJobs(a, b);
   const [upper, lower] = sign <= 0 ? [a, b] : [b, a];
   const name = (j: JobDue) => `${j.job}@${j.place}`;
-  const why = by === "job" ? { code: "above.id", params: { upper: name(upper), lower: name(lower) } } : whyKeys(a.key, b.key);
+  const why =
+    by === "job" ? { code: "above.id", params: { upper: name(upper), lower: name(lower) } } : whyKeys(a.key, b.key);
   return { above: name(upper), below: name(lower), why };
 }

@@ -2,9 +2,10 @@
  * How urgent one finding is: severity, likelihood, rank, due class and the key it is ordered by.
  * Knows one finding at a time; never looks at another, so no number of small things can outrank one great one.
  */
+
+import type { UrgencyKey, Why } from "../assess/contract.js";
 import type { Grade } from "../terms/index.js";
 import { levelOf } from "../terms/index.js";
-import type { UrgencyKey, Why } from "../assess/contract.js";
 import { type Band, bandOf, type Consequence, LIKELIHOODS, type Likelihood, rankOf } from "./matrix.js";
 
 /** What urgency is worked out from. */
@@ -59,7 +60,8 @@ export function likelihoodFromTrend(left: number): Likelihood {
 /** The urgency of one finding, with the reasons in code and figures. */
 export function urgencyOf(of: Urgent): Urgency {
   const floor = FLOOR[of.grade];
-  const severity = of.consequence < floor ? of.consequence : floor;
+  // the less of two consequences is one of them
+  const severity = Math.min(of.consequence, floor) as Consequence;
   const likelihood = likelihoodOf(of);
   const rank = rankOf(severity, likelihood);
   const band = bandOf(rank);

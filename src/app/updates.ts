@@ -13,11 +13,11 @@ export interface Updates {
   readonly kept: ReadonlySignal<Kept>;
   /** A newer version is on this phone and waits. */
   readonly waiting: ReadonlySignal<boolean>;
-  /** The person's yes: the newer version takes over and every open tab reloads. */
+  /** The person's yes: the newer version takes over and every open window loads again. */
   agree(): void;
 }
 
-/** An old page whose parts are gone must not linger: reload even when the browser never says that it switched. */
+/** An old page whose parts are gone must not linger: load again even when the browser never says that it switched. */
 const SWITCH_WITHIN_MS = 5_000;
 /** A phone may keep the app open for days. */
 const LOOK_AGAIN_MS = 60 * 60 * 1000;
@@ -33,36 +33,48 @@ function lookAgain(registration: ServiceWorkerRegistration): void {
   });
 }
 
+/** Tells of each worker that has fetched everything, or could not. */
+function followInstalling(registration: ServiceWorkerRegistration, tell: (state: ServiceWorkerState) => void): void {
+  const follow = (worker: ServiceWorker | null): void =>
+    worker?.addEventListener("statechange", () => tell(worker.state));
+  follow(registration.installing);
+  registration.addEventListener("updatefound", () => follow(registration.installing));
+}
+
 /** Registers the service worker at `script` and follows it. Call once, when the first screen stands. */
 export function startUpdates(script = "./sw.js"): Updates {
   const kept = signal<Kept>("none");
   const waiting = signal(false);
-  if (!("serviceWorker" in navigator)) return { kept, waiting, agree: () => undefined };
+  const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
+  if (!workers) return { kept, waiting, agree: () => undefined };
 
-  const workers = navigator.serviceWorker;
   let registration: ServiceWorkerRegistration | undefined;
-  // The very first worker takes over a page that came from the network: nothing to reload for.
+  // The very first worker takes over a page that came from the network: nothing to load again for.
   let takenOver = workers.controller !== null;
   workers.addEventListener("controllerchange", () => {
     if (takenOver) location.reload();
     takenOver = true;
   });
 
-  const follow = async (): Promise<void> => {
-    kept.value = "fetching";
-    const { Workbox } = await import("workbox-window");
-    const workbox = new Workbox(trustedScript(script));
-    workbox.addEventListener("waiting", () => {
-      waiting.value = true;
-    });
-    registration = await workbox.register({ immediate: true });
-    await workbox.active;
-    kept.value = "kept";
-    if (registration) lookAgain(registration);
+  const look = (): void => {
+    waiting.value = registration?.waiting != null && registration.active != null;
+    if (registration?.active) kept.value = "kept";
   };
-  follow().catch(() => {
-    kept.value = "failed";
-  });
+  kept.value = "fetching";
+  workers.register(trustedScript(script)).then(
+    (registered) => {
+      registration = registered;
+      followInstalling(registered, (state) => {
+        if (state === "redundant" && !registered.active) kept.value = "failed";
+        else look();
+      });
+      look();
+      lookAgain(registered);
+    },
+    () => {
+      kept.value = "failed";
+    },
+  );
 
   const agree = (): void => {
     registration?.waiting?.postMessage({ type: "SKIP_WAITING" });

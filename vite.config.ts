@@ -17,7 +17,7 @@ const testing = process.env["VITEST"] !== undefined;
  */
 const LOADED_TOGETHER = [
   { name: "start", tags: ["$initial" as const], priority: 2 },
-  { name: "round", test: /src\/app\/(screens\/(new-car|car|new-visit|round)|state\/judging)\.tsx?$/, priority: 1 },
+  { name: "round", test: /src\/app\/screens\/(new-car|car|new-visit|round)\.tsx$/, priority: 1 },
 ];
 
 export default defineConfig({

@@ -158,8 +158,11 @@ requestAnimationFrame(() =>
   setTimeout(() => {
     updates.value = startUpdates();
     preloadRound();
-    void judging();
-    void common.load();
-    void loadFiles();
+    void common.source();
+    // Someone is in the middle of a visit: what judges it is wanted next.
+    void journal.refresh().then(() => {
+      const isUnderWay = journal.summaries.peek()?.some((one) => one.of === "visit" && !one.closed && one.replies > 0);
+      if (isUnderWay) void judging();
+    });
   }),
 );

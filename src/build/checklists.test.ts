@@ -51,6 +51,7 @@ test("the built index lists sheets and loads each with its plans, texts apart, b
   expect(hub.sheet.points).toHaveLength(3);
   expect(hub.sheet).not.toHaveProperty("texts");
   expect(hub.plans["rules/hub.r1/when"]).toMatchObject({ v: hub.planVersion, gives: "yes" });
+  expect(await sheets[0].source()).toEqual({ sheet: hub.sheet, edition: hub.edition });
   expect((await sheets[0].texts.en()).faults["hub.race"]).toEqual({ says: "The race breaks up." });
   expect((await common.load()).common.places).toHaveLength(6);
   expect((await common.load()).edition).toBe(common.edition);
@@ -75,6 +76,8 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
     [
       ["/entry.js", "virtual:leadlamp/index"],
       ["virtual:leadlamp/common"],
+      ["virtual:leadlamp/plans/common"],
+      ["virtual:leadlamp/plans/hub"],
       ["virtual:leadlamp/sheet/hub"],
       ["virtual:leadlamp/texts/en/common"],
       ["virtual:leadlamp/texts/en/hub"],

@@ -5,6 +5,7 @@
 import { isAbsolute, resolve, sep } from "node:path";
 import type { Plugin, ViteDevServer } from "vite";
 import { type Surroundings, tell } from "../core/sheet/author.js";
+import type { Plans } from "../core/sheet/run.js";
 import { type Checklists, type Loading, loadChecklists } from "./load-checklists.js";
 
 /** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
@@ -65,16 +66,30 @@ function forget(server: ViteDevServer): void {
 export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
-  if (name === "common") return dataModule("common", lists.common);
-  if (first === "sheet") {
-    const found = lists.sheets.find((s) => s.sheet.id === second);
-    return found && dataModule("sheet", found.built);
+  if (name === "common") return dataModule("common", withoutPlans(lists.common));
+  if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
+  if (first === "sheet" || first === "plans") {
+    const built = lists.sheets.find((s) => s.sheet.id === second)?.built;
+    return (
+      built && (first === "sheet" ? dataModule("sheet", withoutPlans(built)) : dataModule("plans", plansOf(built)))
+    );
   }
   if (first !== "texts" || second === undefined) return undefined;
   const texts =
     third === "common" ? lists.commonWithTexts.texts : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
   return texts && Object.hasOwn(texts, second) ? dataModule("texts", texts[second]) : undefined;
 }
+
+interface Planned {
+  readonly plans: Plans;
+  readonly planVersion: number;
+}
+/** What a visit freezes: nothing is judged before the first reply, so the plans lie apart. */
+function withoutPlans<Built extends Planned>(built: Built): Omit<Built, keyof Planned> {
+  const { plans: _, planVersion: __, ...source } = built;
+  return source;
+}
+const plansOf = ({ plans, planVersion }: Planned): Planned => ({ plans, planVersion });
 
 /** One JSON text parsed at run time is quicker to start than the same as a literal of this size. */
 const dataModule = (name: string, data: unknown): string =>
@@ -90,15 +105,21 @@ function indexModule(lists: Checklists): string {
       titles: each(texts, (t) => t.title),
       about: each(texts, (t) => t.about),
     };
-    return `  { ...${JSON.stringify(head)}, load: ${importing(`sheet/${id}`, "sheet")}, texts: ${loaders(id, texts)} }`;
+    return `  { ...${JSON.stringify(head)}, ${loading(`sheet/${id}`, "sheet", `plans/${id}`)}, texts: ${loaders(id, texts)} }`;
   });
   const edition = JSON.stringify(lists.common.edition);
   const texts = loaders("common", lists.commonWithTexts.texts);
   return [
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
-    `export const common = { edition: ${edition}, load: ${importing("common", "common")}, texts: ${texts} };`,
+    `export const common = { edition: ${edition}, ${loading("common", "common", "plans/common")}, texts: ${texts} };`,
     "",
   ].join("\n");
+}
+
+/** Code that loads the source alone, and the source with its plans. */
+function loading(source: string, name: string, plans: string): string {
+  const [own, planned] = [importing(source, name), importing(plans, "plans")];
+  return `source: ${own}, load: () => Promise.all([(${own})(), (${planned})()]).then(([s, p]) => ({ ...s, ...p }))`;
 }
 
 /** A loader for each language, as code. */

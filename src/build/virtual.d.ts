@@ -8,6 +8,8 @@ declare module "virtual:leadlamp/index" {
   export const common: {
     readonly edition: string;
     readonly load: () => Promise<BuiltCommon>;
+    /** The same without its plans. */
+    readonly source: () => Promise<Omit<BuiltCommon, "plans" | "planVersion">>;
     /** By language. */
     readonly texts: Readonly<Record<string, () => Promise<CommonTexts>>>;
   };
@@ -16,13 +18,19 @@ declare module "virtual:leadlamp/index" {
 declare module "virtual:leadlamp/common" {
   import type { BuiltCommon } from "../core/sheet/run.js";
 
-  export const common: BuiltCommon;
+  export const common: Omit<BuiltCommon, "plans" | "planVersion">;
 }
 
 declare module "virtual:leadlamp/sheet/*" {
   import type { BuiltSheet } from "../core/sheet/run.js";
 
-  export const sheet: BuiltSheet;
+  export const sheet: Omit<BuiltSheet, "plans" | "planVersion">;
+}
+
+declare module "virtual:leadlamp/plans/*" {
+  import type { BuiltSheet } from "../core/sheet/run.js";
+
+  export const plans: Pick<BuiltSheet, "plans" | "planVersion">;
 }
 
 declare module "virtual:leadlamp/texts/en/common" {

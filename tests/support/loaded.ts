@@ -24,13 +24,13 @@ const START = "src/app/main.tsx";
 /** Modules that must be there, apart from the start, when the first screen stands. */
 export const FIRST_SCREEN: readonly string[] = ["src/app/screens/cars.tsx"];
 
-/** Modules that must be there when the first reply is pressed: the screens on the way, judging, the sheet in one language. */
+/**
+ * Modules that must be there when the first reply is pressed: the screens on the way and the sheet in one language. What
+ * judges comes with that press: before it there is nothing to judge.
+ */
 export const FIRST_REPLY: readonly string[] = [
   ...FIRST_SCREEN,
   ...["new-car", "car", "new-visit", "round"].map((name) => `src/app/screens/${name}.tsx`),
-  "src/app/state/judging.ts",
-  // Fetched once the first screen stands, to register the service worker.
-  "node_modules/workbox-window/build/workbox-window.prod.es5.mjs",
   "virtual:leadlamp/common",
   "virtual:leadlamp/sheet/whl",
   "virtual:leadlamp/texts/en/common",

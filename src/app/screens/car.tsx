@@ -2,56 +2,28 @@
 import { useEffect, useState } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { NextAction, Tool } from "../parts/button.js";
-import { Field } from "../parts/field.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { Sheet } from "../parts/sheet.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { rename } from "../state/car-acts.js";
 import { carTitle, factsKnown, limitsKnown, namesThatDiffer, visitLines } from "../state/car-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { Top } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { OnCar } from "./on-car.js";
-import { StillOpen } from "./still-open.js";
 import { useLoaded } from "./use-loaded.js";
 
-function Rename({
-  car,
-  open,
-  onClose,
-}: {
-  readonly car: CarState;
-  readonly open: boolean;
-  readonly onClose: () => void;
-}) {
-  const { journal } = useApp();
-  const [name, setName] = useState(carTitle(car));
-  const keep = (): void => {
-    if (name.trim() !== "" && name.trim() !== carTitle(car)) void rename(journal, car.stream, name.trim());
-    onClose();
-  };
-  return (
-    <Sheet
-      open={open}
-      title={t("car.rename")}
-      closeWords={t("app.close")}
-      onClose={onClose}
-      foot={<NextAction words={t("app.keep")} onPress={keep} />}
-    >
-      <Field id="new-name" kind="text" label={t("new-car.name")} value={name} onInput={setName} autocomplete="off" />
-    </Sheet>
-  );
-}
+const RenameCar = lazy(() => import("./rename-car.js").then((file) => file.RenameCar), Nothing);
+const StillOpen = lazy(() => import("./still-open.js").then((file) => file.StillOpen), Nothing);
 
 function CarBody({ car, param }: { readonly car: CarState; readonly param: string }) {
   const { journal, shelf } = useApp();
   const [renaming, setRenaming] = useState(false);
   useEffect(() => void journal.refresh(), [journal]);
-  const common = useLoaded(() => shelf.common.load(), "common");
+  const common = useLoaded(() => shelf.common.source(), "common");
   const visits = visitLines(journal.summaries.value ?? [], car.stream);
   const open = visits.find((visit) => !visit.closed);
   const last = visits[0];
@@ -101,7 +73,7 @@ function CarBody({ car, param }: { readonly car: CarState; readonly param: strin
         label={carTitle(car)}
         next={{ words: t("car.new-visit"), href: to("new-visit", { car: param }), onward: true }}
       />
-      <Rename car={car} open={renaming} onClose={() => setRenaming(false)} />
+      {renaming && <RenameCar car={car} onClose={() => setRenaming(false)} />}
     </>
   );
 }

@@ -4,7 +4,6 @@ import { SmallCar } from "../parts/car-plan.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { Sheet } from "../parts/sheet.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
@@ -12,7 +11,7 @@ import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
 import { to, paramOf } from "../state/routes.js";
 import { t } from "../texts/first.js";
 import { Top } from "./frame.js";
-import { OpeningScreen } from "./lazy.js";
+import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { LitCar } from "./lit-car.js";
 
 function CarRow({ car }: { readonly car: CarLine }) {
@@ -59,29 +58,7 @@ function Others({ view }: { readonly view: CarsView }) {
   );
 }
 
-/** Which car a new visit is to, where there are several. */
-function WhichCar({
-  view,
-  open,
-  onClose,
-}: {
-  readonly view: CarsView;
-  readonly open: boolean;
-  readonly onClose: () => void;
-}) {
-  return (
-    <Sheet open={open} title={t("cars.which")} closeWords={t("app.close")} onClose={onClose}>
-      {[...view.own, ...view.demo].map((car) => (
-        <ListRow
-          key={car.stream}
-          title={car.name}
-          second={car.second}
-          href={to("new-visit", { car: paramOf(car.stream) })}
-        />
-      ))}
-    </Sheet>
-  );
-}
+const WhichCar = lazy(() => import("./which-car.js").then((file) => file.WhichCar), Nothing);
 
 export function Cars() {
   const { journal } = useApp();
@@ -125,7 +102,7 @@ export function Cars() {
           ...(all.length > 0 ? [{ id: "visit", words: t("cars.new-visit"), ...newVisit }] : []),
         ]}
       />
-      <WhichCar view={view} open={choosing} onClose={() => setChoosing(false)} />
+      {choosing && <WhichCar view={view} onClose={() => setChoosing(false)} />}
     </>
   );
 }

@@ -4,7 +4,7 @@ import { ReplyGrid } from "../parts/reply-grid.js";
 import { useApp } from "../state/app.js";
 import type { FrozenCommonFile } from "../state/frozen.js";
 import { commonTextsOf } from "../state/shelf.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { useLoaded } from "./use-loaded.js";
 
 const MOST_SUGGESTED = 4;
@@ -20,9 +20,11 @@ interface ComplaintFieldProps {
 
 export function ComplaintField({ id, common, text, chosen, onText, onChoose }: ComplaintFieldProps) {
   const { judging } = useApp();
-  const core = useLoaded(judging, "judging");
+  const isSaid = text.trim() !== "";
+  // Nothing is fetched for an empty box.
+  const core = useLoaded(async () => (isSaid ? judging() : undefined), String(isSaid));
   const words = commonTextsOf(common);
-  const suggested = core && text.trim() !== "" ? core.complaintsIn(text, words).slice(0, MOST_SUGGESTED) : [];
+  const suggested = core && isSaid ? core.complaintsIn(text, words).slice(0, MOST_SUGGESTED) : [];
   const shown = chosen === undefined || suggested.includes(chosen) ? suggested : [chosen, ...suggested];
   return (
     <div class="form">

@@ -20,9 +20,13 @@ export function OpeningScreen() {
   );
 }
 
+/** In place of a piece that is not there yet and needs no word about it. */
+export const Nothing = (): null => null;
+
 /** Loads once; a failed load is thrown where the screen is drawn, so that the catcher around it shows it. */
 export function lazy<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
+  Meanwhile: ComponentType = OpeningScreen,
 ): ComponentType<Props> & { readonly preload: () => void } {
   let loaded: ComponentType<Props> | undefined;
   const fetchOnce = async (): Promise<ComponentType<Props>> => (loaded ??= await load());
@@ -38,7 +42,7 @@ export function lazy<Props extends object>(
     }, []);
     if (failed) throw failed;
     const Screen = loaded;
-    return Screen ? <Screen {...props} /> : <OpeningScreen />;
+    return Screen ? <Screen {...props} /> : <Meanwhile />;
   }
   return Object.assign(Lazy, { preload: () => void fetchOnce().catch(() => undefined) });
 }

@@ -5,7 +5,7 @@ import { Field } from "../parts/field.js";
 import { useApp } from "../state/app.js";
 import { newCar } from "../state/car-acts.js";
 import { to, paramOf } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { Plain } from "./frame.js";
 
 const LONGEST_NAME = 80;

@@ -5,7 +5,7 @@ import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { PURPOSES, type VisitForm } from "../state/new-visit.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 
 export function WhatForAndWho({
   form,

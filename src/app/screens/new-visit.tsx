@@ -11,7 +11,7 @@ import { carTitle } from "../state/car-view.js";
 import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, to, paramOf } from "../state/routes.js";
 import { commonFile } from "../state/shelf.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { ComplaintField } from "./complaint-field.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";

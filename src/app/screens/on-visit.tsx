@@ -1,21 +1,22 @@
 /** Waits until a visit is laid out and judged, then draws what is inside; says plainly when it can't be. */
 import type { ComponentChildren } from "preact";
+import { useEffect } from "preact/hooks";
 import type { Assessment } from "../../core/assess/contract.js";
 import type { CarState, VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
-import { Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
 import { visitStreamOf } from "../state/routes.js";
 import type { Telling } from "../state/because.js";
+import { nothingJudged } from "../state/before-judging.js";
 import type { Desk } from "../state/desk.js";
 import { deskOf } from "../state/desks.js";
 import type { Knowledge } from "../state/knowledge.js";
 import type { Looking } from "../state/round-view.js";
-import { t } from "../texts/index.js";
-import { problemText } from "../texts/problems.js";
-import { MissingScreen, SpokenTitle, Top } from "./frame.js";
-import { OpeningScreen } from "./lazy.js";
+import { MissingScreen } from "./frame.js";
+import { lazy, OpeningScreen } from "./lazy.js";
+
+const NotOpened = lazy(() => import("./not-opened.js").then((file) => file.NotOpened));
 
 /** A visit ready to be drawn. `visit` shows what is not kept too; the assessment rests on kept replies. */
 export interface OnDesk {
@@ -41,33 +42,43 @@ export const lookingAt = ({ known, tree, who, assessment, visit }: OnDesk): Look
   visit,
 });
 
-export function OnVisit({
-  param,
-  children,
-}: {
+interface OnVisitProps {
   readonly param: string;
+  /** What the screen can do with a visit in which nothing is entered yet, without waiting for judging. */
+  readonly unjudged?: (empty: Assessment) => boolean;
   readonly children: (on: OnDesk) => ComponentChildren;
-}) {
+}
+
+/** The judgement, or the empty one where that is enough; asks for judging where it is not. */
+function useAssessment(desk: Desk, unjudged: OnVisitProps["unjudged"]): Assessment | undefined {
+  const visit = desk.visit.value;
+  const [known, tree, judged] = [desk.known.value, desk.tree.value, desk.assessment.value];
+  const state = visit.is === "open" ? visit.state : undefined;
+  const isEmpty = state !== undefined && state.replies.size === 0 && state.complaints.length === 0;
+  const empty =
+    !judged && isEmpty && unjudged && known && tree
+      ? nothingJudged(known, tree, state.opened?.value.who ?? "technician")
+      : undefined;
+  const enough = empty !== undefined && unjudged?.(empty) === true;
+  const needed = state !== undefined && known !== undefined && !judged && !enough;
+  useEffect(() => {
+    if (needed) desk.judge();
+  }, [needed, desk]);
+  return judged ?? (enough ? empty : undefined);
+}
+
+export function OnVisit({ param, unjudged, children }: OnVisitProps) {
   const app = useApp();
   const stream = visitStreamOf(param);
   const desk = deskOf(app, stream);
   const visit = desk.visit.value;
   const car = desk.car.value;
+  const assessment = useAssessment(desk, unjudged);
   const trouble =
     desk.trouble.value ?? (visit.is === "trouble" ? visit.problem : car?.is === "trouble" ? car.problem : undefined);
   if (visit.is === "missing" || car?.is === "missing") return <MissingScreen />;
-  if (trouble) {
-    return (
-      <>
-        <Top back={t("cars.title")} href="#/" />
-        <main>
-          <SpokenTitle title={t("app.not-opened")} />
-          <Notice kind="error" title={t("app.not-opened")} says={problemText(trouble)} />
-        </main>
-      </>
-    );
-  }
-  const [known, tree, assessment] = [desk.known.value, desk.tree.value, desk.assessment.value];
+  if (trouble) return <NotOpened problem={trouble} />;
+  const [known, tree] = [desk.known.value, desk.tree.value];
   if (visit.is !== "open" || car?.is !== "open" || !known || !tree || !assessment) return <OpeningScreen />;
   const who = visit.state.opened?.value.who ?? "technician";
   const telling: Telling = { known, who, visit: param, pictures: visit.state.pictures };

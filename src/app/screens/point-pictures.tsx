@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Thumb } from "../parts/thumb.js";
 import { useApp } from "../state/app.js";
 import { to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import type { OnDesk } from "./on-visit.js";
 
 /** The address of kept bytes; undefined while they are read or when they are missing. */

@@ -9,7 +9,7 @@ import { useApp } from "../state/app.js";
 import { capital, fieldName, placeName } from "../state/knowledge.js";
 import { type ReadingField, readingList } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { unitShown } from "../state/telling.js";
+import { unitShown } from "../texts/units.js";
 import { figure, rounded, t } from "../texts/index.js";
 import { MissingScreen, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";

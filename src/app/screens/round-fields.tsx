@@ -3,7 +3,7 @@ import type { ReplyValue } from "../../core/terms/index.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import type { FieldView, RoundView } from "../state/round-view.js";
 import { wordsAfter } from "../state/standing.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import type { OnDesk } from "./on-visit.js";
 import type { RoundOver } from "./round-sheets.js";
 import { CountField, DateCodeField, ReadingField } from "./round-typed-fields.js";

@@ -4,7 +4,7 @@ import { useApp } from "../state/app.js";
 import type { RoundView } from "../state/round-view.js";
 import { to } from "../state/routes.js";
 import { restOfPlace, sameElsewhere } from "../state/sweep.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { lookingAt, type OnDesk } from "./on-visit.js";
 import type { RoundOver } from "./round-sheets.js";
 import type { Answering } from "./use-answering.js";

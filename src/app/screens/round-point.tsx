@@ -2,7 +2,7 @@
 import { Pool, Question } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { PointPictures } from "./point-pictures.js";
 import { type Last, OneField, type PointProps } from "./round-fields.js";
 

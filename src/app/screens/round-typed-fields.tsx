@@ -4,7 +4,7 @@ import { Field } from "../parts/field.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import type { FieldView } from "../state/round-view.js";
 import { to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import type { Last, PointProps } from "./round-fields.js";
 
 /** At most this many numbers as replies of their own; more are typed. */

@@ -5,21 +5,25 @@ import { EmptyState, Notice } from "../parts/notice.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { gateBefore } from "../state/cautions-view.js";
+import { gateBefore } from "../state/gates.js";
 import { placesAtAGlance } from "../state/glance.js";
 import { type RoundView, roundView } from "../state/round-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { recallPoint, rememberPoint } from "../state/settings.js";
-import type { PointAt } from "../state/standing.js";
+import { type PointAt, pointText } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { SpokenTitle, Top } from "./frame.js";
-import { GateStands } from "./gate-stands.js";
+import { lazy, Nothing } from "./lazy.js";
 import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { FoldedPoints } from "./round-folded.js";
 import { OpenPointPool } from "./round-point.js";
-import { type RoundOver, RoundSheets } from "./round-sheets.js";
+import type { RoundOver } from "./round-sheets.js";
 import { type Answering, useAnswering } from "./use-answering.js";
+
+/** What few rounds need at once comes when it is needed; all of it is on the phone. */
+const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.RoundSheets), Nothing);
+const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
 
 /** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
 function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
@@ -100,7 +104,7 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         <FoldedPoints on={on} view={view} answering={answering} open={setOver} />
       </main>
       <Thumbs on={on} view={view} open={setOver} />
-      <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />
+      {over && <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />}
     </>
   );
 }
@@ -135,14 +139,19 @@ function GoOn({ on }: { readonly on: OnDesk }) {
 }
 
 export const Round = ({ params }: { readonly params: ParamsOf<"round"> }) => (
-  <OnVisit param={params.visit}>{(on) => <GoOn on={on} />}</OnVisit>
+  <OnVisit param={params.visit} unjudged={(empty) => empty.asked.length > 0}>
+    {(on) => <GoOn on={on} />}
+  </OnVisit>
 );
 
 /** Each point starts anew: no sheet, timer or half-typed text is carried from one to the next. */
 export function Point({ params }: { readonly params: ParamsOf<"point"> }) {
   const { state, place, point } = params;
   return (
-    <OnVisit param={params.visit}>
+    <OnVisit
+      param={params.visit}
+      unjudged={({ asked }) => asked.some((one) => pointText(one) === pointText({ state, place, point }))}
+    >
       {(on) => <AtPoint key={`${state} ${place} ${point}`} on={on} at={{ state, place, point }} />}
     </OnVisit>
   );

@@ -70,6 +70,7 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
   };
 
   const keep = async (act: Promise<boolean>, goOn: boolean): Promise<void> => {
+    on.desk.judge();
     const wasDone = isDone(on.known, on.visit.replies, at);
     if (await act) kept(wasDone, goOn);
   };

@@ -2,7 +2,7 @@
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
-import { gateBefore } from "../state/cautions-view.js";
+import { gateBefore } from "../state/gates.js";
 import { capital, placeName, stateName } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { recallPoint } from "../state/settings.js";

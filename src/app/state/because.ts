@@ -9,7 +9,8 @@ import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { atPlace, faultSays, type Knowledge, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
-import { replyText, unitShown } from "./telling.js";
+import { replyText } from "./telling.js";
+import { unitShown } from "../texts/units.js";
 
 /** One step, with the address of what it rests on. */
 export interface Step {

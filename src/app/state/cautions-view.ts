@@ -2,10 +2,11 @@
  * Cautions and gates as the screens show them: worst signal first, when the owner was told, what a gate waits for.
  * Pure; whether a caution or gate stands is core/assess's word.
  */
-import type { Assessment, CautionDue, GateState } from "../../core/assess/contract.js";
+import type { CautionDue, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import { clock, day, t } from "../texts/index.js";
 import { settleHref, settleText, type Telling } from "./because.js";
+import { unprovenNote } from "./gates.js";
 import { atPlace, faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
 
 const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
@@ -77,10 +78,6 @@ const ACTS = ["lift", "drive-away", "touch", "spark"] as const;
 type Act = (typeof ACTS)[number];
 const isAct = (guards: string): guards is Act => (ACTS as readonly string[]).includes(guards);
 
-/** A note that stands on a gate: the step it guards was done unproven, with the reason. */
-export const unprovenNote = (notes: VisitState["notes"], gate: string): string | undefined =>
-  notes.find(({ value }) => value.point === gate)?.value.text;
-
 /** What tripped a gate or what it waits for, one line each. */
 function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
   const faults = gate.trippedBy.flatMap((cause) =>
@@ -120,23 +117,4 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
     ...(gate.missingSheets.length > 0 ? { missing: t("gate.missing", { sheets: gate.missingSheets.join(", ") }) } : {}),
     ...(unproven === undefined ? {} : { unproven: t("gate.unproven.noted", { why: unproven }) }),
   };
-}
-
-/**
- * The gate that stands before a car state: tripped, or not cleared and not noted as unproven. The worse one first.
- * Points of the gate's own set may always be answered, also in the state it guards.
- */
-export function gateBefore(
-  assessment: Pick<Assessment, "gates">,
-  notes: VisitState["notes"],
-  state: string,
-  point: string,
-): GateState | undefined {
-  const guarding = assessment.gates.filter(
-    (gate) => gate.guards === state && !gate.first.some((one) => one.point === point),
-  );
-  return (
-    guarding.find((gate) => gate.state === "tripped") ??
-    guarding.find((gate) => gate.state === "not cleared" && unprovenNote(notes, gate.gate) === undefined)
-  );
 }

@@ -30,10 +30,16 @@ import {
 
 export type Judging = typeof import("./judging.js");
 
-/** A visit's sheets, shared files and limits as frozen, ready to be looked up and judged by. */
+/** A visit's sheets, shared files and limits as frozen, ready to be looked up. */
 export interface Laid {
   readonly frozen: FrozenSet;
   readonly known: Knowledge;
+}
+
+/** The same linked, ready to be judged by. */
+interface Linked {
+  readonly laid: Laid;
+  readonly core: Judging;
   readonly sheets: readonly BuiltSheet[];
   readonly engine: Engine;
 }
@@ -45,7 +51,12 @@ export interface Desk {
   readonly car: ReadonlySignal<Opened<CarState> | undefined>;
   readonly known: ReadonlySignal<Knowledge | undefined>;
   readonly tree: ReadonlySignal<PlaceTree | undefined>;
-  /** Follows kept replies; undefined until the sheets are laid out. */
+  /**
+   * Fetches what judges. A visit with a reply or a complaint asks for it by itself; one with nothing to judge yet
+   * waits until a screen needs a judgement.
+   */
+  readonly judge: () => void;
+  /** Follows kept replies; undefined until it is asked for and laid out. */
   readonly assessment: ReadonlySignal<Assessment | undefined>;
   readonly jobs: ReadonlySignal<readonly JobDue[]>;
   readonly above: (due: JobDue, next: JobDue) => Reason;
@@ -73,7 +84,8 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
   const carState = computed(() => (car.value?.is === "open" ? car.value.state : undefined));
   const trouble = signal<Problem | undefined>(undefined);
   const laid = signal<Laid | undefined>(undefined);
-  const core = signal<Judging | undefined>(undefined);
+  const linked = signal<Linked | undefined>(undefined);
+  const wanted = signal(false);
   const assessment = signal<Assessment | undefined>(undefined);
 
   /** What was frozen, as one text: only a change of it lays the sheets out anew. */
@@ -88,21 +100,29 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     void lay(JSON.parse(text) as Parameters<typeof readFrozenSet>[1]);
   });
   async function lay(hashes: Parameters<typeof readFrozenSet>[1]): Promise<void> {
-    const [loaded, frozen] = await Promise.all([judging(), readFrozenSet(store, hashes)]);
-    const planned = frozen.ok ? await plannedSet(shelf, compiler, frozen.value) : frozen;
-    if (!frozen.ok || !planned.ok) {
-      trouble.value = (frozen.ok ? planned : frozen).ok ? undefined : firstProblem(frozen.ok ? planned : frozen);
-      return;
-    }
-    const sheets = frozen.value.sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
-    core.value = loaded;
-    laid.value = {
-      frozen: frozen.value,
-      known: knowledgeOf(frozen.value.common.common, commonTextsOf(frozen.value.common), sheets),
-      sheets: planned.value.sheets,
-      engine: loaded.prepare(planned.value.common, planned.value.sheets),
-    };
-    trouble.value = undefined;
+    const frozen = await readFrozenSet(store, hashes);
+    trouble.value = frozen.ok ? undefined : frozen.problems[0];
+    if (!frozen.ok) return;
+    const { common, sheets } = frozen.value;
+    const open = sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
+    laid.value = { frozen: frozen.value, known: knowledgeOf(common.common, commonTextsOf(common), open) };
+  }
+
+  effect(() => {
+    const state = keptState.value;
+    if (state && (state.replies.size > 0 || state.complaints.length > 0)) wanted.value = true;
+  });
+  effect(() => {
+    const set = laid.value;
+    if (wanted.value && set && linked.peek()?.laid !== set) link(set).catch(reportError);
+  });
+  async function link(set: Laid): Promise<void> {
+    const [core, planned] = await Promise.all([judging(), plannedSet(shelf, compiler, set.frozen)]);
+    if (laid.peek() !== set) return;
+    trouble.value = planned.ok ? undefined : planned.problems[0];
+    if (!planned.ok) return;
+    const { common, sheets } = planned.value;
+    linked.value = { laid: set, core, sheets, engine: core.prepare(common, sheets) };
   }
 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
@@ -113,24 +133,23 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
 
   let session: Session | undefined;
   effect(() => {
-    const { start, reassess, applyRegrades } = core.value ?? {};
-    const [set, state, owner] = [laid.value, keptState.value, carState.value];
-    if (!start || !reassess || !applyRegrades || !set || !state || !owner) return;
-    const input = toAssessInput(owner, state, earlier.value, set.frozen.limits.limits);
+    const [set, state, owner] = [linked.value, keptState.value, carState.value];
+    if (!set || !state || !owner) return;
+    const input = toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
     if (!input.ok) return;
-    session =
-      session && session.engine === set.engine ? reassess(session, input.value) : start(set.engine, input.value);
+    const { engine, core } = set;
+    session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
     const regrades = [...state.regrades.values()].flatMap((standing) =>
       standing.map(({ id, value }) => ({ ...value, id })),
     );
-    assessment.value = regrades.length > 0 ? applyRegrades(session.assessment, regrades) : session.assessment;
+    assessment.value = regrades.length > 0 ? core.applyRegrades(session.assessment, regrades) : session.assessment;
   });
 
   const jobs = computed(() => {
-    const [judged, set, loaded, state] = [assessment.value, laid.value, core.value, keptState.value];
-    if (!judged || !set || !loaded || !state) return [];
+    const [judged, set, state] = [assessment.value, linked.value, keptState.value];
+    if (!judged || !set || !state) return [];
     const around = tree.value?.around;
-    return loaded.order(judged, set.sheets, { at: lookedOn(state), exposure: 0, ...(around ? { around } : {}) });
+    return set.core.order(judged, set.sheets, { at: lookedOn(state), exposure: 0, ...(around ? { around } : {}) });
   });
   return {
     stream,
@@ -138,23 +157,23 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     car,
     known: computed(() => laid.value?.known),
     tree,
+    judge: () => {
+      wanted.value = true;
+    },
     assessment,
     jobs,
-    above: (due, next) => loadedCore(core.peek()).whyAbove(due, next),
-    engineVersion: () => loadedCore(core.peek()).ENGINE_VERSION,
+    above: (due, next) => coreOf(linked.peek()).whyAbove(due, next),
+    engineVersion: () => coreOf(linked.peek()).ENGINE_VERSION,
     earlier,
     trouble,
     laid,
   };
 }
 
-function loadedCore(core: Judging | undefined): Judging {
-  if (!core) throw new Error("Judging was asked for before the visit was laid out");
-  return core;
+function coreOf(linked: Linked | undefined): Judging {
+  if (!linked) throw new Error("Judging was asked for before the visit was laid out");
+  return linked.core;
 }
-
-const firstProblem = (result: { readonly ok: boolean; readonly problems?: readonly Problem[] }): Problem | undefined =>
-  result.problems?.[0];
 
 /** Earlier visits of the same car, oldest first; those begun later, and those of other cars, are left out. */
 function earlierVisits(

@@ -6,7 +6,7 @@ import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Grade, levelOf } from "../../core/terms/index.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import { capital, type Knowledge, placeName } from "./knowledge.js";
 import { effect } from "@preact/signals";
 import type { Desk } from "./desk.js";

@@ -6,7 +6,7 @@ import { isQuantity, unitsOf } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
 import type { FrozenSheetFile } from "./frozen.js";
 import { textsOf } from "./shelf.js";
-import { unitShown } from "./telling.js";
+import { unitShown } from "../texts/units.js";
 
 export interface LimitLine {
   readonly id: string;

@@ -1,6 +1,6 @@
 /** An odometer figure in words. Knows no car. */
 import { figureOf, type Odometer } from "../../core/record/index.js";
-import { figure } from "../texts/index.js";
+import { figure } from "../texts/round.js";
 
 /** `61 240 km`. */
 export function odometerText(odometer: Odometer): string {

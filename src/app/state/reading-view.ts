@@ -20,7 +20,7 @@ import {
   unitsOf,
 } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
-import { unitShown } from "./telling.js";
+import { unitShown } from "../texts/units.js";
 
 export type ReadingField = Extract<Field, { quantity: string }>;
 type ReadingValue = Extract<ReplyValue, { type: "reading" }>;

@@ -6,7 +6,7 @@ import type { Asked } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Audience, keyText, type NonAnswer, type Reason } from "../../core/terms/index.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/round.js";
 import {
   capital,
   type FieldKind,

@@ -21,6 +21,8 @@ export interface Shelf {
   readonly common: {
     readonly edition: string;
     readonly load: () => Promise<BuiltCommon>;
+    /** Without its plans. */
+    readonly source: () => Promise<Omit<BuiltCommon, "plans" | "planVersion">>;
     readonly texts: Readonly<Record<string, () => Promise<CommonTexts>>>;
   };
 }
@@ -46,7 +48,7 @@ function inLanguage<Texts>(texts: Readonly<Record<string, Texts>>): Texts | unde
 
 /** A sheet that comes with the app, as it is frozen into a visit. */
 export async function listedFile(listed: ListedSheet): Promise<FrozenSheetFile> {
-  const built = await listed.load();
+  const built = await listed.source();
   const load = inLanguage(listed.texts);
   return {
     format: "leadlamp-frozen-sheet/1",
@@ -58,7 +60,7 @@ export async function listedFile(listed: ListedSheet): Promise<FrozenSheetFile> 
 
 /** The shared files that come with the app, as they are frozen into a visit. */
 export async function commonFile(shelf: Shelf): Promise<FrozenCommonFile> {
-  const built = await shelf.common.load();
+  const built = await shelf.common.source();
   const load = inLanguage(shelf.common.texts);
   return {
     format: "leadlamp-frozen-common/1",

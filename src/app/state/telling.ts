@@ -1,12 +1,9 @@
 /** Replies, units and amounts put into words for the screen. Pure; decides nothing about what they mean. */
 
 import type { Audience, ReplyValue } from "../../core/terms/index.js";
-import { unitOf } from "../../core/units/index.js";
-import { figure, t } from "../texts/index.js";
+import { figure, t } from "../texts/round.js";
+import { unitShown } from "../texts/units.js";
 import { type KnownPoint, replyWord } from "./knowledge.js";
-
-/** A UCUM unit as it is written: `°C`, `in`; an unknown one as it stands. */
-export const unitShown = (unit: string): string => unitOf(unit)?.shown ?? unit;
 
 /** A non-answer with its reason: `Could not tell: too hot`. */
 export function nonAnswerText(value: Extract<ReplyValue, { type: "non-answer" }>): string {

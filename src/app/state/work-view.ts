@@ -11,7 +11,7 @@ import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
 import { atPlace, capital, faultSays, jobSays, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
-import { unitShown } from "./telling.js";
+import { unitShown } from "../texts/units.js";
 
 export interface JobLine {
   readonly id: string;

@@ -3,7 +3,7 @@
  * told plainly as unforeseen, with its code, so that nothing goes unsaid.
  */
 import type { Problem } from "../../core/terms/index.js";
-import { fill } from "./index.js";
+import { fill } from "./fill.js";
 
 /** Texts by code; `{name}` is filled from the problem's params. */
 export const problemTexts: Readonly<Record<string, string>> = {

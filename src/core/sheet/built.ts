@@ -32,5 +32,7 @@ export interface ListedSheet {
   readonly titles: Readonly<Record<string, string>>;
   readonly about: Readonly<Record<string, string>>;
   readonly load: () => Promise<BuiltSheet>;
+  /** The same without its plans: what a visit freezes. */
+  readonly source: () => Promise<Omit<BuiltSheet, "plans" | "planVersion">>;
   readonly texts: Readonly<Record<string, () => Promise<SheetTexts>>>;
 }

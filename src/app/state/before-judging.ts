@@ -1,0 +1,37 @@
+/**
+ * A visit in which nothing is entered yet: what is asked first, in walking order, before anything can be judged.
+ * Points that wait for another reply come once judging runs; car states a gate guards wait for it as well.
+ */
+import type { Asked, Assessment } from "../../core/assess/contract.js";
+import { type PlaceTree, walk } from "../../core/sheet/run.js";
+import type { Audience } from "../../core/terms/index.js";
+import type { Knowledge } from "./knowledge.js";
+
+function askedFirst(known: Knowledge, tree: PlaceTree, who: Audience): readonly Asked[] {
+  const points = [...known.points.values()].map(({ point }) => point);
+  const guarded = new Set([...known.gates.values()].map((gate) => gate.guards));
+  return walk(points, known.common.states, tree).flatMap((step): readonly Asked[] => {
+    const point = known.points.get(step.point)?.point;
+    if (!point || guarded.has(step.state) || point["asked-when"] !== undefined || !point.who.includes(who)) return [];
+    const fields = Object.keys(point.fields);
+    return [{ ...step, fields, with: [], safetyCritical: point["safety-critical"] === true, openedBy: [] }];
+  });
+}
+
+/** The empty judgement of a visit without a reply: no finding, nothing sound, only what is asked first. */
+export const nothingJudged = (known: Knowledge, tree: PlaceTree, who: Audience): Assessment => ({
+  engine: "",
+  findings: [],
+  faults: [],
+  gates: [],
+  cautions: [],
+  settle: [],
+  open: [],
+  coverage: [],
+  points: [],
+  asked: askedFirst(known, tree, who),
+  suggested: [],
+  orders: [],
+  readings: [],
+  problems: [],
+});

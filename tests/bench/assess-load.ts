@@ -4,7 +4,8 @@
  */
 import { type AssessInput, type Engine, prepare, type StandingReply } from "../../src/core/assess/index.js";
 import type { BareCommon, BareSheet, Point, Rule } from "../../src/core/sheet/run.js";
-import { planned, rule, SMALL_COMMON, visit } from "../support/small-car.js";
+import { planned, visit } from "../support/small-car.js";
+import { rule, SMALL_COMMON } from "../support/small-sheets.js";
 
 const WORDS = ["sound", "light", "clear", "bad"] as const;
 const POINTS = 20;

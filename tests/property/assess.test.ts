@@ -15,7 +15,8 @@ import {
 import { buildPlaces, type PlaceTree } from "../../src/core/sheet/run.js";
 import { levelOf } from "../../src/core/terms/index.js";
 import { anyEdit, anyReply, edited } from "../support/any-visit.js";
-import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON, smallEngine, visit } from "../support/small-car.js";
+import { smallEngine, visit } from "../support/small-car.js";
+import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON } from "../support/small-sheets.js";
 
 const SEED = 5132014;
 const small = smallEngine([

@@ -1,6 +1,7 @@
 // [AS8]–[AS16] Which limits are in force, what a band says, values worked out from readings.
 import { expect, test } from "vitest";
-import { HUB_SHEET, replies, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { HUB_SHEET } from "../../../tests/support/small-sheets.js";
 import { type AssessInput, assess } from "./index.js";
 
 const engine = smallEngine();

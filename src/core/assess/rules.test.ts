@@ -1,6 +1,7 @@
 // [AS17]–[AS33] When a rule fires, where it concludes, replies that differ, and what effects do.
 import { expect, test } from "vitest";
-import { replies, rule, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { rule } from "../../../tests/support/small-sheets.js";
 import { type AssessInput, assess, explain, type StandingReply } from "./index.js";
 
 const engine = smallEngine();

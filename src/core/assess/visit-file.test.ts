@@ -1,6 +1,7 @@
 // [VF1]–[VF7] Visit files are read leniently, and what cannot be taken is told.
 import { expect, test } from "vitest";
-import { HUB_SHEET, JOINT_SHEET, planned, SMALL_COMMON } from "../../../tests/support/small-car.js";
+import { planned } from "../../../tests/support/small-car.js";
+import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON } from "../../../tests/support/small-sheets.js";
 import { readVisitFile, tellProblem } from "./index.js";
 
 const built = planned(SMALL_COMMON, [HUB_SHEET, JOINT_SHEET]);

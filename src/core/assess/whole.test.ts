@@ -1,6 +1,7 @@
 // [AS34]–[AS51] Faults, gates, cautions, what to settle, what was looked at, grades given by hand.
 import { expect, test } from "vitest";
-import { HUB_SHEET, replies, rule, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { HUB_SHEET, rule } from "../../../tests/support/small-sheets.js";
 import { type AssessInput, type Assessment, applyRegrades, assess, complaintsIn } from "./index.js";
 
 const engine = smallEngine();

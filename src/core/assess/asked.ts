@@ -30,7 +30,7 @@ export function askedIn(
   isShown: (spot: Spot) => boolean,
 ): AskedList {
   const openedBy = spotsOpened(site, opened);
-  const spots: (boolean | undefined)[] = [];
+  const spots = new Array<boolean | undefined>(site.spots.length).fill(undefined);
   for (const spot of site.walk) {
     if (!spot.point.point.who.includes(who)) continue;
     if (answers[spot.index] !== "none" || openedBy.has(spot) || isShown(spot)) spots[spot.index] = true;

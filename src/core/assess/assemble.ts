@@ -122,8 +122,8 @@ function verdictsOf(
   effects: Effects,
 ): Verdicts {
   const { site } = world;
-  const grades: (GradeLevel | undefined)[] = [];
-  const open: (boolean | undefined)[] = [];
+  const grades = new Array<GradeLevel | undefined>(site.spots.length).fill(undefined);
+  const open = new Array<boolean | undefined>(site.spots.length).fill(undefined);
   const final = new Map(findings.map((f) => [`${f.rule}@${f.place}`, levelOf(f.grade)]));
   const worseAt = (slots: readonly number[], level: GradeLevel) => {
     for (const id of slots) {

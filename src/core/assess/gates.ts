@@ -29,9 +29,9 @@ export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
   world.problems = [];
   const asked = underEveryChoice(world, (): Outcome => {
     if (when === undefined) return new Unknown(new Set());
-    const start = world.reads.length;
+    const start = world.mark();
     const outcome = when(world, CAR);
-    for (const id of world.slotsUnder(world.reads.slice(start))) under.add(id);
+    for (const id of world.slotsUnder(world.since(start))) under.add(id);
     return outcome;
   });
   const told = world.problems;

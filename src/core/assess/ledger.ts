@@ -20,10 +20,8 @@ export const NO_PROBLEMS: readonly Problem[] = [];
 export const FIRST: ReadonlyMap<number, number> = new Map();
 
 export class Ledger {
-  /** Nodes read since the last `open`. */
-  reads: number[] = [];
   problems: Problem[] = [];
-  /** Whether something read since the last `open` has several standing replies. */
+  /** Whether something read since the question began has several standing replies. */
   torn = false;
   /** Slots and facts with several standing values met so far, and how many each has. */
   readonly met = new Map<number, number>();
@@ -34,6 +32,9 @@ export class Ledger {
   /** First pass: readings before any is discarded. */
   raw = false;
 
+  /** Nodes read, one after the other: one list for all questions, each with its own stretch of it. */
+  private readonly log: number[] = [];
+  private end = 0;
   private readonly torn_: readonly [Map<number, Kept>, Map<number, Kept>] = [new Map(), new Map()];
   /** Being worked out: as the passes see it, and before discards. */
   private readonly busy = [new Set<number>(), new Set<number>()] as const;
@@ -54,9 +55,25 @@ export class Ledger {
     this.torn_[1].clear();
   }
 
+  /** Writes down that a node was read. */
+  note(node: number): void {
+    this.log[this.end] = node;
+    this.end += 1;
+  }
+
+  /** Where the list of reads ends now. */
+  mark(): number {
+    return this.end;
+  }
+
+  /** Nodes read since a mark. */
+  since(mark: number): readonly number[] {
+    return this.log.slice(mark, this.end);
+  }
+
   /** Begins a question: nothing read yet, the first of differing replies. */
   begin(): void {
-    this.reads = [];
+    this.end = 0;
     if (this.problems.length > 0) this.problems = [];
     this.torn = false;
     if (this.choice.size > 0) this.choose(FIRST);
@@ -64,15 +81,14 @@ export class Ledger {
 
   /** Runs with a list of reads of its own; the caller decides what becomes of it. */
   apart<T>(work: () => T): Kept<T> & { readonly torn: boolean } {
-    const outer = { reads: this.reads, problems: this.problems, torn: this.torn };
-    this.reads = [];
+    const { problems, torn, end } = this;
     this.problems = [];
     this.torn = false;
     const value = work();
-    const kept = { value, reads: this.reads, problems: this.problems, torn: this.torn };
-    this.reads = outer.reads;
-    this.problems = outer.problems;
-    this.torn = outer.torn;
+    const kept = { value, reads: this.since(end), problems: this.problems, torn: this.torn };
+    this.end = end;
+    this.problems = problems;
+    this.torn = torn;
     return kept;
   }
 
@@ -82,7 +98,7 @@ export class Ledger {
     const torn = this.torn_[this.raw ? 1 : 0];
     const busy = this.busy[this.raw ? 1 : 0];
     const known = records[node];
-    this.reads.push(node);
+    this.note(node);
     // a node is always worked out by the same function, so its record holds that function's type
     if (known !== undefined) return known.value as T;
     let kept = torn.get(node);
@@ -107,7 +123,7 @@ export class Ledger {
       torn.set(node, kept);
     }
     this.torn = true;
-    for (const read of kept.reads) this.reads.push(read);
+    for (const read of kept.reads) this.note(read);
     return kept.value as T;
   }
 
@@ -126,7 +142,7 @@ export class Ledger {
   }
 
   protected pick<T>(node: number, standing: readonly T[] | undefined): T | undefined {
-    this.reads.push(node);
+    this.note(node);
     if (standing === undefined) return undefined;
     if (standing.length === 1) return standing[0];
     this.torn = true;

@@ -48,7 +48,7 @@ export function limitsInForce(world: World, info: RefInfo, place: string): reado
   const booked: InForce[] = [];
   const retired = { upper: false, lower: false };
   for (const limit of here) {
-    world.reads.push(site.bookOf(limit).id);
+    world.note(site.bookOf(limit).id);
     for (const figure of figuresAt(site, given.book.get(limit.limit.id) ?? [], place)) {
       retired[isUpper(limit.direction) ? "upper" : "lower"] = true;
       booked.push({

@@ -25,10 +25,10 @@ export interface Judged {
 export function judge(world: World, ref: RefInfo, place: string): Judged & { readonly reads: readonly number[] } {
   const under = new Set<number>();
   const asked = underEveryChoice(world, (): { record: BandRecord | Unknown; reading: JudgedReading | undefined } => {
-    const start = world.reads.length;
+    const start = world.mark();
     const record = world.bandOf(ref, place);
     const reading = shown(world, ref, place, record);
-    for (const id of world.slotsUnder(world.reads.slice(start))) under.add(id);
+    for (const id of world.slotsUnder(world.since(start))) under.add(id);
     return { record, reading };
   });
   let level: GradeLevel = 0;

@@ -52,7 +52,7 @@ function plainly(world: World, { rule, place }: RuleNode): Kept<Run> | undefined
   const outcome = rule.when(world, place);
   world.worseEnd = undefined;
   if (outcome === true || world.torn || world.problems.length > 0) return undefined;
-  const { reads } = world;
+  const reads = world.since(0);
   const { is, missing } = outcome instanceof Unknown ? waits(outcome, false) : FALSE;
   return { value: { is, missing, under: world.slotsUnder(reads), drafts: NO_DRAFTS }, reads, problems: NO_PROBLEMS };
 }
@@ -72,13 +72,13 @@ function thoroughly(world: World, node: RuleNode): Kept<Run> {
 function once(world: World, node: RuleNode, deciding: Set<number>): Once {
   const { rule, place } = node;
   if (rule.when === undefined) return { is: "unknown", missing: NOTHING, drafts: NO_DRAFTS };
-  const start = world.reads.length;
+  const start = world.mark();
   const told = world.problems.length;
   world.raw = rule.pass === 1;
   world.worseEnd = rule.limitOf;
   const outcome = rule.when(world, place);
   world.worseEnd = undefined;
-  const reads = world.reads.slice(start);
+  const reads = world.since(start);
   for (const id of world.slotsUnder(reads)) deciding.add(id);
   try {
     if (outcome === false) return FALSE;
@@ -99,11 +99,11 @@ function waits(outcome: Unknown, failed: boolean): Once {
 function find(world: World, node: RuleNode, reads: readonly number[]): Once {
   const { rule, place } = node;
   const missing = new Set<string>();
-  const start = world.reads.length;
+  const start = world.mark();
   const graded = gradeFor(world, rule, place, missing);
   if (graded instanceof Unknown) return waits(graded, false);
   if (graded.level === 0) return FALSE;
-  const judged = world.reads.slice(start);
+  const judged = world.since(start);
   return conclude(world, node, [...reads, ...judged], missing, graded);
 }
 
@@ -172,10 +172,10 @@ function asked(
   missing: Set<string>,
 ): { outcome: Outcome; reads: readonly number[] } {
   if (condition === undefined) return { outcome: false, reads: [] };
-  const start = world.reads.length;
+  const start = world.mark();
   const outcome = condition(world, place);
   if (outcome instanceof Unknown) for (const key of outcome.missing) missing.add(key);
-  return { outcome, reads: world.reads.slice(start) };
+  return { outcome, reads: world.since(start) };
 }
 
 interface Concluded {

@@ -34,7 +34,7 @@ export class World extends Ledger implements Scope {
   /** What stands in a slot under the choice at hand; a discarded reading is none. */
   standing(slot: SlotNode): Standing | undefined {
     if (!this.raw && slot.discards.length > 0 && this.isDiscarded(slot)) {
-      this.reads.push(slot.id);
+      this.note(slot.id);
       return undefined;
     }
     return this.pick(slot.id, this.given.replies[slot.id]);
@@ -190,7 +190,7 @@ export class World extends Ledger implements Scope {
 
   /** A fault at this place or at one inside it. */
   found(fault: string, place: string): boolean {
-    this.reads.push(this.site.foundAt(fault, place).id);
+    this.note(this.site.foundAt(fault, place).id);
     return isFound(this.site, this.founds, fault, place);
   }
 

@@ -3,14 +3,14 @@
  * judges and the round once the first screen stands.
  */
 import "./style/index.css";
+import { common, sheets } from "virtual:leadlamp/index";
 import { effect, type ReadonlySignal, signal } from "@preact/signals";
 import { render } from "preact";
-import { common, sheets } from "virtual:leadlamp/index";
 import type { FileDoor } from "../core/record/files.js";
 import type { Entry } from "../core/record/index.js";
 import type { PictureKeeper } from "../core/record/photo.js";
-import { hashOf, makeNonce, openStore } from "../device/store/index.js";
 import pictureWorker from "../device/photo/worker.js?worker&url";
+import { hashOf, makeNonce, openStore } from "../device/store/index.js";
 import { tellKept } from "./kept-event.js";
 import { preloadRound } from "./screens/screens.js";
 import { Shell } from "./screens/shell.js";
@@ -41,7 +41,8 @@ function returnToPlace(): void {
     history.replaceState(null, "", "#/demo");
   if (location.hash !== "" || !last.startsWith("#/visit/")) return;
   history.replaceState(null, "", "#/");
-  history.pushState({ from: "#/" }, "", last);
+  // The round itself knows better which point: a killed browser may have forgotten the last seconds of this address.
+  history.pushState({ from: "#/" }, "", last.replace(/(\/round)\/.*$/, "$1"));
 }
 returnToPlace();
 

@@ -20,7 +20,7 @@ import { close } from "../state/visit-acts.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
 import { isoNow } from "../state/new-visit.js";
 
-import { rememberPoint } from "../state/settings.js";
+import { rememberPoint } from "../state/where-one-was.js";
 import { to, paramOf } from "../state/routes.js";
 import { commonFile, listedFile } from "../state/shelf.js";
 import { demoPicture } from "./demo-picture.js";

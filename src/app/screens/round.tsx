@@ -9,9 +9,9 @@ import { gateBefore } from "../state/gates.js";
 import { placesAtAGlance } from "../state/glance.js";
 import { type RoundView, roundView } from "../state/round-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { recallPoint, rememberPoint } from "../state/settings.js";
 import { type PointAt, pointText } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
+import { recallPoint, rememberPoint } from "../state/where-one-was.js";
 import { t } from "../texts/round.js";
 import { SpokenTitle, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -80,7 +80,10 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   const { remembered } = useApp();
   const [over, setOver] = useState<RoundOver>();
   const answering: Answering = useAnswering(on, at);
-  useEffect(() => rememberPoint(remembered, on.stream, at), [on.stream, at.state, at.place, at.point]);
+  useEffect(
+    () => rememberPoint(remembered, on.stream, at, on.visit.replies),
+    [on.stream, at.state, at.place, at.point],
+  );
   const view = roundView(lookingAt(on), at);
   if (!view) return <NotAsked on={on} />;
   const gate = gateBefore(on.assessment, on.visit.notes, at.state, at.point);
@@ -130,7 +133,7 @@ function NotAsked({ on }: { readonly on: OnDesk }) {
 function GoOn({ on }: { readonly on: OnDesk }) {
   const { router, remembered } = useApp();
   const stops = stopsOf(on.known, on.assessment.asked, on.visit.replies);
-  const at = whereToGoOn(on.known, stops, on.visit.replies, recallPoint(remembered, on.stream));
+  const at = whereToGoOn(on.known, stops, on.visit.replies, recallPoint(remembered, on.stream, on.visit.replies));
   const href = at && to("point", { visit: on.param, ...at });
   useEffect(() => {
     if (href !== undefined) router.swap(href);

@@ -10,11 +10,11 @@ import { useApp } from "../state/app.js";
 import { pointName } from "../state/knowledge.js";
 import { repliedText } from "../state/round-view.js";
 import { to } from "../state/routes.js";
-import { rememberPoint } from "../state/settings.js";
 import { keyOf, type PointAt, pointText } from "../state/standing.js";
 import { isDone, nextOpen, stopsOf } from "../state/stops.js";
 import type { SweepReply } from "../state/sweep.js";
 import { reply, replyAll, undo } from "../state/visit-acts.js";
+import { rememberPoint } from "../state/where-one-was.js";
 import type { OnDesk } from "./on-visit.js";
 
 /** Long enough to see the tick, short enough not to wait for it. */
@@ -51,7 +51,7 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     if (opened.is !== "open" || writer === undefined) return;
     const [step] = undoable(opened.state, writer);
     if (step) lastReply.value = { visit: on.stream, at, ids: step.ids };
-    rememberPoint(remembered, on.stream, at);
+    rememberPoint(remembered, on.stream, at, opened.state.replies);
     if (!goOn || wasDone || !isDone(on.known, opened.state.replies, at)) return;
     clearTimeout(timer.current);
     timer.current = setTimeout(() => {

@@ -5,8 +5,8 @@ import { useApp } from "../state/app.js";
 import { gateBefore } from "../state/gates.js";
 import { capital, placeName, stateName } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { recallPoint } from "../state/settings.js";
 import { type Stop, stopsOf, whereToGoOn } from "../state/stops.js";
+import { recallPoint } from "../state/where-one-was.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
 import { OnVisit, type OnDesk } from "./on-visit.js";
@@ -47,7 +47,7 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
   const { remembered } = useApp();
   const stops = stopsOf(on.known, on.assessment.asked, on.visit.replies);
   const states = [...new Set(stops.map((stop) => stop.state))];
-  const at = recallPoint(remembered, on.stream);
+  const at = recallPoint(remembered, on.stream, on.visit.replies);
   return (
     <Plain
       back={t("round.title")}

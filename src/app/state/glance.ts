@@ -2,18 +2,20 @@
  * Places of a visit at a glance: how far each is looked at, and its worst mark. For the plan of the round, and
  * remembered for the car list.
  */
+
+import { effect } from "@preact/signals";
 import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Grade, levelOf } from "../../core/terms/index.js";
 import { t } from "../texts/round.js";
-import { capital, type Knowledge, placeName } from "./knowledge.js";
-import { effect } from "@preact/signals";
 import type { Desk } from "./desk.js";
 import { type Glance, type GlancePlace, keepGlance } from "./glance-kept.js";
-import { recallPoint, type TextShelf } from "./settings.js";
+import { capital, type Knowledge, placeName } from "./knowledge.js";
+import type { TextShelf } from "./settings.js";
 import type { PointAt } from "./standing.js";
 import { type Stop, stopAt, stopsOf } from "./stops.js";
+import { recallPoint } from "./where-one-was.js";
 
 /** The places of a visit with how they stand. `quiet` leaves grades away, as a buyer's screen does while looking. */
 export function placesAtAGlance(
@@ -91,7 +93,7 @@ export function followGlance(shelf: TextShelf, desk: Desk): void {
     keepGlance(
       shelf,
       desk.stream,
-      glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream)),
+      glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream, opened.state.replies)),
     );
   });
 }

@@ -1,14 +1,5 @@
 import { expect, test } from "vitest";
-import {
-  defaultSettings,
-  keepSettings,
-  keepTyped,
-  readSettings,
-  recallPoint,
-  rememberPoint,
-  type TextShelf,
-  typedBefore,
-} from "./settings.js";
+import { defaultSettings, keepSettings, keepTyped, readSettings, type TextShelf, typedBefore } from "./settings.js";
 
 function shelf(): TextShelf {
   const kept = new Map<string, string>();
@@ -33,14 +24,6 @@ test("a spoilt or foreign setting falls back by itself and leaves the others", (
     ...defaults,
     leftHand: true,
   });
-});
-
-test("the place one was at comes back, and a half-written one does not", () => {
-  const kept = shelf();
-  rememberPoint(kept, "visit:1", { state: "w7-hang", place: "RL", point: "whl.spin" });
-  expect(recallPoint(kept, "visit:1")).toEqual({ state: "w7-hang", place: "RL", point: "whl.spin" });
-  kept.put("leadlamp.at.visit:1", "w7-hang RL");
-  expect(recallPoint(kept, "visit:1")).toBeUndefined();
 });
 
 test("typed words wait until they are kept or emptied", () => {

@@ -3,7 +3,6 @@
  * and where they were. Settings only, never anything that was observed; losing them loses no record.
  */
 import { effect, type Signal, signal } from "@preact/signals";
-import type { PointAt } from "./standing.js";
 
 /** A small text store that may be refused (private mode) or emptied at any time. */
 export interface TextShelf {
@@ -75,16 +74,6 @@ export function keepSettings(shelf: TextShelf, defaults: Settings): Signal<Setti
   const settings = signal(readSettings(shelf.get(KEY), defaults));
   effect(() => shelf.put(KEY, JSON.stringify(settings.value)));
   return settings;
-}
-
-/** Keeps where the person is in a visit, so that reopening returns there. */
-export const rememberPoint = (shelf: TextShelf, visit: string, at: PointAt): void =>
-  shelf.put(`leadlamp.at.${visit}`, `${at.state} ${at.place} ${at.point}`);
-
-/** The remembered point of a visit; undefined when there is none or it can't be read. */
-export function recallPoint(shelf: TextShelf, visit: string): PointAt | undefined {
-  const [state, place, point] = (shelf.get(`leadlamp.at.${visit}`) ?? "").split(" ");
-  return state && place && point ? { state, place, point } : undefined;
 }
 
 /** Words typed but not kept yet (a note, a reason): they survive a killed page. */

@@ -1,0 +1,39 @@
+/**
+ * Where a person was in a visit, to go on there. Remembered in the phone's small text store, which a killed browser
+ * may find seconds old; the record is not, so a reply kept since then wins. Knows no screen.
+ */
+import { compareStamps, type Stamp, type VisitState } from "../../core/record/index.js";
+import type { TextShelf } from "./settings.js";
+import type { PointAt } from "./standing.js";
+
+type Replies = VisitState["replies"];
+
+const keyFor = (visit: string): string => `leadlamp.at.${visit}`;
+const stampText = (stamp: Stamp | undefined): string => (stamp ? `${stamp.wall} ${stamp.count}` : "");
+
+/** The reply kept last of those that stand, and the point it answers. */
+function newestReply(replies: Replies): { readonly at: PointAt; readonly stamp: Stamp } | undefined {
+  let newest: { readonly at: PointAt; readonly stamp: Stamp } | undefined;
+  for (const { key, standing } of replies.values()) {
+    for (const { at: stamp } of standing)
+      if (!newest || compareStamps(stamp, newest.stamp) > 0) newest = { at: key, stamp };
+  }
+  return newest;
+}
+
+/** Keeps where the person is, together with the newest reply there was by then; without `replies` no reply outdates it. */
+export function rememberPoint(shelf: TextShelf, visit: string, at: PointAt, replies?: Replies): void {
+  const stamp = replies ? newestReply(replies)?.stamp : { wall: Number.MAX_SAFE_INTEGER, count: 0 };
+  shelf.put(keyFor(visit), `${at.state} ${at.place} ${at.point} ${stampText(stamp)}`.trimEnd());
+}
+
+/** Where the person was: as remembered, or at the reply kept since. Undefined when neither is known. */
+export function recallPoint(shelf: TextShelf, visit: string, replies: Replies): PointAt | undefined {
+  const [state, place, point, wall, count] = (shelf.get(keyFor(visit)) ?? "").split(" ");
+  const newest = newestReply(replies);
+  const { at } = newest ?? {};
+  const later = at && { state: at.state, place: at.place, point: at.point };
+  if (!state || !place || !point) return later;
+  const known = { wall: Number(wall ?? 0), count: Number(count ?? 0) };
+  return newest && compareStamps(newest.stamp, known) > 0 ? later : { state, place, point };
+}

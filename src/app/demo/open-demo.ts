@@ -37,6 +37,7 @@ import {
   INES,
   JORIN,
   LEFT_AT,
+  LIFTED,
   MAKERS_FIGURES,
   NOTE,
   SECOND_ODOMETER,
@@ -122,7 +123,9 @@ async function writeSecond(app: App, scribe: Scribe): Promise<void> {
     odometer: SECOND_ODOMETER,
   });
   await scribe.write(INES.id, (act) => [draftComplaint(act, before(), COMPLAINT)]);
-  await scribe.write(INES.id, (act) => [draftNote(act, before(), { point: UNPROVEN.gate, text: UNPROVEN.why })]);
+  for (const passed of [UNPROVEN, LIFTED]) {
+    await scribe.write(INES.id, (act) => [draftNote(act, before(), { point: passed.gate, text: passed.why })]);
+  }
   const empty = before();
   await tell(scribe, DEMO_SECOND, SECOND_VISIT);
   await scribe.write(INES.id, (act) => [draftNote(act, before(), NOTE)]);

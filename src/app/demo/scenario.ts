@@ -172,6 +172,10 @@ export const UNPROVEN = {
   gate: "gate.no-road",
   why: "Pedal, leaks and tyres checked by hand before the drive; only the wheel sheet is open.",
 };
+export const LIFTED = {
+  gate: "gate.no-lift-here",
+  why: "Lifted on the main rails with spreader blocks, rails tapped sound.",
+};
 export const NOTE = {
   point: "whl.grease",
   place: "RR",

@@ -7,6 +7,7 @@ import { GateNotice } from "../parts/gate-notice.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { type GateLine, gateLine } from "../state/cautions-view.js";
+import { mayBePassed } from "../state/gates.js";
 import { to } from "../state/routes.js";
 import { note } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
@@ -68,9 +69,7 @@ export function GateStands({ on, gate }: { readonly on: OnDesk; readonly gate: G
       <GateLineNotice line={line} />
       <div class="acts">
         <Tool words={t("gate.skip")} href={to("where", { visit: on.param })} />
-        {line.state === "not-cleared" && !on.visit.closed && (
-          <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />
-        )}
+        {mayBePassed(gate) && !on.visit.closed && <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />}
       </div>
       <Unproven on={on} line={line} open={noting} onClose={() => setNoting(false)} />
     </>

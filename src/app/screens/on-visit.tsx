@@ -6,7 +6,7 @@ import type { CarState, VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
-import { visitStreamOf } from "../state/routes.js";
+import { paramOf, visitStreamOf } from "../state/routes.js";
 import type { Telling } from "../state/because.js";
 import { nothingJudged } from "../state/before-judging.js";
 import type { Desk } from "../state/desk.js";
@@ -81,7 +81,7 @@ export function OnVisit({ param, unjudged, children }: OnVisitProps) {
   const [known, tree] = [desk.known.value, desk.tree.value];
   if (visit.is !== "open" || car?.is !== "open" || !known || !tree || !assessment) return <OpeningScreen />;
   const who = visit.state.opened?.value.who ?? "technician";
-  const telling: Telling = { known, who, visit: param, pictures: visit.state.pictures };
+  const telling: Telling = { known, who, visit: param, car: paramOf(car.state.stream), pictures: visit.state.pictures };
   return (
     <>{children({ desk, param, stream, visit: visit.state, car: car.state, known, tree, assessment, who, telling })}</>
   );

@@ -14,6 +14,7 @@ interface ReadingKeysProps {
   readonly field: ReadingField;
   readonly state: ReadingState;
   readonly onGauge: () => void;
+  readonly onPhoto: () => void;
   readonly onDone: () => void;
 }
 
@@ -42,7 +43,7 @@ function AskAgain({ field, state }: Pick<ReadingKeysProps, "field" | "state">) {
   );
 }
 
-export function ReadingKeys({ name, field, state, onGauge, onDone }: ReadingKeysProps) {
+export function ReadingKeys({ name, field, state, onGauge, onPhoto, onDone }: ReadingKeysProps) {
   const { entering, entry } = state;
   const { gauge, unit, typed } = entering;
   const isDone = (state.value?.values.length ?? 0) >= state.shots && typed === "";
@@ -67,7 +68,7 @@ export function ReadingKeys({ name, field, state, onGauge, onDone }: ReadingKeys
         <UnitSwitch label={t("reading.unit")} choices={unitsOffered(field)} chosen={unit} onChoose={state.setUnit} />
       </ReadingEntry>
       <AskAgain field={field} state={state} />
-      <GaugeLine words={gaugeWords} action={{ words: t("reading.change-gauge"), onPress: onGauge }} />
+      {!isDone && <GaugeLine words={gaugeWords} action={{ words: t("reading.change-gauge"), onPress: onGauge }} />}
       <Keypad
         label={t("reading.keypad")}
         value={typed}
@@ -86,6 +87,7 @@ export function ReadingKeys({ name, field, state, onGauge, onDone }: ReadingKeys
           words: id.replaceAll("-", " "),
           onPress: () => state.keepText(id, unit),
         }))}
+        camera={{ words: t("round.photo"), onPress: onPhoto }}
         keep={isDone ? { words: t("reading.done"), onPress: onDone } : keep}
       />
     </>

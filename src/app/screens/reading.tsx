@@ -13,6 +13,7 @@ import { unitShown } from "../texts/units.js";
 import { figure, rounded, t } from "../texts/index.js";
 import { MissingScreen, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { PhotoSheet } from "./photo-sheet.js";
 import { ReadingKeys } from "./reading-keys.js";
 import { GaugeSheet, SourceSheet } from "./reading-sheets.js";
 import { type ReadingState, useReading } from "./use-reading.js";
@@ -75,7 +76,7 @@ interface ReadingBodyProps {
 
 function ReadingBody({ on, params, field }: ReadingBodyProps) {
   const { router } = useApp();
-  const [over, setOver] = useState<"gauge" | "source">();
+  const [over, setOver] = useState<"gauge" | "source" | "photo">();
   const state = useReading(on, params, field);
   const known = on.known.points.get(params.point);
   const name = known ? fieldName(known.text, params.field) : params.point;
@@ -97,6 +98,7 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
             field={field}
             state={state}
             onGauge={() => setOver("gauge")}
+            onPhoto={() => setOver("photo")}
             onDone={() => router.up(back)}
           />
         )}
@@ -107,6 +109,12 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
         unit={state.entering.unit}
         open={over === "gauge"}
         onChoose={state.setGauge}
+        onClose={() => setOver(undefined)}
+      />
+      <PhotoSheet
+        on={on}
+        at={{ state: carState, place, point }}
+        open={over === "photo"}
         onClose={() => setOver(undefined)}
       />
       <SourceSheet limit={state.verdict?.limit} open={over === "source"} onClose={() => setOver(undefined)} />

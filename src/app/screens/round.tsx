@@ -86,7 +86,8 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   );
   const view = roundView(lookingAt(on), at);
   if (!view) return <NotAsked on={on} />;
-  const gate = gateBefore(on.assessment, on.visit.notes, at.state, at.point);
+  const carState = on.known.states.get(at.state);
+  const gate = carState && gateBefore(on.assessment, on.visit.notes, carState, at.point);
   return (
     <>
       <Top back={t("round.back")} href={to("visit", { visit: on.param })} />

@@ -9,7 +9,7 @@ import { type Stop, stopsOf, whereToGoOn } from "../state/stops.js";
 import { recallPoint } from "../state/where-one-was.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
-import { OnVisit, type OnDesk } from "./on-visit.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
 
 function StateBand({
   on,
@@ -22,7 +22,8 @@ function StateBand({
   readonly stops: readonly Stop[];
   readonly here: string;
 }) {
-  const gate = gateBefore(on.assessment, on.visit.notes, state, "");
+  const carState = on.known.states.get(state);
+  const gate = carState && gateBefore(on.assessment, on.visit.notes, carState, "");
   const guarded = gate && t("where.gate", { gate: on.known.words.gates[gate.gate]?.name ?? gate.gate });
   return (
     <Band heading={stateName(on.known, state)} aside={guarded}>

@@ -44,8 +44,9 @@ const written = (value: number, like: number): string => show(value, Math.max(de
 export interface Telling {
   readonly known: Knowledge;
   readonly who: Audience;
-  /** Visit id in addresses. */
+  /** Visit and car in addresses. */
   readonly visit: string;
+  readonly car: string;
   readonly pictures: VisitState["pictures"];
 }
 
@@ -88,9 +89,8 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
         id,
         kind: t("finding.limit"),
         says: `${t(`finding.limit.${over}`, { edge, unit: unitShown(because.unit) })}: ${t(`grade.${because.grade}`)}. ${t("finding.limit.says", { value: written(because.value, because.edge), uncertainty: written(because.uncertainty, because.edge), unit: unitShown(because.unit) })}`,
-        aside: [basis, ...(because.isDefault ? [t("basis.default")] : []), because.source]
-          .filter((part) => part !== "")
-          .join(", "),
+        aside: [basis, ...(because.isDefault ? [t("basis.default")] : [])].join(", "),
+        href: to("limit", { car: telling.car, limit: because.limit }),
       };
     }
     case "derived": {

@@ -5,14 +5,19 @@
 import type { Asked, Assessment } from "../../core/assess/contract.js";
 import { type PlaceTree, walk } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
+import { guards } from "./gates.js";
 import type { Knowledge } from "./knowledge.js";
 
 function askedFirst(known: Knowledge, tree: PlaceTree, who: Audience): readonly Asked[] {
   const points = [...known.points.values()].map(({ point }) => point);
-  const guarded = new Set([...known.gates.values()].map((gate) => gate.guards));
+  const gates = [...known.gates.values()];
+  const isGuarded = (state: string): boolean => {
+    const carState = known.states.get(state);
+    return carState === undefined || gates.some((gate) => guards(gate, carState));
+  };
   return walk(points, known.common.states, tree).flatMap((step): readonly Asked[] => {
     const point = known.points.get(step.point)?.point;
-    if (!point || guarded.has(step.state) || point["asked-when"] !== undefined || !point.who.includes(who)) return [];
+    if (!point || isGuarded(step.state) || point["asked-when"] !== undefined || !point.who.includes(who)) return [];
     const fields = Object.keys(point.fields);
     return [{ ...step, fields, with: [], safetyCritical: point["safety-critical"] === true, openedBy: [] }];
   });

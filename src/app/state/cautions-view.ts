@@ -6,7 +6,7 @@ import type { CautionDue, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import { clock, day, t } from "../texts/index.js";
 import { settleHref, settleText, type Telling } from "./because.js";
-import { unprovenNote } from "./gates.js";
+import { mayBePassed, unprovenNote } from "./gates.js";
 import { atPlace, faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
 
 const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
@@ -104,7 +104,7 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
   const { known } = telling;
   const text = known.words.gates[gate.gate];
   const state = gate.state === "not cleared" ? "not-cleared" : gate.state;
-  const unproven = gate.state === "not cleared" ? unprovenNote(visit.notes, gate.gate) : undefined;
+  const unproven = mayBePassed(gate) ? unprovenNote(visit.notes, gate.gate) : undefined;
   return {
     id: gate.gate,
     state,

@@ -135,14 +135,18 @@ test("[AS19] more than sixty-four choices are not gone through: not known, every
   const got = explain(everywhere, visit(standing), "hub.t1", "car");
   expect(got.is).toBe("unknown");
   expect(got.missing).toHaveLength(8);
-  // three corners of one point each: eight choices
-  const few = both(Object.fromEntries(corners.map((c) => [`hub.spin@${c}`, "rough"])), {
+  // six replies that differ are sixty-four choices: those are gone through
+  const six = both(said("rough", "none"), {
     "hub.spin@FL": "smooth",
     "hub.spin@FR": "smooth",
     "hub.spin@RL": "smooth",
+    "hub.spin@RR": "smooth",
+    "hub.rock@FL": "clear",
+    "hub.rock@FR": "clear",
   });
-  const rock = replies(engine, Object.fromEntries(corners.map((c) => [`hub.rock@${c}`, "none"])), "r");
-  expect(explain(everywhere, visit([...few, ...rock]), "hub.t1", "car").is).toBe("true");
+  expect(explain(everywhere, visit(six), "hub.t1", "car").is).toBe("true");
+  const seven = [...six, ...replies(engine, { "hub.rock@RL": "clear" }, "c")];
+  expect(explain(everywhere, visit(seven), "hub.t1", "car").is).toBe("unknown");
 });
 
 test("[AS19] two values of a car fact are choices too", () => {

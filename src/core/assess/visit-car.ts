@@ -11,6 +11,7 @@ import { BASES, GRADES, type Grade } from "../terms/index.js";
 import { isQuantity, readTyped, unitOf } from "../units/index.js";
 import type { CarInput, FactValue } from "./contract.js";
 import { plainId } from "./model.js";
+import { placeKey } from "./visit-replies.js";
 import {
   asFields,
   type Fields,
@@ -36,7 +37,7 @@ export function readCar(value: unknown, common: BareCommon, limits: readonly Lim
   const car = of ?? {};
   const changes = readPlaces(car, common, at);
   const { tree } = buildPlaces(common.places, changes);
-  const places = new Map(tree.all.map((p) => [plainId(p.id), p.id]));
+  const places = new Map(tree.all.map((p) => [placeKey(p.id), p.id]));
   const firstUsed = dateText(car["firstUsed"]);
   const country = textOf(car["country"]);
   const seat = wordOf(car["seat"], ["left", "right"]);
@@ -164,7 +165,7 @@ function readLimits(
         }) ?? []
       );
     const figure = figureOf(of, limit, path, at);
-    const place = of["place"] === undefined ? undefined : places.get(plainId(textOf(of["place"]) ?? ""));
+    const place = of["place"] === undefined ? undefined : places.get(placeKey(textOf(of["place"]) ?? ""));
     if (of["place"] !== undefined && place === undefined)
       return note(at, "visit.unknown-place", path, { found: shown(of["place"]), point: limit.of, expected: [] }) ?? [];
     return figure === undefined ? [] : [{ ...figure, ...(place === undefined ? {} : { place }) }];

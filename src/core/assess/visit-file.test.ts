@@ -37,6 +37,7 @@ test("[VF1] ids with - or _, words in any of three spellings", () => {
 test("[VF2] no place means the car; a wider point is answered around the place named", () => {
   expect(taken({ point: "hub.noise", word: "hum" })).toMatchObject([["hub.noise@car#w4-road.heard", {}]]);
   expect(taken({ point: "hub.noise", place: "FR", word: "hum" })).toMatchObject([["hub.noise@car#w4-road.heard", {}]]);
+  expect(taken({ point: "hub.spin", place: "fr", word: "rough" })).toMatchObject([["hub.spin@FR#w7-hang.feel", {}]]);
 });
 
 test("[VF2] a wider place answers every such point inside it, but nothing safety-critical", () => {

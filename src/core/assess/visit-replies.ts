@@ -13,9 +13,12 @@ import { asFields, type Fields, type Noting, note, numberOf, shown, some, textOf
 export interface Names {
   readonly points: ReadonlyMap<string, Point>;
   readonly tree: PlaceTree;
-  /** Places by id with `_` for `-`. */
+  /** Places by `placeKey`. */
   readonly places: ReadonlyMap<string, string>;
 }
+
+/** How a place is looked up: `fr` is FR, `axle_f` is axle-F. */
+export const placeKey = (id: string): string => plainId(id).toLowerCase();
 
 /** The replies an entry stands for: one for each place it covers; none when it was set aside. */
 export function readReply(entry: unknown, path: string, names: Names, at: Noting): readonly StandingReply[] {
@@ -41,10 +44,7 @@ export function readReply(entry: unknown, path: string, names: Names, at: Noting
  */
 function placesOf(of: Fields, point: Point, path: string, names: Names, at: Noting): readonly string[] | undefined {
   const named = of["place"] === undefined ? "car" : textOf(of["place"]);
-  const place =
-    named === undefined
-      ? undefined
-      : (names.places.get(plainId(named)) ?? names.places.get(plainId(named).toLowerCase()));
+  const place = named === undefined ? undefined : names.places.get(placeKey(named));
   const { tree } = names;
   if (place === undefined)
     return note(at, "visit.unknown-place", path, {

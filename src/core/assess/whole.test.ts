@@ -1,7 +1,7 @@
 // [AS34]–[AS51] Faults, gates, cautions, what to settle, what was looked at, grades given by hand.
 import { expect, test } from "vitest";
 import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
-import { HUB_SHEET, rule } from "../../../tests/support/small-sheets.js";
+import { HUB_SHEET, JOINT_SHEET, rule } from "../../../tests/support/small-sheets.js";
 import { type AssessInput, type Assessment, applyRegrades, assess, complaintsIn } from "./index.js";
 
 const engine = smallEngine();
@@ -157,6 +157,9 @@ test("[AS44] a point with several fields is answered when every one that is not 
   expect(on({ "hub.float@FR": "0.01 mm" }).coverage[0]?.answered).toBe(1);
 });
 
+/** A point like the boot, elsewhere. */
+const more = (id: string, place: string) => JOINT_SHEET.points.map((p) => ({ ...p, id, place }));
+
 test("[AS46] coverage counts what this person is asked; not fitted leaves the count; three tenths unseen is still enough", () => {
   const a = on({ "hub.rock@FR": "none", "hub.rock@FL": "not-fitted", "hub.rock@RL": "not-reached" });
   const hub = a.coverage.find((c) => c.sheet === "hub");
@@ -168,11 +171,33 @@ test("[AS46] coverage counts what this person is asked; not fitted leaves the co
     enough: false,
   });
   expect(hub?.of).toBe((whole?.of ?? 0) - 1);
-  const joints = (n: number) =>
-    on(Object.fromEntries(["FL", "FR", "RL", "RR"].slice(0, n).map((c) => [`joi.boot@${c}`, "sound"]))).coverage.find(
-      (c) => c.sheet === "joi",
-    );
-  expect([joints(2)?.enough, joints(3)?.enough, joints(4)?.enough]).toEqual([false, true, true]);
+  // ten points asked: three unseen are enough, four are not
+  const ten = {
+    ...JOINT_SHEET,
+    rules: [],
+    points: [...JOINT_SHEET.points, ...more("joi.cap", "corner"), ...more("joi.bar", "axle")],
+  };
+  const wider = smallEngine([], [ten]);
+  const spots = [
+    "boot@FL",
+    "boot@FR",
+    "boot@RL",
+    "boot@RR",
+    "cap@FL",
+    "cap@FR",
+    "cap@RL",
+    "cap@RR",
+    "bar@axle-F",
+    "bar@axle-R",
+  ];
+  const seen = (n: number) => {
+    const said = Object.fromEntries(spots.slice(0, n).map((at) => [`joi.${at}`, "sound"]));
+    return assess(wider, visit(replies(wider, said), { sheets: ["joi"] })).coverage[0];
+  };
+  expect([seen(7), seen(6)]).toMatchObject([
+    { of: 10, enough: true },
+    { of: 10, enough: false },
+  ]);
 });
 
 test("[AS46] points for other people stand apart", () => {

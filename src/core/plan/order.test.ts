@@ -99,6 +99,16 @@ test("hard use makes it likelier, a lay-up less so", () => {
   expect([p(1), p(0), p(-1)]).toEqual(["B", "C", "D"]);
 });
 
+test("the ranks at which due classes change", () => {
+  const due = (consequence: 1 | 2 | 3 | 4, likelihood: Fault["likelihood"], grade: Fault["grade"] = "minor") =>
+    urgentFaults([fault({ grade, consequence, likelihood })], SHEETS, NOW)[0]?.urgency.key.due;
+  // ranks 4 and 8, 9 and 10, 17 and 18
+  expect([due(1, "C", "dangerous"), due(1, "D", "dangerous")]).toEqual([0, 1]);
+  expect([due(1, "C"), due(1, "D")]).toEqual([1, 2]);
+  expect([due(3, "B"), due(2, "D")]).toEqual([2, 3]);
+  expect([due(3, "E"), due(4, "C")]).toEqual([3, 4]);
+});
+
 test("likelihood from the way left: passed, under half, before the next visit, soon after, later", () => {
   expect([-1, 0, 0.49, 0.5, 0.99, 1, 1.9, 2].map(likelihoodFromTrend)).toEqual([
     "A",

@@ -79,6 +79,33 @@ export const contract: readonly Check[] = [
     same(foldVisit(entries).trouble, { forks: [], unknown: [], erased: 0, gaps: [] }, "trouble");
   }),
 
+  check(
+    "drafts made on this device: tabs taking turns and at once, twice each, and a writer given up in between",
+    async (bench) => {
+      const [one, other] = [bench.open(), bench.open()];
+      const visit = newVisit();
+      const own = (point: string) => ({ ...replyDraft(visit, point, words("rough")), nonce: bench.nonce() });
+      const drafts = Array.from({ length: 24 }, (_, i) => own(`whl.p${i}`));
+      for (const [i, draft] of drafts.entries()) {
+        const [first, second] = i % 2 === 0 ? [one, other] : [other, one];
+        if (i % 3 === 0) good(await first.append([draft]), "append");
+        const both = await Promise.all([first.append([draft]), second.append([draft])]);
+        same(...(both.map((result) => good(result, "append at once")) as [unknown, unknown]), "one entry for both");
+      }
+      const entries = await entriesOf(one, visit);
+      same(
+        entries.map(({ seq, nonce }) => [seq, nonce]),
+        drafts.map(({ nonce }, i) => [i + 1, nonce]),
+        "each once, in order",
+      );
+      const old = entries[0]?.writer ?? "";
+      const copy = foreign(replyDraft(newVisit(), "whl.spin", words("x")), old, 7);
+      const next = good(await other.receive([copy]), "our writer, never written here").newWriter;
+      // The first tab may not have heard yet; what it keeps now must be the new writer's all the same.
+      same(good(await one.append([own("whl.last")]), "append")[0]?.writer, next, "the new writer");
+    },
+  ),
+
   check("the same drafts again are the same entries, nothing more", async (bench) => {
     const store = bench.open();
     const { visit, drafts } = carAndVisit();

@@ -4,7 +4,7 @@
  */
 
 import type { Store } from "../../src/core/record/index.js";
-import { openStore } from "../../src/device/store/index.js";
+import { makeNonce, openStore } from "../../src/device/store/index.js";
 import { fresh } from "./sample.js";
 import type { Bench, Fault, Subject } from "./subject.js";
 
@@ -73,6 +73,7 @@ function bench(): Bench {
       stores.push(store);
       return store;
     },
+    nonce: makeNonce,
     order(next) {
       ordered = next;
       operations = 0;

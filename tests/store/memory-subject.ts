@@ -20,6 +20,7 @@ function bench(): Bench {
     (await bytesOf(new TextDecoder().decode(bytes))).hash;
   return {
     open: () => openMemoryStore(world, { nonce: () => fresh("w"), hashOf, fault }),
+    nonce: () => fresh(),
     order: (next) => {
       ordered = next;
       operations = 0;

@@ -14,6 +14,8 @@ export interface Fault {
 /** One name's worth of storage; every store opened on it is a tab. */
 export interface Bench {
   open(): Store;
+  /** A nonce as the device makes them: such drafts go the quick way. */
+  nonce(): string;
   /** Orders a fault; undefined: none from now on. Counting begins anew. */
   order(fault: Fault | undefined): void;
   /** Operations since the last order. */

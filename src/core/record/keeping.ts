@@ -10,10 +10,14 @@ import { canBeErased } from "./ledger.js";
 import { canonicalText, merge } from "./merge.js";
 import type { KeptBytes, Received } from "./store.js";
 
-/** How far one writer has come in a stream. `moved` counts what happened below `last`: forks, stubs, gaps filled. */
+/**
+ * How far one writer has come in a stream. `moved` counts what happened below `last`: forks, stubs, gaps filled.
+ * `left`: this installation wrote as this writer and does so no more.
+ */
 export interface Head {
   readonly last: number;
   readonly moved: number;
+  readonly left?: true;
 }
 
 /** One transaction over what is kept. Reads see its own writes; writes take effect together or not at all. */
@@ -21,6 +25,8 @@ export interface Shelf {
   writer(): Promise<string | undefined>;
   setWriter(writer: string): void;
   head(stream: string, writer: string): Promise<Head | undefined>;
+  /** Stream → writer → head. */
+  allHeads(): Promise<ReadonlyMap<string, ReadonlyMap<string, Head>>>;
   setHead(stream: string, writer: string, head: Head): void;
   byNonce(stream: string, nonce: string): Promise<Logged | undefined>;
   /** Entries of one writer, seq from–to, both included. */
@@ -42,41 +48,91 @@ export interface Shelf {
 /** Streams touched; `true`: something below the heads changed. */
 export type Touched = Map<string, boolean>;
 
-/** Appends drafts with the next numbers of this installation's writer. `spare`: writer to become if there is none. */
+/** What a tab believes: its writer, and how far that has come in the streams it wrote to. */
+export interface Belief {
+  readonly writer: string;
+  readonly heads: ReadonlyMap<string, Head>;
+}
+
+/** Thrown when a belief proved wrong: the transaction must not happen, and be tried again without it. */
+export class Mistaken extends Error {}
+
+/**
+ * Appends drafts with the next numbers of this installation's writer. `spare`: writer to become if there is none.
+ */
 export async function appendOn(
   shelf: Shelf,
   drafts: readonly Draft[],
   blobs: readonly KeptBytes[],
   spare: string,
   touched: Touched,
-): Promise<readonly Entry[]> {
+): Promise<Appended> {
   const [known, before] = await Promise.all([
     shelf.writer(),
     Promise.all(drafts.map(({ stream, nonce }) => shelf.byNonce(stream, nonce))),
   ]);
   const writer = known ?? spare;
   if (known === undefined) shelf.setWriter(writer);
-  const streams = [...new Set(drafts.filter((_, i) => !before[i]).map(({ stream }) => stream))];
+  const fresh = drafts.filter((_, i) => !before[i]);
+  const streams = [...new Set(fresh.map(({ stream }) => stream))];
   const found = await Promise.all(streams.map((stream) => shelf.head(stream, writer)));
   const heads = new Map(streams.map((stream, i) => [stream, found[i] ?? { last: 0, moved: 0 }]));
-  const entries: Entry[] = [];
-  for (const [i, draft] of drafts.entries()) {
-    const here = before[i];
-    if (here) {
-      if (isEntry(here)) entries.push(here);
-      continue;
-    }
-    const { last, moved } = heads.get(draft.stream) ?? { last: 0, moved: 0 };
-    const entry: Entry = { ...draft, writer, seq: last + 1 };
-    heads.set(draft.stream, { last: entry.seq, moved });
-    shelf.put(entry, blobsOf(entry));
-    entries.push(entry);
-    touch(touched, entry.stream, false);
-  }
-  for (const [stream, head] of heads) shelf.setHead(stream, writer, head);
+  const appended = write(shelf, fresh, { writer, heads }, touched);
   await putBlobs(shelf, blobs);
-  for (const entry of entries) if (entry.kind === "erase") await eraseNamed(shelf, entry, touched);
-  return entries;
+  for (const entry of appended.entries) if (entry.kind === "erase") await eraseNamed(shelf, entry, touched);
+  const made = new Map(appended.entries.map((entry) => [entry.nonce, entry]));
+  const entries = drafts.map(({ nonce }, i) => before[i] ?? made.get(nonce)).filter((one) => one !== undefined);
+  return { entries: entries.filter(isEntry), belief: appended.belief };
+}
+
+/**
+ * The same in one go, in view of a belief: entries are written without waiting for an answer, and the belief is
+ * checked before the transaction ends. `isNew` says of which nonces it is known that they were never kept; the others
+ * are looked for. Throws `Mistaken` when anything is not as believed.
+ */
+export async function appendBelieving(
+  shelf: Shelf,
+  drafts: readonly Draft[],
+  belief: Belief,
+  isNew: (nonce: string) => boolean,
+  touched: Touched,
+): Promise<Appended> {
+  const believed = [...belief.heads];
+  const old = drafts.filter(({ nonce }) => !isNew(nonce));
+  const answers = Promise.all([
+    Promise.all(believed.map(([stream]) => shelf.head(stream, belief.writer))),
+    Promise.all(old.map(({ stream, nonce }) => shelf.byNonce(stream, nonce))),
+  ]);
+  // Should writing fail at once, nobody is left to hear that reading failed too.
+  answers.catch(() => undefined);
+  const appended = write(shelf, drafts, belief, touched);
+  const [found, kept] = await answers;
+  const isRight = believed.every(([, { last, moved }], i) => {
+    const head = found[i];
+    return head?.last === last && head.moved === moved && head.left === undefined;
+  });
+  if (!isRight || kept.some((one) => one !== undefined)) throw new Mistaken("another tab was quicker");
+  return appended;
+}
+
+interface Appended {
+  readonly entries: readonly Entry[];
+  /** What holds afterwards. */
+  readonly belief: Belief;
+}
+
+function write(shelf: Shelf, drafts: readonly Draft[], { writer, heads }: Belief, touched: Touched): Appended {
+  const after = new Map(heads);
+  const entries = drafts.map((draft): Entry => {
+    const { last, moved } = after.get(draft.stream) ?? { last: 0, moved: 0 };
+    const entry = { ...draft, writer, seq: last + 1 };
+    after.set(draft.stream, { last: entry.seq, moved });
+    shelf.put(entry, blobsOf(entry));
+    touch(touched, entry.stream, false);
+    return entry;
+  });
+  for (const [stream, head] of after) shelf.setHead(stream, writer, head);
+  return { entries, belief: { writer, heads: after } };
 }
 
 /** Bytes under a hash that is kept already are the same bytes: nothing is ever overwritten. */
@@ -119,7 +175,7 @@ async function dropUnused(shelf: Shelf, hashes: Iterable<BlobHash>): Promise<voi
 
 async function moveHead(shelf: Shelf, stream: string, writer: string, by: number, touched: Touched): Promise<void> {
   const head = (await shelf.head(stream, writer)) ?? { last: 0, moved: 0 };
-  shelf.setHead(stream, writer, { last: head.last, moved: head.moved + by });
+  shelf.setHead(stream, writer, { ...head, moved: head.moved + by });
   touch(touched, stream, true);
 }
 
@@ -169,9 +225,18 @@ export async function receiveOn(
   for (const [i, blob] of blobs.entries()) if (!have[i]) shelf.putBlob(blob);
   const { added, known, erased, metSelf } = taking;
   const forks = [...taking.forks];
-  if (!metSelf) return { added, known, erased, altered: taking.altered, forks };
-  shelf.setWriter(spare);
+  if (!metSelf || own === undefined) return { added, known, erased, altered: taking.altered, forks };
+  await leave(shelf, own, spare);
   return { added, known, erased, altered: taking.altered, forks, newWriter: spare };
+}
+
+/** Gives one writer up for another; its heads say so, for tabs that still believe in it. */
+async function leave(shelf: Shelf, writer: string, next: string): Promise<void> {
+  shelf.setWriter(next);
+  for (const [stream, writers] of await shelf.allHeads()) {
+    const head = writers.get(writer);
+    if (head) shelf.setHead(stream, writer, { ...head, left: true });
+  }
 }
 
 /** What the erasures among these entries name. */
@@ -236,7 +301,7 @@ async function takeGroup(
     touch(touched, stream, false);
   }
   if (moved > before.moved) touch(touched, stream, true);
-  if (last > before.last || moved > before.moved) shelf.setHead(stream, writer, { last, moved });
+  if (last > before.last || moved > before.moved) shelf.setHead(stream, writer, { ...before, last, moved });
 }
 
 function putStub(shelf: Shelf, logged: Logged): void {

@@ -88,6 +88,7 @@ function memoryEngine(world: MemoryWorld, { nonce, hashOf, fault = () => undefin
       return () => own.delete(listen);
     },
     nonce,
+    newNonces: () => () => false,
     hashOf,
   };
 }

@@ -3,10 +3,20 @@
  * Refuses to know what the engine keeps things in.
  */
 import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
+import { Beliefs } from "./beliefs.js";
 import { faultsOf, faultsOfDraft } from "./check-logged.js";
 import type { Act, BlobHash, Draft, Entry, Logged } from "./contract.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";
-import { appendOn, type Head, receiveOn, removeOn, type Shelf, type Touched } from "./keeping.js";
+import {
+  appendBelieving,
+  appendOn,
+  type Head,
+  Mistaken,
+  receiveOn,
+  removeOn,
+  type Shelf,
+  type Touched,
+} from "./keeping.js";
 import { FOLD_VERSION, ledgerOf } from "./ledger.js";
 import type { Change, EraseWhat, Heads, Health, KeptBytes, Received, Snapshot, Store } from "./store.js";
 import { type Summary, summarise } from "./summary.js";
@@ -15,8 +25,6 @@ import { draftErase } from "./undo.js";
 /** A transaction that also reaches lists, settings and snapshots. */
 export interface WideShelf extends Shelf {
   headsOf(stream: string): Promise<ReadonlyMap<string, Head>>;
-  /** Stream → writer → head. */
-  allHeads(): Promise<ReadonlyMap<string, ReadonlyMap<string, Head>>>;
   blob(hash: BlobHash): Promise<KeptBytes | undefined>;
   setting(name: string): Promise<unknown>;
   putSetting(name: string, value: unknown): void;
@@ -44,6 +52,11 @@ export interface Engine {
   /** Hears from other tabs. */
   hear(listen: (changes: readonly Change[]) => void): () => void;
   nonce(): string;
+  /**
+   * Takes nonces into use and says of each whether it was certainly never handed over before: made in this page's
+   * life, and not in use yet.
+   */
+  newNonces(nonces: readonly string[]): (nonce: string) => boolean;
   hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<BlobHash>;
 }
 
@@ -54,7 +67,11 @@ export function storeOn(engine: Engine): Store {
   const told = (changes: readonly Change[]): void => {
     for (const listen of listeners) listen(changes);
   };
-  engine.hear(told);
+  const beliefs = new Beliefs();
+  engine.hear((changes) => {
+    beliefs.forget(changes.map(({ stream }) => stream));
+    told(changes);
+  });
 
   /** Runs work that may change streams, then tells of it. */
   async function changing<T>(mode: Mode, work: (shelf: WideShelf, touched: Touched) => Promise<T>): Promise<Result<T>> {
@@ -64,6 +81,7 @@ export function storeOn(engine: Engine): Store {
       touched = new Map();
       return work(shelf, touched);
     });
+    beliefs.forget(touched.keys());
     if (result.ok && touched.size > 0) {
       const changes = [...touched].map(([stream, whole]) => ({ stream, whole, from: "here" as const }));
       engine.tell(changes.map((change) => ({ ...change, from: "elsewhere" as const })));
@@ -78,14 +96,26 @@ export function storeOn(engine: Engine): Store {
     const wrong = await wrongHashes(engine, blobs);
     if (wrong.length > 0) return fail(...wrong);
     const spare = engine.nonce();
-    return changing("keep", (shelf, touched) => appendOn(shelf, drafts, blobs, spare, touched));
+    const keep = () => changing("keep", (shelf, touched) => appendOn(shelf, drafts, blobs, spare, touched));
+    const belief = blobs.length === 0 ? beliefs.about(drafts) : undefined;
+    const isNew = engine.newNonces(drafts.map(({ nonce }) => nonce));
+    const result = belief
+      ? await changing("keep", (shelf, touched) => appendBelieving(shelf, drafts, belief, isNew, touched)).catch(
+          again(keep),
+        )
+      : await keep();
+    if (!result.ok) return result;
+    if (drafts.every(({ kind }) => kind !== "erase")) beliefs.learn(result.value.belief);
+    return ok(result.value.entries);
   }
 
   async function receive(entries: readonly Logged[], blobs: readonly KeptBytes[] = []): Promise<Result<Received>> {
     const problems = [...entries.flatMap((logged) => faultsOf(logged)), ...(await wrongHashes(engine, blobs))];
     if (problems.length > 0) return fail(...problems);
     const spare = engine.nonce();
-    return changing("keep", (shelf, touched) => receiveOn(shelf, entries, blobs, spare, touched));
+    const result = await changing("keep", (shelf, touched) => receiveOn(shelf, entries, blobs, spare, touched));
+    if (result.ok && result.value.newWriter !== undefined) beliefs.forgetAll();
+    return result;
   }
 
   async function eraseForGood(act: Act, what: EraseWhat): Promise<Result<readonly Entry[]>> {
@@ -150,6 +180,14 @@ export function storeOn(engine: Engine): Store {
     keepSetting: (name, value) => putting(engine, "setting", (shelf) => shelf.putSetting(name, value)),
     snapshot,
     keepSnapshot: (one) => putting(engine, "spare", (shelf) => shelf.putSnapshot(one)),
+  };
+}
+
+/** After a mistaken belief the careful way; anything else is thrown on. */
+function again<T>(keep: () => Promise<T>): (error: unknown) => Promise<T> {
+  return (error) => {
+    if (error instanceof Mistaken) return keep();
+    throw error;
   };
 }
 

@@ -9,7 +9,7 @@ import {
   type WideShelf,
   withTries,
 } from "../../core/record/index.js";
-import { hashOf, makeNonce } from "./chance.js";
+import { hashOf, makeNonce, takeNonces } from "./chance.js";
 import { Connection } from "./connection.js";
 import { RECORD, STORES } from "./layout.js";
 import { openNews } from "./news.js";
@@ -61,6 +61,7 @@ export function openStore(name: string, { patience = 8000, version }: StoreOptio
     tell: news.tell,
     hear: news.hear,
     nonce: makeNonce,
+    newNonces: takeNonces,
     hashOf,
   });
   const opened = store.probe();
@@ -85,9 +86,7 @@ async function transact<T>(
     timer = setTimeout(() => reject(new DOMException("No answer from storage", NO_ANSWER)), patience);
   });
   try {
-    const value = await Promise.race([work(shelfOn(transaction)), late]);
-    await Promise.race([done, late]);
-    return value;
+    return await Promise.race([finished(work(shelfOn(transaction)), done), late]);
   } catch (error) {
     abort(transaction);
     // A request that fails because its transaction did only says so; the cause sits on the transaction.
@@ -95,6 +94,13 @@ async function transact<T>(
   } finally {
     clearTimeout(timer);
   }
+}
+
+/** What the work came to, once the transaction completed. */
+async function finished<T>(working: Promise<T>, done: Promise<void>): Promise<T> {
+  const value = await working;
+  await done;
+  return value;
 }
 
 function abort(transaction: Transaction): void {

@@ -1,0 +1,9 @@
+/** Times keeping one reply in a real browser beside a bare strict put of the same entry. */
+import { timeKeeping } from "../../../bench/record-keeping.js";
+
+declare global {
+  var timeKeeping: (rounds: number) => Promise<Readonly<Record<string, number>>>;
+}
+
+globalThis.timeKeeping = timeKeeping;
+document.title = "Ready";

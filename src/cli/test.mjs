@@ -46,7 +46,7 @@ const CHECKS = [
   {
     name: "style",
     heading: "Style and lint",
-    commands: [[bin("@biomejs", "biome", "bin", "biome"), "ci", "--max-diagnostics=40", "."]],
+    commands: [[bin("@biomejs", "biome", "bin", "biome"), "ci", "--error-on-warnings", "--max-diagnostics=40", "."]],
   },
   {
     name: "imports",

@@ -62,11 +62,19 @@ export interface Problem {
 }
 
 /** Outcome of anything a person's input can make fail; thrown errors are our own mistakes only. */
-export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
-export const fail = (...problems: readonly Problem[]): { readonly ok: false; readonly problems: readonly Problem[] } => ({ ok: false, problems });
-export const problem = (code: string, where: Spot = {}, params: Problem["params"] = {}): Problem => ({ code, where, params });
+export const fail = (
+  ...problems: readonly Problem[]
+): { readonly ok: false; readonly problems: readonly Problem[] } => ({ ok: false, problems });
+export const problem = (code: string, where: Spot = {}, params: Problem["params"] = {}): Problem => ({
+  code,
+  where,
+  params,
+});
 
 /**
  * A reply as it is kept: what was said, never what it means.

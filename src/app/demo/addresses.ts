@@ -1,5 +1,5 @@
 /** One address of every screen in the demo, for those who open them all. Knows the scenario's names only. */
-import { hrefOf, ROUTES, type RouteName, paramOf } from "../state/routes.js";
+import { hrefOf, paramOf, ROUTES, type RouteName } from "../state/routes.js";
 
 import { DEMO_CAR, DEMO_PICTURE, DEMO_SECOND } from "./scenario.js";
 

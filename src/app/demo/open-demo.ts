@@ -16,13 +16,12 @@ import {
 } from "../../core/record/index.js";
 import type { App } from "../state/app.js";
 import { deskOf } from "../state/desks.js";
-import { close } from "../state/visit-acts.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
 import { isoNow } from "../state/new-visit.js";
-
-import { rememberPoint } from "../state/where-one-was.js";
-import { to, paramOf } from "../state/routes.js";
+import { paramOf, to } from "../state/routes.js";
 import { commonFile, listedFile } from "../state/shelf.js";
+import { close } from "../state/visit-acts.js";
+import { rememberPoint } from "../state/where-one-was.js";
 import { demoPicture } from "./demo-picture.js";
 import {
   CAR_NAME,

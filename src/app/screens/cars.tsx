@@ -8,7 +8,7 @@ import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
-import { to, paramOf } from "../state/routes.js";
+import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/first.js";
 import { Top } from "./frame.js";
 import { lazy, Nothing, OpeningScreen } from "./lazy.js";

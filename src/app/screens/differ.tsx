@@ -9,7 +9,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { settle } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
-import { OnVisit, type OnDesk } from "./on-visit.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
 
 function DifferBody({ on }: { readonly on: OnDesk }) {
   const { journal } = useApp();

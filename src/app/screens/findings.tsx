@@ -10,7 +10,7 @@ import { Title } from "../parts/title.js";
 import { carTitle } from "../state/car-view.js";
 import { cautionLines } from "../state/cautions-view.js";
 import { findingsView } from "../state/findings-view.js";
-import { type ParamsOf, to, paramOf } from "../state/routes.js";
+import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import { FindingLines } from "./finding-lines.js";

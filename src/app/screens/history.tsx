@@ -9,7 +9,7 @@ import { redo, undo } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
-import { OnVisit, type OnDesk } from "./on-visit.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
 
 /** A long visit's list is cut; undo goes one step at a time anyway. */
 const SHOWN = 200;

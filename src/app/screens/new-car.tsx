@@ -4,7 +4,7 @@ import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { useApp } from "../state/app.js";
 import { newCar } from "../state/car-acts.js";
-import { to, paramOf } from "../state/routes.js";
+import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/round.js";
 import { Plain } from "./frame.js";
 

@@ -9,7 +9,7 @@ import { useApp } from "../state/app.js";
 import { openVisit } from "../state/car-acts.js";
 import { carTitle } from "../state/car-view.js";
 import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
-import { type ParamsOf, to, paramOf } from "../state/routes.js";
+import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { commonFile } from "../state/shelf.js";
 import { t } from "../texts/round.js";
 import { ComplaintField } from "./complaint-field.js";

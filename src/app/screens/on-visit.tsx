@@ -6,13 +6,13 @@ import type { CarState, VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
-import { paramOf, visitStreamOf } from "../state/routes.js";
 import type { Telling } from "../state/because.js";
 import { nothingJudged } from "../state/before-judging.js";
 import type { Desk } from "../state/desk.js";
 import { deskOf } from "../state/desks.js";
 import type { Knowledge } from "../state/knowledge.js";
 import type { Looking } from "../state/round-view.js";
+import { paramOf, visitStreamOf } from "../state/routes.js";
 import { MissingScreen } from "./frame.js";
 import { lazy, OpeningScreen } from "./lazy.js";
 

@@ -7,7 +7,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { undo } from "../state/visit-acts.js";
 import { clock, day, t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
-import { OnVisit, type OnDesk } from "./on-visit.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
 import { useKeptBytes } from "./point-pictures.js";
 
 function PictureBody({ on, nonce }: { readonly on: OnDesk; readonly nonce: string }) {

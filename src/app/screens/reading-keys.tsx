@@ -4,9 +4,9 @@ import { Notice } from "../parts/notice.js";
 import { GaugeLine, ReadingEntry } from "../parts/reading-entry.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { type ReadingField, unitsOffered, windowIn } from "../state/reading-view.js";
-import { unitShown } from "../texts/units.js";
 import { rounded, t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
+import { unitShown } from "../texts/units.js";
 import type { ReadingState } from "./use-reading.js";
 
 interface ReadingKeysProps {

@@ -9,8 +9,8 @@ import { Sheet } from "../parts/sheet.js";
 import { gaugeName, type Knowledge } from "../state/knowledge.js";
 import { bandsText } from "../state/limits-view.js";
 import { gaugeUsed, type ReadingField } from "../state/reading-view.js";
-import { unitShown } from "../texts/units.js";
 import { rounded, t } from "../texts/index.js";
+import { unitShown } from "../texts/units.js";
 
 interface GaugeSheetProps {
   readonly known: Knowledge;

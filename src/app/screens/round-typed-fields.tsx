@@ -1,5 +1,5 @@
 /** Fields whose reply is a figure: a reading to enter, a count, a date code. */
-import { NextAction } from "../parts/button.js";
+import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import type { FieldView } from "../state/round-view.js";
@@ -10,16 +10,16 @@ import type { Last, PointProps } from "./round-fields.js";
 /** At most this many numbers as replies of their own; more are typed. */
 const MOST_NUMBERS = 12;
 
+/** The next action where the reading is all the point asks for and it is not taken yet; else a tool among the replies. */
 export function ReadingField({ field, props }: { readonly field: FieldView; readonly props: PointProps }) {
   const { on, view } = props;
   const href = to("reading", { visit: on.param, ...view.open.at, field: field.name });
-  return (
-    <NextAction
-      words={field.reply ?? t("round.reading")}
-      {...(field.reply === undefined ? { says: field.label } : { says: `${field.label}. ${t("app.change")}` })}
-      href={href}
-      onward
-    />
+  if (field.reply !== undefined) return <Tool words={field.reply} says={t("app.change")} href={href} />;
+  const isAll = view.open.fields.length === 1;
+  return isAll ? (
+    <NextAction words={t("round.reading")} says={field.label} href={href} onward />
+  ) : (
+    <Tool words={t("round.reading")} href={href} />
   );
 }
 

@@ -1,13 +1,10 @@
 /** Round the car: one open point in the light, the plan above it, what lies folded below, the thumb zone. */
 import { useEffect, useState } from "preact/hooks";
-import { CarPlan } from "../parts/car-plan.js";
 import { EmptyState, Notice } from "../parts/notice.js";
-import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { gateBefore } from "../state/gates.js";
-import { placesAtAGlance } from "../state/glance.js";
-import { type RoundView, roundView } from "../state/round-view.js";
+import { roundView } from "../state/round-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type PointAt, pointText } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
@@ -17,6 +14,7 @@ import { SpokenTitle, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { FoldedPoints } from "./round-folded.js";
+import { Plan, Thumbs } from "./round-frame.js";
 import { OpenPointPool } from "./round-point.js";
 import type { RoundOver } from "./round-sheets.js";
 import { type Answering, useAnswering } from "./use-answering.js";
@@ -24,57 +22,6 @@ import { type Answering, useAnswering } from "./use-answering.js";
 /** What few rounds need at once comes when it is needed; all of it is on the phone. */
 const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.RoundSheets), Nothing);
 const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
-
-/** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
-function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
-  const { router } = useApp();
-  const side = on.tree.sideOf(at.place) === "right" ? "right" : "left";
-  const inState = view.stops.filter((stop) => stop.state === at.state && stop.place !== "car");
-  const shown = inState.length > 0 ? inState : view.stops;
-  const places = placesAtAGlance(on.known, on.tree, shown, on.assessment, at.place, on.who === "buyer");
-  const goTo = (place: string): void => {
-    const stop = shown.find((one) => one.place === place);
-    const first = stop && whereToGoOn(on.known, [stop], on.visit.replies, undefined);
-    if (first) router.swap(to("point", { visit: on.param, ...first }));
-  };
-  return (
-    <CarPlan
-      plan={on.known.states.get(at.state)?.plan ?? "body"}
-      side={side}
-      places={places}
-      label={t("round.plan", { side: t(`round.side.${side}`) })}
-      listWords={t("round.places")}
-      onPlace={goTo}
-    />
-  );
-}
-
-function Thumbs({
-  on,
-  view,
-  open,
-}: {
-  readonly on: OnDesk;
-  readonly view: RoundView;
-  readonly open: (over: RoundOver) => void;
-}) {
-  const { router } = useApp();
-  const { next } = view;
-  const goOn = next
-    ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
-    : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
-  const closed = on.visit.closed !== undefined;
-  return (
-    <ThumbZone
-      label={t("round.title")}
-      tools={[
-        { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
-        { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
-      ]}
-      next={{ ...goOn, onward: true }}
-    />
-  );
-}
 
 function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   const { remembered } = useApp();
@@ -107,7 +54,7 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         )}
         <FoldedPoints on={on} view={view} answering={answering} open={setOver} />
       </main>
-      <Thumbs on={on} view={view} open={setOver} />
+      <Thumbs on={on} view={view} isGated={gate !== undefined} open={setOver} />
       {over && <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />}
     </>
   );

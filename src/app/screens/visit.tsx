@@ -8,7 +8,7 @@ import { Band } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
-import { type ParamsOf, to, paramOf } from "../state/routes.js";
+import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
 import { Sections, Top } from "./frame.js";

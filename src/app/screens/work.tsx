@@ -5,7 +5,7 @@ import { Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 
 import { carTitle } from "../state/car-view.js";
-import { type ParamsOf, to, paramOf } from "../state/routes.js";
+import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { type JobLine, jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { Sections, Top } from "./frame.js";

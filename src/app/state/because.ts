@@ -7,10 +7,10 @@ import type { VisitState } from "../../core/record/contract.js";
 import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/index.js";
 import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
+import { unitShown } from "../texts/units.js";
 import { atPlace, faultSays, type Knowledge, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 import { replyText } from "./telling.js";
-import { unitShown } from "../texts/units.js";
 
 /** One step, with the address of what it rests on. */
 export interface Step {
@@ -186,17 +186,26 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   return [...steps, so, ...settle];
 }
 
-/** `Spin by hand, rear left`. */
-export const settleText = (
+/** Facts about the car come as points of this kind. */
+const FACT = "car.";
+const factOf = (point: string): string | undefined => (point.startsWith(FACT) ? point.slice(FACT.length) : undefined);
+
+/** `Spin by hand, rear left`; a fact about the car by its name. */
+export function settleText(
   { known }: Pick<Telling, "known">,
   one: { readonly point: string; readonly place: string },
-): string => `${pointName(known, one.point)}${atPlace(known, one.place)}`;
+): string {
+  const fact = factOf(one.point);
+  if (fact !== undefined) return known.words.facts[fact]?.name ?? fact;
+  return `${pointName(known, one.point)}${atPlace(known, one.place)}`;
+}
 
-/** The address where an opened point is answered: in its first car state. */
+/** The address where an opened point is answered: in its first car state; facts on the car's own page. */
 export function settleHref(
-  { known, visit }: Pick<Telling, "known" | "visit">,
+  { known, visit, car }: Pick<Telling, "known" | "visit" | "car">,
   one: { readonly point: string; readonly place: string },
 ): { readonly href?: string } {
+  if (factOf(one.point) !== undefined) return { href: to("facts", { car }) };
   const state = known.points.get(one.point)?.point.states[0];
   return state === undefined ? {} : { href: to("point", { visit, state, place: one.place, point: one.point }) };
 }

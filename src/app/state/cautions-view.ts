@@ -4,10 +4,11 @@
  */
 import type { CautionDue, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
-import { clock, day, t } from "../texts/index.js";
+import { clock, day, isTextKey, t } from "../texts/index.js";
 import { settleHref, settleText, type Telling } from "./because.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
 import { atPlace, faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
+import { to } from "./routes.js";
 
 const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
 export type Signal = (typeof SIGNALS)[number];
@@ -86,18 +87,28 @@ function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
           {
             id: `${cause.fault} ${cause.place}`,
             words: `${faultSays(telling.known, cause.fault, [], telling.who).says}${atPlace(telling.known, cause.place)}`,
+            href: to("finding", { visit: telling.visit, fault: cause.fault, place: cause.place }),
           },
         ]
       : [],
   );
   return [
     ...faults,
-    ...gate.first.map((one) => ({
-      id: `${one.point} ${one.place}`,
-      words: settleText(telling, one),
-      ...settleHref(telling, one),
-    })),
+    // Points of sheets that are not open here can't be answered here: their sheets are named instead.
+    ...gate.first
+      .filter((one) => settleHref(telling, one).href !== undefined)
+      .map((one) => ({
+        id: `${one.point} ${one.place}`,
+        words: settleText(telling, one),
+        ...settleHref(telling, one),
+      })),
   ];
+}
+
+/** A sheet that is not open, by its subject. */
+function sheetName(id: string): string {
+  const key = `sheet-id.${id}`;
+  return isTextKey(key) ? t(key as "sheet-id.brk") : id;
 }
 
 export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitState, "notes" | "told">): GateLine {
@@ -113,8 +124,10 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
     says: state === "tripped" ? (text?.tripped ?? "") : state === "not-cleared" ? (text?.first ?? "") : "",
     guards: isAct(gate.guards) ? t(`gate.act.${gate.guards}`) : stateName(known, gate.guards),
     first: firstOf(telling, gate),
-    cautions: gate.state === "cleared" ? [] : gate.cautions.map((caution) => cautionLine(known, caution, visit.told)),
-    ...(gate.missingSheets.length > 0 ? { missing: t("gate.missing", { sheets: gate.missingSheets.join(", ") }) } : {}),
+    cautions: gate.state !== "tripped" ? [] : gate.cautions.map((caution) => cautionLine(known, caution, visit.told)),
+    ...(gate.missingSheets.length > 0
+      ? { missing: t("gate.missing", { sheets: gate.missingSheets.map(sheetName).join(", ") }) }
+      : {}),
     ...(unproven === undefined ? {} : { unproven: t("gate.unproven.noted", { why: unproven }) }),
   };
 }

@@ -7,8 +7,11 @@ import { faultKey } from "../../core/record/index.js";
 import { MARKS, type MarkKind } from "../../core/report/marks.js";
 import { t } from "../texts/index.js";
 import { type Step, settleHref, settleText, type Telling, traceOf, worstFirst } from "./because.js";
-import { capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
+import { becauseSays, capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
 import { to } from "./routes.js";
+
+/** A reply that would decide more than these is told by the first. */
+const MOST_DECIDED = 3;
 
 export interface FindingLine {
   readonly id: string;
@@ -111,6 +114,10 @@ function sentence(assessment: Assessment, unseenCount: number): string {
   return `${first} ${second}`;
 }
 
+/** The findings a reply would decide, each named once. */
+const decides = ({ known, who }: Telling, rules: readonly string[]): string =>
+  [...new Set(rules.map((rule) => becauseSays(known, rule, who)))].slice(0, MOST_DECIDED).join(" · ");
+
 /** Everything the findings screen shows, before any filter. */
 export function findingsView(telling: Telling, assessment: Assessment): FindingsView {
   const { known } = telling;
@@ -139,7 +146,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
     settle: assessment.settle.map((one) => ({
       id: `${one.point} ${one.place}`,
       title: settleText(telling, one),
-      second: one.because,
+      second: decides(telling, one.decides),
       ...settleHref(telling, one),
     })),
   };

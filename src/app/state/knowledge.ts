@@ -118,14 +118,22 @@ export function faultSays(
   rules: readonly string[],
   who: Audience,
 ): { readonly says: string; readonly cause?: string } {
-  const texts = known.sheets.flatMap(({ texts: own }) => [
-    ...(rules.length === 1 && rules[0] !== undefined ? [own.rules?.[rules[0]]] : []),
-    own.faults[fault],
+  const [only] = rules.length === 1 ? rules : [];
+  const texts = [known.words, ...known.sheets.map(({ texts: own }) => own)].flatMap((own) => [
+    only === undefined ? undefined : own.rules?.[only],
+    own.faults?.[fault],
   ]);
   const found = texts.find((text) => text !== undefined);
   if (!found) return { says: fault };
   const says = who === "owner" && found.owner !== undefined ? found.owner : found.says;
   return found.cause === undefined ? { says } : { says, cause: found.cause };
+}
+
+/** What opened a point or would be decided by it: a rule by its finding, a complaint or gate by its name. */
+export function becauseSays(known: Knowledge, id: string, who: Audience): string {
+  const fault = known.rules.get(id)?.fault;
+  if (fault !== undefined) return faultSays(known, fault, [id], who).says;
+  return known.words.complaints[id]?.name ?? known.words.gates[id]?.name ?? id;
 }
 
 /** Name of a job and what is done, in the words of who reads. */

@@ -4,9 +4,9 @@ import type { CarLimit, Limit, SheetTexts } from "../../core/sheet/run.js";
 import { GRADES } from "../../core/terms/index.js";
 import { isQuantity, unitsOf } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
+import { unitShown } from "../texts/units.js";
 import type { FrozenSheetFile } from "./frozen.js";
 import { textsOf } from "./shelf.js";
-import { unitShown } from "../texts/units.js";
 
 export interface LimitLine {
   readonly id: string;

@@ -1,6 +1,7 @@
 /** The places of a car for the list: what it has, what it lacks, what was added. Pure. */
-import { capital } from "./knowledge.js";
+
 import type { CommonTexts, PlaceChange, PlaceDef, PlaceTree } from "../../core/sheet/run.js";
+import { capital } from "./knowledge.js";
 
 export interface PlaceLine {
   readonly id: string;

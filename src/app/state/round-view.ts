@@ -8,6 +8,7 @@ import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Audience, keyText, type NonAnswer, type Reason } from "../../core/terms/index.js";
 import { t } from "../texts/round.js";
 import {
+  becauseSays,
   capital,
   type FieldKind,
   fieldKind,
@@ -200,7 +201,9 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     if (place === index) return [];
     const replied = repliedText(looking, one);
     const opened = one.openedBy[0];
-    const says = replied ?? (opened === undefined ? undefined : t("round.opened-by", { why: opened }));
+    const says =
+      replied ??
+      (opened === undefined ? undefined : t("round.opened-by", { why: becauseSays(known, opened, looking.who) }));
     return [
       {
         at: one,

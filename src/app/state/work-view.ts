@@ -7,11 +7,11 @@ import type { Reason } from "../../core/plan/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { show } from "../../core/units/index.js";
 import { day, decimalComma, fill, t } from "../texts/index.js";
+import { unitShown } from "../texts/units.js";
 import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
 import { atPlace, capital, faultSays, jobSays, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
-import { unitShown } from "../texts/units.js";
 
 export interface JobLine {
   readonly id: string;

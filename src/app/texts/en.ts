@@ -341,6 +341,16 @@ export const en = {
   "history.erase": "erased",
   "history.other": "entry",
 
+  "sheet-id.brk": "brakes",
+  "sheet-id.susp": "suspension joints",
+  "sheet-id.steer": "steering",
+  "sheet-id.whl": "wheel bearings",
+  "sheet-id.tyre": "tyres",
+  "sheet-id.fuel": "fuel",
+  "sheet-id.eng": "engine",
+  "sheet-id.corr": "chassis tubes",
+  "sheet-id.drn": "floor drainage",
+
   "sheets.title": "Check sheets",
   "sheets.built-in": "comes with the app",
   "sheets.own": "your own",

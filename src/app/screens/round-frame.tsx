@@ -1,0 +1,64 @@
+/** Above and below the open point: the plan to find one's way, and the thumb zone. */
+import { CarPlan } from "../parts/car-plan.js";
+import { ThumbZone } from "../parts/thumb-zone.js";
+import { useApp } from "../state/app.js";
+import { placesAtAGlance } from "../state/glance.js";
+import type { RoundView } from "../state/round-view.js";
+import { to } from "../state/routes.js";
+import type { PointAt } from "../state/standing.js";
+import { whereToGoOn } from "../state/stops.js";
+import { t } from "../texts/round.js";
+import type { OnDesk } from "./on-visit.js";
+import type { RoundOver } from "./round-sheets.js";
+
+/** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
+export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
+  const { router } = useApp();
+  const side = on.tree.sideOf(at.place) === "right" ? "right" : "left";
+  const inState = view.stops.filter((stop) => stop.state === at.state && stop.place !== "car");
+  const shown = inState.length > 0 ? inState : view.stops;
+  const places = placesAtAGlance(on.known, on.tree, shown, on.assessment, at.place, on.who === "buyer");
+  const goTo = (place: string): void => {
+    const stop = shown.find((one) => one.place === place);
+    const first = stop && whereToGoOn(on.known, [stop], on.visit.replies, undefined);
+    if (first) router.swap(to("point", { visit: on.param, ...first }));
+  };
+  return (
+    <CarPlan
+      plan={on.known.states.get(at.state)?.plan ?? "body"}
+      side={side}
+      places={places}
+      label={t("round.plan", { side: t(`round.side.${side}`) })}
+      listWords={t("round.places")}
+      onPlace={goTo}
+    />
+  );
+}
+
+interface ThumbsProps {
+  readonly on: OnDesk;
+  readonly view: RoundView;
+  readonly isGated: boolean;
+  readonly open: (over: RoundOver) => void;
+}
+
+export function Thumbs({ on, view, isGated, open }: ThumbsProps) {
+  const { router } = useApp();
+  const { next } = view;
+  const goOn = isGated
+    ? { words: t("round.all-places"), href: to("where", { visit: on.param }) }
+    : next
+      ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
+      : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
+  const closed = on.visit.closed !== undefined;
+  return (
+    <ThumbZone
+      label={t("round.title")}
+      tools={[
+        { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
+        { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
+      ]}
+      next={{ ...goOn, onward: true }}
+    />
+  );
+}

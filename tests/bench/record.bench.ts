@@ -8,6 +8,7 @@ import { draftReply, draftVisit, type Entry, foldStep, foldVisit } from "../../s
 import { act, key, opening, words } from "../store/sample.js";
 import { BROWSER_FLAGS, findBrowser } from "../support/browser.js";
 import { buildPage } from "../support/build-page.js";
+import type {} from "../support/pages/store-speed/main.js";
 import { timeKeeping } from "./record-keeping.js";
 import { type BenchRow, interleaved } from "./row.js";
 
@@ -64,7 +65,7 @@ async function inBrowser(rounds: number): Promise<Readonly<Record<string, number
     const page = await browser.newPage();
     await page.goto(built.address);
     await page.waitForFunction(() => document.title === "Ready");
-    return await page.evaluate((times) => timeKeeping(times), rounds);
+    return await page.evaluate((times) => window.timeKeeping(times), rounds);
   } finally {
     await browser.close();
     await built.close();

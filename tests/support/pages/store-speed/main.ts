@@ -2,8 +2,10 @@
 import { timeKeeping } from "../../../bench/record-keeping.js";
 
 declare global {
-  var timeKeeping: (rounds: number) => Promise<Readonly<Record<string, number>>>;
+  interface Window {
+    timeKeeping: (rounds: number) => Promise<Readonly<Record<string, number>>>;
+  }
 }
 
-globalThis.timeKeeping = timeKeeping;
+window.timeKeeping = timeKeeping;
 document.title = "Ready";

@@ -8,7 +8,6 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { type GateLine, gateLine } from "../state/cautions-view.js";
 import { mayBePassed } from "../state/gates.js";
-import { to } from "../state/routes.js";
 import { note } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
@@ -67,10 +66,11 @@ export function GateStands({ on, gate }: { readonly on: OnDesk; readonly gate: G
   return (
     <>
       <GateLineNotice line={line} />
-      <div class="acts">
-        <Tool words={t("gate.skip")} href={to("where", { visit: on.param })} />
-        {mayBePassed(gate) && !on.visit.closed && <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />}
-      </div>
+      {mayBePassed(gate) && !on.visit.closed && (
+        <div class="acts">
+          <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />
+        </div>
+      )}
       <Unproven on={on} line={line} open={noting} onClose={() => setNoting(false)} />
     </>
   );

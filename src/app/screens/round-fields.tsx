@@ -28,14 +28,14 @@ function WordsField({
   readonly props: PointProps;
   readonly last: Last | undefined;
 }) {
-  const { on, view, answering } = props;
-  const point = on.known.points.get(view.open.at.point)?.point;
+  const { on, answering } = props;
+  const point = on.known.points.get(field.at.point)?.point;
   const before = field.words.filter((word) => word.chosen).map((word) => word.id);
   const choose = (word: string, chosen: boolean): void => {
     if (!point) return;
     const words = wordsAfter(point, field.name, before, word, chosen);
     const value: ReplyValue | null = words.length > 0 ? { type: "words", words } : null;
-    answering.answer(field.name, value, !field.several);
+    answering.answer(field, value, !field.several);
   };
   return (
     <ReplyGrid
@@ -71,7 +71,7 @@ function YesField({
       label={field.label}
       replies={replies}
       columns={on.who === "owner" ? 1 : undefined}
-      onChoose={(id) => answering.answer(field.name, { type: "yes", yes: id === "true" }, true)}
+      onChoose={(id) => answering.answer(field, { type: "yes", yes: id === "true" }, true)}
       last={last}
       disabled={on.visit.closed !== undefined}
     />

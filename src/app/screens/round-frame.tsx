@@ -46,7 +46,7 @@ export function Thumbs({ on, view, isGated, open }: ThumbsProps) {
   const { router } = useApp();
   const { next } = view;
   const goOn = isGated
-    ? { words: t("round.all-places"), href: to("where", { visit: on.param }) }
+    ? { words: t("round.elsewhere"), href: to("where", { visit: on.param }) }
     : next
       ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
       : { words: t("round.finish"), href: to("findings", { visit: on.param }) };

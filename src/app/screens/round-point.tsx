@@ -29,7 +29,7 @@ export function OpenPointPool(props: PointProps) {
       <Question question={open.question} how={[open.how, several].filter(Boolean).join(" ") || undefined} />
       {open.leave !== undefined && <p class="leave">{`${t("round.leave")}. ${open.leave}`}</p>}
       {open.fields.map((field) => (
-        <div key={field.name} class="point-field">
+        <div key={`${field.at.point} ${field.name}`} class="point-field">
           {open.fields.length > 1 && <h3>{field.label}</h3>}
           <OneField
             field={field}

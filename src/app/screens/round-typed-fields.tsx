@@ -13,7 +13,7 @@ const MOST_NUMBERS = 12;
 /** The next action where the reading is all the point asks for and it is not taken yet; else a tool among the replies. */
 export function ReadingField({ field, props }: { readonly field: FieldView; readonly props: PointProps }) {
   const { on, view } = props;
-  const href = to("reading", { visit: on.param, ...view.open.at, field: field.name });
+  const href = to("reading", { visit: on.param, ...field.at, field: field.name });
   if (field.reply !== undefined) return <Tool words={field.reply} says={t("app.change")} href={href} />;
   const isAll = view.open.fields.length === 1;
   return isAll ? (
@@ -26,7 +26,7 @@ export function ReadingField({ field, props }: { readonly field: FieldView; read
 export function DateCodeField({ field, props }: { readonly field: FieldView; readonly props: PointProps }) {
   const keep = (text: string): void => {
     if (text.trim() !== "" && text.trim() !== field.reply)
-      props.answering.answer(field.name, { type: "date-code", text: text.trim() }, true);
+      props.answering.answer(field, { type: "date-code", text: text.trim() }, true);
   };
   return (
     <Field
@@ -56,7 +56,7 @@ export function CountField({
     const keep = (text: string): void => {
       const count = Number(text);
       if (text !== "" && Number.isInteger(count) && count >= from && count <= upTo)
-        answering.answer(field.name, { type: "count", count }, true);
+        answering.answer(field, { type: "count", count }, true);
     };
     return (
       <Field
@@ -79,7 +79,7 @@ export function CountField({
       kind="one"
       label={field.label}
       replies={replies}
-      onChoose={(id) => answering.answer(field.name, { type: "count", count: Number(id) }, true)}
+      onChoose={(id) => answering.answer(field, { type: "count", count: Number(id) }, true)}
       last={last}
       disabled={on.visit.closed !== undefined}
     />

@@ -8,9 +8,9 @@ import { type IdText, undoable } from "../../core/record/index.js";
 import type { NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
 import { pointName } from "../state/knowledge.js";
-import { repliedText } from "../state/round-view.js";
+import { type FieldView, repliedText } from "../state/round-view.js";
 import { to } from "../state/routes.js";
-import { keyOf, type PointAt, pointText } from "../state/standing.js";
+import { ALL_FIELDS, keyOf, type PointAt, pointText } from "../state/standing.js";
 import { isDone, nextOpen, stopsOf } from "../state/stops.js";
 import type { SweepReply } from "../state/sweep.js";
 import { reply, replyAll, undo } from "../state/visit-acts.js";
@@ -30,7 +30,7 @@ const lastReply = signal<LastReply | undefined>(undefined);
 
 export interface Answering {
   /** One field's reply; `goOn` when it may complete the point by itself. */
-  readonly answer: (field: string, value: ReplyValue | null, goOn: boolean) => void;
+  readonly answer: (field: Pick<FieldView, "at" | "name">, value: ReplyValue | null, goOn: boolean) => void;
   readonly cannot: (nonAnswer: NonAnswer, reason?: Reason) => void;
   readonly sweep: (replies: readonly SweepReply[]) => void;
   /** What can be taken back, in words; nothing when it was at another visit. */
@@ -44,6 +44,9 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
 
+  /** Points asked in the same entry: what can't be got at is the whole entry. */
+  const fellows = on.assessment.asked.find((one) => pointText(one) === pointText(at))?.with ?? [];
+
   /** After a kept reply: offer it to be taken back and, when the point is complete, go on. */
   const kept = (wasDone: boolean, goOn: boolean): void => {
     const opened = journal.keptVisit(on.stream).peek();
@@ -52,14 +55,14 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     const [step] = undoable(opened.state, writer);
     if (step) lastReply.value = { visit: on.stream, at, ids: step.ids };
     rememberPoint(remembered, on.stream, at, opened.state.replies);
-    if (!goOn || wasDone || !isDone(on.known, opened.state.replies, at)) return;
+    if (!goOn || wasDone || !isDone(on.known, opened.state.replies, { ...at, with: fellows })) return;
     clearTimeout(timer.current);
     timer.current = setTimeout(() => {
       const { on: latest, at: still } = now.current;
-      const asked = latest.desk.assessment.peek()?.asked ?? [];
+      const { asked } = latest.desk.assessment.peek() ?? latest.assessment;
       const next = nextOpen(
         latest.known,
-        stopsOf(latest.known, asked, latest.visit.replies),
+        stopsOf(latest.known, latest.who, asked, latest.visit.replies),
         latest.visit.replies,
         still,
       );
@@ -71,16 +74,23 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
 
   const keep = async (act: Promise<boolean>, goOn: boolean): Promise<void> => {
     on.desk.judge();
-    const wasDone = isDone(on.known, on.visit.replies, at);
+    const wasDone = isDone(on.known, on.visit.replies, { ...at, with: fellows });
     if (await act) kept(wasDone, goOn);
   };
   const stands = lastReply.value;
   const says = stands && stands.visit === on.stream ? repliedText(on, stands.at) : undefined;
   return {
-    answer: (field, value, goOn) => void keep(reply(journal, on.stream, keyOf(at, field), value), goOn),
+    answer: (field, value, goOn) => void keep(reply(journal, on.stream, keyOf(field.at, field.name), value), goOn),
     cannot: (nonAnswer, reason) =>
       void keep(
-        reply(journal, on.stream, keyOf(at, "*"), { type: "non-answer", nonAnswer, ...(reason ? { reason } : {}) }),
+        replyAll(
+          journal,
+          on.stream,
+          [at.point, ...fellows].map((point) => ({
+            key: keyOf({ ...at, point }, ALL_FIELDS),
+            value: { type: "non-answer", nonAnswer, ...(reason ? { reason } : {}) },
+          })),
+        ),
         true,
       ),
     sweep: (replies) => void keep(replyAll(journal, on.stream, replies), false),

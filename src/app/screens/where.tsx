@@ -46,7 +46,7 @@ function StateBand({
 
 function WhereBody({ on }: { readonly on: OnDesk }) {
   const { remembered } = useApp();
-  const stops = stopsOf(on.known, on.assessment.asked, on.visit.replies);
+  const stops = stopsOf(on.known, on.who, on.assessment.asked, on.visit.replies);
   const states = [...new Set(stops.map((stop) => stop.state))];
   const at = recallPoint(remembered, on.stream, on.visit.replies);
   return (

@@ -20,8 +20,8 @@ import {
   replyWord,
   stateName,
 } from "./knowledge.js";
-import { ALL_FIELDS, keyOf, nonAnswerAt, type PointAt, pointText, replyAt } from "./standing.js";
-import { isDone, nextOpen, type Stop, stopAt, stopsOf } from "./stops.js";
+import { keyOf, nonAnswerAt, type PointAt, pointText, replyAt } from "./standing.js";
+import { isDone, nextOpen, type PointsAt, type Stop, stopAt, stopsOf } from "./stops.js";
 import { nonAnswerText, replyText } from "./telling.js";
 
 /** What the round is worked out from. */
@@ -35,6 +35,8 @@ export interface Looking {
 
 /** One field of the open point, ready to be answered. */
 export interface FieldView {
+  /** Whose field it is: the open point's, or one's that is asked in the same entry. */
+  readonly at: PointAt;
   readonly name: string;
   readonly label: string;
   readonly kind: FieldKind;
@@ -119,6 +121,7 @@ function fieldViews({ known, who, visit }: Looking, at: PointAt): readonly Field
     const value = replyAt(visit.replies, at, name);
     const chosen = value?.type === "words" ? value.words : [];
     return {
+      at,
       name,
       label: fieldName(point.text, name),
       kind: fieldKind(field),
@@ -142,11 +145,17 @@ function fieldViews({ known, who, visit }: Looking, at: PointAt): readonly Field
   });
 }
 
-function openPoint(looking: Looking, at: PointAt): OpenPoint {
+/** A point without the list of its fellows: what an address and a reply name. */
+const plain = ({ state, place, point }: PointAt): PointAt => ({ state, place, point });
+
+function openPoint(looking: Looking, asked: PointsAt): OpenPoint {
   const { known, who, visit } = looking;
+  const at = plain(asked);
   const point = known.points.get(at.point);
   const nonAnswer = nonAnswerAt(visit.replies, at);
-  const fields = fieldViews(looking, at);
+  const fields = [at, ...(asked.with ?? []).map((fellow) => ({ ...at, point: fellow }))].flatMap((one) =>
+    fieldViews(looking, one),
+  );
   const leave = who === "owner" && point && !point.point.who.includes("owner") ? point.text.leave : undefined;
   return {
     at,
@@ -171,7 +180,7 @@ function openPoint(looking: Looking, at: PointAt): OpenPoint {
       blob: value.blob,
       ...(value.thumb ? { thumb: value.thumb } : {}),
     })),
-    done: isDone(known, visit.replies, at),
+    done: isDone(known, visit.replies, asked),
   };
 }
 
@@ -192,7 +201,7 @@ function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: Point
 /** The screen at one point; undefined when the point is not asked in this visit. */
 export function roundView(looking: Looking, at: PointAt): RoundView | undefined {
   const { known, visit } = looking;
-  const stops = stopsOf(known, looking.asked, visit.replies);
+  const stops = stopsOf(known, looking.who, looking.asked, visit.replies);
   const stop = stopAt(stops, at);
   const index = stop?.asked.findIndex((one) => pointText(one) === pointText(at)) ?? -1;
   if (!stop || index < 0) return undefined;
@@ -221,7 +230,7 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     number: index + 1,
     of: stop.asked.length,
     ticks: done.map((one, place) => (place === index ? "here" : one ? "done" : "open")),
-    open: openPoint(looking, at),
+    open: openPoint(looking, stop.asked[index] ?? at),
     // What lies ahead first, then what was passed: nothing of the stop is out of reach.
     folded: [...folded.filter((row) => row.number > index + 1), ...folded.filter((row) => row.number <= index)],
     ...(next ? { next } : {}),
@@ -229,6 +238,3 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     stops,
   };
 }
-
-/** Non-answer key of a point: one entry for all its fields. */
-export const nonAnswerKey = (at: PointAt) => keyOf(at, ALL_FIELDS);

@@ -4,6 +4,7 @@
  */
 import type { Asked } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
+import type { Audience } from "../../core/terms/index.js";
 import type { Knowledge } from "./knowledge.js";
 import { isAnswered, type PointAt, pointText } from "./standing.js";
 
@@ -16,12 +17,30 @@ export interface Stop {
 
 const stopId = (at: { readonly state: string; readonly place: string }): string => `${at.state} ${at.place}`;
 
+/** Whether the car is off the ground in this state. */
+const isLifted = (known: Knowledge, state: string): boolean => known.states.get(state)?.lifted === true;
+
+/**
+ * Whether this person is asked it in this car state. At home and at a viewing the wheels stay on the ground: a point
+ * that can also be looked at there is asked there only.
+ */
+function isAskedHere(known: Knowledge, who: Audience, one: Asked): boolean {
+  if (who === "technician" || !isLifted(known, one.state)) return true;
+  const states = known.points.get(one.point)?.point.states ?? [];
+  return who === "buyer" && states.every((state) => isLifted(known, state));
+}
+
 /** Groups what is asked into stops, keeping its order. A point asked twice (opened from two sides) stands once. */
-export function stopsOf(known: Knowledge, asked: readonly Asked[], replies: VisitState["replies"]): readonly Stop[] {
+export function stopsOf(
+  known: Knowledge,
+  who: Audience,
+  asked: readonly Asked[],
+  replies: VisitState["replies"],
+): readonly Stop[] {
   const groups = new Map<string, Asked[]>();
   const seen = new Set<string>();
   for (const one of asked) {
-    if (seen.has(pointText(one))) continue;
+    if (seen.has(pointText(one)) || !isAskedHere(known, who, one)) continue;
     seen.add(pointText(one));
     const group = groups.get(stopId(one));
     if (group) group.push(one);
@@ -38,14 +57,20 @@ export function stopsOf(known: Knowledge, asked: readonly Asked[], replies: Visi
   });
 }
 
-export function isDone(known: Knowledge, replies: VisitState["replies"], at: PointAt): boolean {
-  const point = known.points.get(at.point)?.point;
-  return point !== undefined && isAnswered(replies, point, at);
+/** A point, and those answered in the same entry with it. */
+export type PointsAt = PointAt & Pick<Partial<Asked>, "with">;
+
+/** Whether the point is answered, and every point asked in the same entry. */
+export function isDone(known: Knowledge, replies: VisitState["replies"], at: PointsAt): boolean {
+  return [at.point, ...(at.with ?? [])].every((id) => {
+    const point = known.points.get(id)?.point;
+    return point !== undefined && isAnswered(replies, point, { ...at, point: id });
+  });
 }
 
 const pointOf = (one: Asked): PointAt => ({ state: one.state, place: one.place, point: one.point });
 
-/** The stop a at lies in. */
+/** The stop a point lies in. */
 export const stopAt = (
   stops: readonly Stop[],
   at: { readonly state: string; readonly place: string },

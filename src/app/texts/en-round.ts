@@ -59,6 +59,7 @@ export const enRound = {
   "round.side.left": "left",
   "round.side.right": "right",
   "round.places": "Places",
+  "round.elsewhere": "Other places",
   "round.all-places": "All places and car states",
   "round.place-says": "{done} of {all} points",
   "round.place-none": "nothing asked here",

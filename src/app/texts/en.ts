@@ -298,7 +298,6 @@ export const en = {
   "gate.because": "Because of",
   "gate.missing": "Sheets not open in this visit belong to it: {sheets}",
   "gate.guards": "Stands before: {what}",
-  "gate.skip": "Go on with another place",
   "gate.unproven": "Done unproven, and why",
   "gate.unproven.title": "Unproven: {gate}",
   "gate.unproven.says":

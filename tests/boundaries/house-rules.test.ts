@@ -28,8 +28,9 @@ test("every file of the product opens by saying what it is for", () => {
   expect(breaking((text, file) => /^src\/.*(?<!\.test)\.\w+$/.test(file) && !text.startsWith("/**"))).toEqual([]);
 });
 
-test("no file is longer than four hundred lines", () => {
-  expect(breaking((text) => text.split("\n").length > LONGEST + 1)).toEqual([]);
+test("no file is longer than four hundred lines; a catalogue of words may be, it is one list", () => {
+  const isCatalogue = (file: string): boolean => /^src\/app\/texts\/[a-z]{2}\.ts$/.test(file);
+  expect(breaking((text, file) => !isCatalogue(file) && text.split("\n").length > LONGEST + 1)).toEqual([]);
 });
 
 test("nothing is left open, switched off or looked away from", () => {

@@ -1,8 +1,8 @@
 // [AS8]–[AS16] Which limits are in force, what a band says, values worked out from readings.
 import { expect, test } from "vitest";
 import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
-import { HUB_SHEET } from "../../../tests/support/small-sheets.js";
-import { type AssessInput, assess } from "./index.js";
+import { HUB_SHEET, rule } from "../../../tests/support/small-sheets.js";
+import { type AssessInput, assess, explain } from "./index.js";
 
 const engine = smallEngine();
 const on = (said: Parameters<typeof replies>[1], more: Partial<AssessInput> = {}) =>
@@ -103,6 +103,12 @@ test("[AS12] where they agree on no grade nothing fires, and the kind is to sett
   expect(a.points.find((p) => p.point === "hub.float" && p.place === "FR")?.is).toBe("answered");
 });
 
+test("[AS12] one limit alone that may apply says nothing for certain", () => {
+  const a = on({ "hub.float@FR": "0.001 mm" });
+  expect(a.findings).toEqual([]);
+  expect(a.settle).toContainEqual(expect.objectContaining({ point: "hub.kind", place: "FR" }));
+});
+
 test("[AS12] a kind that cannot be told applies no limit for certain; not fitted applies none", () => {
   expect(on({ "hub.float@FR": "0.18 mm", "hub.kind@FR": "could-not-tell" }).findings).toMatchObject([
     { atLeast: true, grade: "minor" },
@@ -192,6 +198,20 @@ test("[AS4] fewer shots than asked are no pass, but a past edge stays past", () 
   });
   const whole = on({ "hub.disc@FR": ["10.00 mm", "10.01 mm", "10.00 mm", "10.01 mm"] });
   expect(whole.points.find((p) => p.point === "hub.disc" && p.place === "FR")?.is).toBe("sound");
+});
+
+test("[AS4] as a number, a reading with shots still to come is not known", () => {
+  const twins = smallEngine([rule("hub.t1", "corner", "hub.t", "minor", "hub.disc > opposite.hub.disc")]);
+  const four = ["10.00 mm", "10.01 mm", "10.00 mm", "10.09 mm"];
+  const is = (shots: readonly string[]) => {
+    const said = replies(twins, {
+      "hub.disc@FR": shots,
+      "hub.disc@FL": ["10.00 mm", "10.00 mm", "10.00 mm", "10.00 mm"],
+    });
+    return explain(twins, visit(said), "hub.t1", "FR");
+  };
+  expect(is(four)).toEqual({ is: "true", missing: [] });
+  expect(is(four.slice(1))).toEqual({ is: "unknown", missing: ["hub.disc@FR#w8-off.thick"] });
 });
 
 test("[AS15] a derived value carries the uncertainty of what it is made of, its formula and its inputs", () => {

@@ -39,6 +39,11 @@ test("[AS21] with a term missing it neither fires nor clears, and the missing re
   ).toBe("false");
 });
 
+test("[AS21] what can only become false is false: no reply would make it fire", () => {
+  const said = { "hub.rock@FR": "not-fitted", "hub.noise": "none" } as const;
+  expect(explain(engine, visit(replies(engine, said)), "hub.r01", "FR")).toEqual({ is: "false", missing: [] });
+});
+
 test("[AS21] nothing is to settle where nothing it looks at was answered", () => {
   expect(on({}).settle).toEqual([]);
 });
@@ -72,6 +77,11 @@ test("[AS18] looked at in two car states: what either shows counts", () => {
   expect(
     of(on({ "hub.seen-twice@FR#w1-cold": "not-reached", "hub.seen-twice@FR#w8-off": "sound" }), "hub.r20"),
   ).toEqual([]);
+});
+
+test("[AS18] not reached on the ground but seen with the wheel off is seen", () => {
+  const said = { "hub.seen-twice@FR#w1-cold": "not-reached", "hub.seen-twice@FR#w8-off": "sound" } as const;
+  expect(explain(engine, visit(replies(engine, said)), "hub.r20", "FR")).toEqual({ is: "false", missing: [] });
 });
 
 test("[AS19] two replies on one point both stand: the rule fires under either, and says which", () => {

@@ -32,6 +32,14 @@ test("[AS34] findings stay apart; a fault takes the worst grade, every rule, job
   ]);
 });
 
+test("[AS34] a fault is close only when every finding of its grade is", () => {
+  const heard = smallEngine([rule("hub.t1", "corner", "hub.play", "major", 'hub.listen == "grumble"')]);
+  const close = { "hub.float@FR": "0.24 mm", "hub.kind@FR": "taper" };
+  const fault = (said: Said) => assess(heard, visit(replies(heard, said))).faults.find((f) => f.fault === "hub.play");
+  expect(fault(close)).toMatchObject({ grade: "major", close: true });
+  expect(fault({ ...close, "hub.listen@FR": "grumble" })).toMatchObject({ grade: "major", close: false });
+});
+
 test("[AS35] a fault at a place inside that of the same fault takes the wider one in", () => {
   const a = on({ "hub.noise": "hum", "hub.bend": "left-bend" });
   expect(a.faults.map((f) => `${f.fault}@${f.place}`)).toEqual(["hub.race@side-R"]);

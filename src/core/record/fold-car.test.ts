@@ -116,7 +116,7 @@ test("a stream says who wrote in it, once", () => {
 test("the house keeps its own sheets, each by its id", () => {
   const sheet = { id: "own", edition: "e1", label: "Ours", blob: HASH_A };
   const first = {
-    ...draftHouseSheet(act(), { ...foldHouse([]), stream: "house" }, "own", sheet),
+    ...draftHouseSheet(act(), foldHouse([]), "own", sheet),
     writer: "w1",
     seq: 1,
   };

@@ -1,9 +1,10 @@
 /** What this house keeps for all its cars: own sheets and people. Refuses to know any car. */
 import type { HouseState, Logged } from "./contract.js";
 import { fold, type Parts, setOrDrop, step } from "./fold.js";
+import { HOUSE } from "./identity.js";
 import { standsIn } from "./standing.js";
 
-const HOUSE: Parts<HouseState> = {
+const PARTS: Parts<HouseState> = {
   of: "house",
   begins: "",
   empty: () => ({ of: "house", sheets: new Map() }),
@@ -16,9 +17,9 @@ const HOUSE: Parts<HouseState> = {
         standsIn(ledger, slot, (e) => (e.kind === "house.sheet" ? e.body.sheet : null)),
       ),
   },
-  join: (own, folded) => ({ ...own, ...folded }),
+  join: (own, folded) => ({ ...own, ...folded, stream: HOUSE }),
 };
 
-export const foldHouse = (entries: Iterable<Logged>): HouseState => fold(HOUSE, entries);
+export const foldHouse = (entries: Iterable<Logged>): HouseState => fold(PARTS, entries);
 
-export const stepHouse = (state: HouseState, logged: Logged): HouseState => step(HOUSE, state, logged);
+export const stepHouse = (state: HouseState, logged: Logged): HouseState => step(PARTS, state, logged);

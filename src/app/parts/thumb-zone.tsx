@@ -6,7 +6,7 @@ import type { ThumbZoneProps } from "./props-frame.js";
 
 export function ThumbZone({ label, tools = [], next }: ThumbZoneProps) {
   return (
-    <div class={next ? "thumbs with-next" : "thumbs"} role="group" aria-label={label}>
+    <section class={next ? "thumbs with-next" : "thumbs"} aria-label={label}>
       {tools.map((tool) => (
         <Pressable
           key={tool.id}
@@ -21,6 +21,6 @@ export function ThumbZone({ label, tools = [], next }: ThumbZoneProps) {
         </Pressable>
       ))}
       {next && <NextAction {...next} />}
-    </div>
+    </section>
   );
 }

@@ -27,6 +27,7 @@ const VERSION = "0.1.0";
 const STORE = "leadlamp";
 /** One short tick for a kept reply, two where a reading is too close to call. */
 const TICK = [12];
+const NOT_KEPT = [80, 60, 80];
 
 const remembered = textShelf();
 const usesComma = new Intl.NumberFormat()
@@ -87,15 +88,25 @@ function readThrough<Value>(of: (now: Updates) => ReadonlySignal<Value>, before:
   });
   return through;
 }
-const around = surroundings(asked, VERSION);
+const browser = surroundings(asked, VERSION);
+const around: typeof browser = {
+  ...browser,
+  vibrate: (pattern) => {
+    if (settings.peek().vibration) browser.vibrate(pattern);
+  },
+};
 
 function onKept(entries: readonly Entry[]): void {
   tellKept(entries);
-  if (settings.peek().vibration && entries.some(({ kind }) => kind === "reply")) around.vibrate(TICK);
+  if (entries.some(({ kind }) => kind === "reply")) around.vibrate(TICK);
   // The first thing kept is the moment to ask: the person has something to lose now.
   if (around.persisted.peek() === false && entries.some(({ kind }) => kind === "car.begun")) void around.persist();
 }
 const journal = openJournal(store, phone, () => ({ id: settings.peek().person, name: settings.peek().name }), onKept);
+
+effect(() => {
+  if (journal.unkept.value.some(({ problem }) => problem)) around.vibrate(NOT_KEPT);
+});
 
 const judging = () => import("./state/judging.js");
 const compiler: App["compiler"] = {

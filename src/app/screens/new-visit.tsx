@@ -10,6 +10,7 @@ import { openVisit } from "../state/car-acts.js";
 import { carTitle } from "../state/car-view.js";
 import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
+import { keepTyped, typedBefore } from "../state/settings.js";
 import { commonFile } from "../state/shelf.js";
 import { t } from "../texts/round.js";
 import { ComplaintField } from "./complaint-field.js";
@@ -21,7 +22,7 @@ import { useLoaded } from "./use-loaded.js";
 import { useSheetFiles } from "./use-sheets.js";
 
 function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
-  const { journal, phone, settings, shelf, router } = useApp();
+  const { journal, phone, settings, shelf, router, remembered } = useApp();
   const read = useSheetFiles();
   const common = useLoaded(() => commonFile(shelf), "common");
   const [form, setForm] = useState<VisitForm>({
@@ -29,7 +30,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     who: "technician",
     odometer: "",
     odometerUnit: settings.value.odometerUnit,
-    complaint: "",
+    complaint: typedBefore(remembered, car.stream),
     left: [],
   });
   const [name, setName] = useState(settings.value.name);
@@ -52,6 +53,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     const stream = await openVisit(journal, phone, opening, car.demo);
     setBusy(false);
     if (stream === undefined) return;
+    keepTyped(remembered, car.stream, "");
     await journal.refresh();
     router.swap(to("round", { visit: paramOf(stream) }));
   };
@@ -71,7 +73,10 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
             common={common}
             text={form.complaint}
             chosen={form.known}
-            onText={(complaint) => set({ complaint })}
+            onText={(complaint) => {
+              keepTyped(remembered, car.stream, complaint);
+              set({ complaint });
+            }}
             onChoose={(known) => set({ known })}
           />
         </Band>

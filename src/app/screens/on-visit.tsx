@@ -39,6 +39,7 @@ export const lookingAt = ({ known, tree, who, assessment, visit }: OnDesk): Look
   tree,
   who,
   asked: assessment.asked,
+  suggested: assessment.suggested,
   visit,
 });
 

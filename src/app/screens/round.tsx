@@ -80,7 +80,7 @@ function NotAsked({ on }: { readonly on: OnDesk }) {
 /** The round without a point in its address goes on where one was. */
 function GoOn({ on }: { readonly on: OnDesk }) {
   const { router, remembered } = useApp();
-  const stops = stopsOf(on.known, on.who, on.assessment.asked, on.visit.replies);
+  const stops = stopsOf(on.known, on.who, on.assessment, on.visit.replies);
   const at = whereToGoOn(on.known, stops, on.visit.replies, recallPoint(remembered, on.stream, on.visit.replies));
   const href = at && to("point", { visit: on.param, ...at });
   useEffect(() => {

@@ -3,15 +3,16 @@
  * mistakes. Moves the focus to the title when the screen changes.
  */
 import { Component, type ComponentChildren, type ComponentType } from "preact";
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useMemo } from "preact/hooks";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
 import { troubleTold } from "../state/keeping.js";
-import type { Address } from "../state/routes.js";
+import { type Address, hrefOf } from "../state/routes.js";
 import { t } from "../texts/first.js";
 import { FirstRun } from "./first-run.js";
 import { SpokenTitle } from "./frame.js";
 import { SCREENS } from "./screens.js";
+import { useArrival } from "./use-arrival.js";
 
 /** Shows a plain notice instead of a screen that threw; the record is not touched by that. */
 class Catcher extends Component<
@@ -88,20 +89,14 @@ export function Shell() {
   const { router, settings } = useApp();
   const address = router.at.value;
   const text = address ? JSON.stringify(address) : "";
-  const first = useRef(true);
-  const name = address?.name;
-  useEffect(() => {
-    // On the very first screen the browser's own focus is right.
-    if (!first.current) document.querySelector<HTMLElement>("h1")?.focus({ preventScroll: true });
-    if (!first.current) scrollTo(0, 0);
-    first.current = false;
-  }, [name]);
-  if (!settings.value.noticeRead)
+  useArrival(address ? hrefOf(address) : "", address?.name ?? "", router.cameBack);
+  if (!settings.value.noticeRead) {
     return (
       <div class="app">
         <FirstRun />
       </div>
     );
+  }
   return (
     <div class="app">
       <NotKept />

@@ -59,10 +59,10 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     clearTimeout(timer.current);
     timer.current = setTimeout(() => {
       const { on: latest, at: still } = now.current;
-      const { asked } = latest.desk.assessment.peek() ?? latest.assessment;
+      const judged = latest.desk.assessment.peek() ?? latest.assessment;
       const next = nextOpen(
         latest.known,
-        stopsOf(latest.known, latest.who, asked, latest.visit.replies),
+        stopsOf(latest.known, latest.who, judged, latest.visit.replies),
         latest.visit.replies,
         still,
       );

@@ -2,7 +2,7 @@
  * A reading being entered: what is typed, in which unit and with which gauge, what stands already, and keeping it.
  * Outside the usual window it asks again before it keeps.
  */
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { JudgedReading } from "../../core/assess/contract.js";
 import type { ScaleInput } from "../../core/report/scale-terms.js";
 import { type GaugeUsed, keyText, type ReplyValue } from "../../core/terms/index.js";
@@ -48,13 +48,16 @@ export interface ReadingState {
   readonly takeBack: (index: number) => void;
 }
 
+/** Felt where a reading is too close to call. */
+const TWO_TICKS = [12, 60, 12];
+
 const judgedAt = (on: OnDesk, params: ParamsOf<"reading">): JudgedReading | undefined =>
   on.assessment.readings.find(
     (one) => one.point === params.point && one.place === params.place && one.field === params.field,
   );
 
 export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: ReadingField): ReadingState {
-  const { journal, settings } = useApp();
+  const { journal, settings, around } = useApp();
   const kept = replyAt(on.visit.replies, params, params.field);
   const value = kept?.type === "reading" ? kept : undefined;
   const [typed, setTyped] = useState("");
@@ -69,7 +72,12 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
   const judged = judgedAt(on, params);
   const last = lastReading(field, on.desk.earlier.value, keyText(keyOf(params, params.field)), unit);
   const scale = readingScale(field, entering, value, judged, last);
+  const verdict = scale.limitsShown ? verdictOf(field, judged, entering) : undefined;
   const closed = on.visit.closed !== undefined;
+  const isClose = verdict?.tooClose === true;
+  useEffect(() => {
+    if (isClose) around.vibrate(TWO_TICKS);
+  }, [isClose, around]);
 
   const store = (next: ReadingValue | undefined): void =>
     void reply(journal, on.stream, keyOf(params, params.field), next ?? null);
@@ -83,7 +91,7 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
     value,
     shots: shotsOf(field),
     scale,
-    verdict: scale.limitsShown ? verdictOf(field, judged, entering) : undefined,
+    verdict,
     asking: isSure && entry.is === "reading" && entry.unusual,
     closed,
     type,

@@ -2,6 +2,7 @@
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
+import { settleHref, settleText } from "../state/because.js";
 import { gateBefore } from "../state/gates.js";
 import { capital, placeName, stateName } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
@@ -44,9 +45,13 @@ function StateBand({
   );
 }
 
+/** The complaint may suggest every corner; the first few say what it is about. */
+const MOST_LIKELY = 6;
+
 function WhereBody({ on }: { readonly on: OnDesk }) {
   const { remembered } = useApp();
-  const stops = stopsOf(on.known, on.who, on.assessment.asked, on.visit.replies);
+  const stops = stopsOf(on.known, on.who, on.assessment, on.visit.replies);
+  const likely = on.assessment.suggested.slice(0, MOST_LIKELY);
   const states = [...new Set(stops.map((stop) => stop.state))];
   const at = recallPoint(remembered, on.stream, on.visit.replies);
   return (
@@ -56,6 +61,18 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
       title={t("where.title")}
       second={t("where.says")}
     >
+      {likely.length > 0 && (
+        <Band heading={t("where.likely")}>
+          {likely.map((one) => (
+            <ListRow
+              key={`${one.point} ${one.place}`}
+              folded
+              title={settleText(on.telling, one)}
+              {...settleHref(on.telling, one)}
+            />
+          ))}
+        </Band>
+      )}
       {states.map((state) => (
         <StateBand
           key={state}

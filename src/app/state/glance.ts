@@ -89,12 +89,7 @@ export function followGlance(shelf: TextShelf, desk: Desk): void {
       desk.visit.value,
     ];
     if (!known || !tree || !assessment || opened.is !== "open") return;
-    const stops = stopsOf(
-      known,
-      opened.state.opened?.value.who ?? "technician",
-      assessment.asked,
-      opened.state.replies,
-    );
+    const stops = stopsOf(known, opened.state.opened?.value.who ?? "technician", assessment, opened.state.replies);
     keepGlance(
       shelf,
       desk.stream,

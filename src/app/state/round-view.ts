@@ -2,7 +2,7 @@
  * The round as the screen shows it: the open point with its replies, the folded points below, the ticks and
  * the next action. Pure: replies, what is asked and the words of the sheets in; no grade ever comes out.
  */
-import type { Asked } from "../../core/assess/contract.js";
+import type { Asked, Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { type Audience, keyText, type NonAnswer, type Reason } from "../../core/terms/index.js";
@@ -30,6 +30,8 @@ export interface Looking {
   readonly tree: PlaceTree;
   readonly who: Audience;
   readonly asked: readonly Asked[];
+  /** Points the complaint puts first. */
+  readonly suggested: Assessment["suggested"];
   readonly visit: Pick<VisitState, "replies" | "notes" | "pictures">;
 }
 
@@ -201,7 +203,7 @@ function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: Point
 /** The screen at one point; undefined when the point is not asked in this visit. */
 export function roundView(looking: Looking, at: PointAt): RoundView | undefined {
   const { known, visit } = looking;
-  const stops = stopsOf(known, looking.who, looking.asked, visit.replies);
+  const stops = stopsOf(known, looking.who, looking, visit.replies);
   const stop = stopAt(stops, at);
   const index = stop?.asked.findIndex((one) => pointText(one) === pointText(at)) ?? -1;
   if (!stop || index < 0) return undefined;

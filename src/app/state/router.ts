@@ -20,6 +20,8 @@ export interface RouterWindow {
 export interface Router {
   /** The address shown; `undefined` when the address is none of ours. */
   readonly at: ReadonlySignal<Address | undefined>;
+  /** Whether the last move was the browser's own Back or Forward. */
+  readonly cameBack: () => boolean;
   /** Goes there, one step deeper. */
   go(href: string): void;
   /** Goes there instead of here: top-level switches and corrections leave no step behind. */
@@ -43,21 +45,29 @@ export function startRouter(win: RouterWindow): Router {
     const same = next && at.peek() && hrefOf(next) === hrefOf(at.peek() as Address);
     if (!same) at.value = next;
   };
-  win.addEventListener("popstate", follow);
-  win.addEventListener("hashchange", follow);
+  let back = false;
+  const moved = (): void => {
+    back = true;
+    follow();
+  };
+  win.addEventListener("popstate", moved);
+  win.addEventListener("hashchange", moved);
 
   const cameFrom = (): string | undefined => (isStep(win.history.state) ? win.history.state.from : undefined);
   const go = (href: string): void => {
     if (href === win.location.hash) return;
     win.history.pushState({ from: win.location.hash || "#/" } satisfies Step, "", href);
+    back = false;
     follow();
   };
   const swap = (href: string): void => {
     win.history.replaceState(win.history.state, "", href);
+    back = false;
     follow();
   };
   return {
     at,
+    cameBack: () => back,
     go,
     swap,
     up(href) {
@@ -66,6 +76,7 @@ export function startRouter(win: RouterWindow): Router {
       if (cameFrom() === target) win.history.back();
       else {
         win.history.replaceState(null, "", target);
+        back = false;
         follow();
       }
     },

@@ -2,7 +2,7 @@
  * The round as stations: all points asked at one place in one car state, in walking order, and which
  * comes next. Pure; takes the walking order as it is given and never decides what is asked.
  */
-import type { Asked } from "../../core/assess/contract.js";
+import type { Asked, Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Knowledge } from "./knowledge.js";
@@ -34,9 +34,11 @@ function isAskedHere(known: Knowledge, who: Audience, one: Asked): boolean {
 export function stopsOf(
   known: Knowledge,
   who: Audience,
-  asked: readonly Asked[],
+  { asked, suggested }: Pick<Assessment, "asked" | "suggested">,
   replies: VisitState["replies"],
 ): readonly Stop[] {
+  const likely = new Map(suggested.map((one, rank) => [`${one.place} ${one.point}`, rank]));
+  const rankOf = (one: Asked): number => likely.get(`${one.place} ${one.point}`) ?? likely.size;
   const groups = new Map<string, Asked[]>();
   const seen = new Set<string>();
   for (const one of asked) {
@@ -51,7 +53,8 @@ export function stopsOf(
     return {
       state: first.state,
       place: first.place,
-      asked: group,
+      // What the complaint makes likely comes first at its place; the way round the car stays as it is.
+      asked: [...group].sort((a, b) => rankOf(a) - rankOf(b)),
       done: group.filter((one) => isDone(known, replies, one)).length,
     };
   });

@@ -38,14 +38,14 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   return (
     <>
       <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
-      <Title
-        title={view.place}
-        second={view.state}
-        figure={{ count: String(view.number), rest: t("round.of", { n: view.of }) }}
-        ticks={view.ticks}
-      />
-      <Plan on={on} view={view} at={at} />
       <main>
+        <Title
+          title={view.place}
+          second={view.state}
+          figure={{ count: String(view.number), rest: t("round.of", { n: view.of }) }}
+          ticks={view.ticks}
+        />
+        <Plan on={on} view={view} at={at} />
         {on.visit.closed && <Notice kind="plain" title={t("round.closed")} />}
         {gate ? (
           <GateStands on={on} gate={gate} />

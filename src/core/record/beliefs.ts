@@ -8,7 +8,7 @@ export class Beliefs {
 
   /** A belief for these drafts; undefined when there is none for all of them, or when they do more than add. */
   about(drafts: readonly Draft[]): Belief | undefined {
-    if (this.#writer === undefined || drafts.length === 0) return undefined;
+    if (this.#writer === undefined) return undefined;
     const heads = new Map<string, Head>();
     for (const { stream, kind } of drafts) {
       const head = this.#heads.get(stream);

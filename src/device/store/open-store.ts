@@ -81,19 +81,37 @@ async function transact<T>(
   const transaction = database.transaction([...stores], access, { durability }) as unknown as Transaction;
   const done = transaction.done;
   done.catch(() => undefined);
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new DOMException("No answer from storage", NO_ANSWER)), patience);
-  });
+  const watch = watchFor(patience);
   try {
-    return await Promise.race([finished(work(shelfOn(transaction)), done), late]);
+    return await Promise.race([finished(work(shelfOn(transaction, watch.answered)), done), watch.silence]);
   } catch (error) {
     abort(transaction);
     // A request that fails because its transaction did only says so; the cause sits on the transaction.
     throw storageTrouble(transaction.error) ? transaction.error : error;
   } finally {
-    clearTimeout(timer);
+    watch.stop();
   }
+}
+
+/** Rejects `silence` when nothing was answered for so long, ms. */
+function watchFor(patience: number) {
+  let heard = performance.now();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const silence = new Promise<never>((_, reject) => {
+    const look = (): void => {
+      const left = heard + patience - performance.now();
+      if (left <= 0) reject(new DOMException("No answer from storage", NO_ANSWER));
+      else timer = setTimeout(look, left);
+    };
+    timer = setTimeout(look, patience);
+  });
+  return {
+    silence,
+    answered: (): void => {
+      heard = performance.now();
+    },
+    stop: (): void => clearTimeout(timer),
+  };
 }
 
 /** What the work came to, once the transaction completed. */

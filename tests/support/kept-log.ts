@@ -44,10 +44,18 @@ export function acknowledged(file: string): readonly Acknowledged[] {
   return lines.filter((line) => line !== "").map((line) => JSON.parse(line) as Acknowledged);
 }
 
-/** Identities of every entry in the page's database, read past the app. */
-export async function entriesInDatabase(page: Page): Promise<ReadonlySet<string>> {
-  const keys = await page.evaluate(async () => {
-    const found: string[] = [];
+/** What is really in the database: identities of all entries, and the point the newest reply answers. */
+export interface InDatabase {
+  readonly ids: ReadonlySet<string>;
+  /** As the app writes it into addresses: `STATE/PLACE/POINT`. */
+  readonly newestReply: string | undefined;
+}
+
+/** Reads the page's database past the app. */
+export async function inDatabase(page: Page): Promise<InDatabase> {
+  const found = await page.evaluate(async () => {
+    const keys: string[] = [];
+    let newest: { readonly wall: number; readonly count: number; readonly at: string } | undefined;
     for (const { name } of await indexedDB.databases()) {
       if (name === undefined) continue;
       const database = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -56,13 +64,22 @@ export async function entriesInDatabase(page: Page): Promise<ReadonlySet<string>
         opening.onerror = () => reject(opening.error);
       });
       if (database.objectStoreNames.contains("entries")) {
-        const all = database.transaction("entries").objectStore("entries").getAllKeys();
-        await new Promise((resolve) => all.addEventListener("success", resolve));
-        found.push(...all.result.map((key) => (Array.isArray(key) ? key.join(" ") : String(key))));
+        const store = database.transaction("entries").objectStore("entries");
+        const [all, values] = [store.getAllKeys(), store.getAll()];
+        await new Promise((resolve) => values.addEventListener("success", resolve));
+        keys.push(...all.result.map((key) => (Array.isArray(key) ? key.join(" ") : String(key))));
+        for (const { logged } of values.result) {
+          if (logged.kind !== "reply") continue;
+          const { wall, count } = logged.at;
+          const { state, place, point } = logged.body.key;
+          if (!newest || wall > newest.wall || (wall === newest.wall && count > newest.count)) {
+            newest = { wall, count, at: `${state}/${place}/${point}` };
+          }
+        }
       }
       database.close();
     }
-    return found;
+    return { keys, newest: newest?.at };
   });
-  return new Set(keys);
+  return { ids: new Set(found.keys), newestReply: found.newest };
 }

@@ -64,13 +64,13 @@ test(`nothing acknowledged is lost over ${KILLS} kills (seed ${SEED})`, async ()
     await first.wholeAppKept();
     await first.newCar("Killed car");
     await first.newVisit();
+    let places = followPlaces(first.page);
     await first.firstReply();
     const visit = first.visit();
     await open?.close();
     // From here on there is no server at all: the phone is on its own.
     await serving.close();
 
-    let places: string[] = [];
     for (let kill = 1; kill <= KILLS; kill++) {
       const walker = await reopen();
       const offences = await watchOffences(walker.page.context(), new URL(address).origin);

@@ -226,7 +226,7 @@ function markOf(heads: ReadonlyMap<string, Head>): string {
 }
 
 /** Streams whose entries are read and summed up in one go: short transactions, and work done is work kept. */
-const AT_A_TIME = 20;
+const AT_A_TIME = 5;
 
 /** Summaries as kept where still true; the others made anew and kept for next time. */
 async function summaries(engine: Engine): Promise<Result<readonly Summary[]>> {

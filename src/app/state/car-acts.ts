@@ -23,8 +23,9 @@ import { FROZEN_TYPE, type FrozenCommonFile, type FrozenFile, type FrozenSheetFi
 import type { Journal, Phone } from "./journal.js";
 
 function act(journal: Journal, stream: string, make: (act: Act, car: CarState) => readonly Draft[]): Promise<boolean> {
+  const kept = journal.keptCar(stream);
   return journal.keep("an-entry", (one) => {
-    const car = journal.car(stream).peek();
+    const car = kept.peek();
     return { drafts: car.is === "open" ? make(one, car.state) : [] };
   });
 }

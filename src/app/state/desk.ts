@@ -15,7 +15,7 @@ import {
   type VisitState,
 } from "../../core/record/index.js";
 import { type BuiltSheet, buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
-import type { Problem } from "../../core/terms/index.js";
+import { type Problem, problem } from "../../core/terms/index.js";
 import type { Journal, Opened } from "./journal.js";
 import { type Knowledge, knowledgeOf } from "./knowledge.js";
 import {
@@ -114,7 +114,10 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
   });
   effect(() => {
     const set = laid.value;
-    if (wanted.value && set && linked.peek()?.laid !== set) link(set).catch(reportError);
+    if (!wanted.value || !set || linked.peek()?.laid === set) return;
+    link(set).catch((error: unknown) => {
+      trouble.value = problem("app.mistake", {}, { says: String(error) });
+    });
   });
   async function link(set: Laid): Promise<void> {
     const [core, planned] = await Promise.all([judging(), plannedSet(shelf, compiler, set.frozen)]);

@@ -7,16 +7,19 @@ import { textsOf } from "./shelf.js";
 export async function keepSheet(journal: Journal, phone: Pick<Phone, "hash">, file: FrozenSheetFile): Promise<boolean> {
   const bytes = frozenBytes(file);
   const blob: KeptBytes = { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes };
+  const kept = journal.keptHouse();
   return journal.keep("an-entry", (act) => {
-    const house = journal.house().peek();
+    const house = kept.peek();
     if (house.is !== "open") return { drafts: [] };
     const sheet = { id: file.sheet.id, edition: file.edition, label: textsOf(file).title, blob: blob.hash };
     return { drafts: [draftHouseSheet(act, house.state, file.sheet.id, sheet)], blobs: [blob] };
   });
 }
 
-export const dropSheet = (journal: Journal, id: string): Promise<boolean> =>
-  journal.keep("an-entry", (act) => {
-    const house = journal.house().peek();
+export function dropSheet(journal: Journal, id: string): Promise<boolean> {
+  const kept = journal.keptHouse();
+  return journal.keep("an-entry", (act) => {
+    const house = kept.peek();
     return { drafts: house.is === "open" ? [draftHouseSheet(act, house.state, id, null)] : [] };
   });
+}

@@ -72,11 +72,13 @@ export interface Journal {
   car(stream: string): ReadonlySignal<Opened<CarState>>;
   visit(stream: string): ReadonlySignal<Opened<VisitState>>;
   house(): ReadonlySignal<Opened<HouseState>>;
-  /** Folded entries only: what judging may use. */
+  /** Folded entries only: what judging may use, and what drafts are made from. */
+  keptCar(stream: string): ReadonlySignal<Opened<CarState>>;
   keptVisit(stream: string): ReadonlySignal<Opened<VisitState>>;
+  keptHouse(): ReadonlySignal<Opened<HouseState>>;
   /**
    * Keeps one act. `make` is called when everything before it is folded, so that what it replaces is known.
-   * True once it is durable; false when it was refused and waits among `unkept`.
+   * True once it is durable; false when it was refused and waits among `unkept`, or when there was nothing to keep.
    */
   keep(what: UnkeptWhat, make: (act: Act) => Made): Promise<boolean>;
   /** Tries everything not kept again, oldest first. */
@@ -172,7 +174,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
       last = stampNext(last, phone.now());
       const act: Act = { id: phone.nonce(), by: who().id, at: last, nonce: phone.nonce };
       const { drafts, blobs = [] } = make(act);
-      if (drafts.length === 0) return true;
+      if (drafts.length === 0) return false;
       underway.value = replacedByNewer(underway.peek(), drafts);
       return attempt({ what, drafts: [...people(act, drafts), ...drafts], blobs });
     });
@@ -203,8 +205,12 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     if (made.ok) writer.value = made.value;
   });
 
+  // A stream's name says its kind, and emptyOf folds by that same kind.
+  const keptOf = <State extends RecordState>(stream: string) =>
+    foldedOf(stream) as unknown as ReadonlySignal<Opened<State>>;
+
   const shown = <State extends RecordState>(stream: string): ReadonlySignal<Opened<State>> => {
-    const kept = foldedOf(stream) as unknown as Signal<Opened<State>>;
+    const kept = keptOf<State>(stream);
     return computed(() => {
       const now = kept.value;
       const over = underway.value.flatMap(({ drafts }) => drafts).filter((draft) => draft.stream === stream);
@@ -229,7 +235,9 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     car: (stream) => cached<CarState>(stream),
     visit: (stream) => cached<VisitState>(stream),
     house: () => cached<HouseState>(HOUSE),
-    keptVisit: (stream) => foldedOf(stream) as unknown as ReadonlySignal<Opened<VisitState>>,
+    keptCar: (stream) => keptOf<CarState>(stream),
+    keptVisit: (stream) => keptOf<VisitState>(stream),
+    keptHouse: () => keptOf<HouseState>(HOUSE),
     keep,
     again,
   };

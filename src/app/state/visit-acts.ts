@@ -29,7 +29,7 @@ import type { Journal } from "./journal.js";
 import type { PointAt } from "./standing.js";
 import type { UnkeptWhat } from "./unkept.js";
 
-/** Keeps what `make` drafts from the visit as it then is; a visit that is not open keeps nothing. */
+/** Keeps what `make` drafts from the visit as it then is; of a visit that is not here nothing is kept. */
 function act(
   journal: Journal,
   stream: string,
@@ -37,8 +37,10 @@ function act(
   make: (act: Act, visit: VisitState) => readonly Draft[],
   blobs?: readonly KeptBytes[],
 ): Promise<boolean> {
+  // Asked for before the act takes its turn, so that the visit is read by then.
+  const kept = journal.keptVisit(stream);
   return journal.keep(what, (one) => {
-    const visit = journal.keptVisit(stream).peek();
+    const visit = kept.peek();
     if (visit.is !== "open") return { drafts: [] };
     return { drafts: make(one, visit.state), ...(blobs ? { blobs } : {}) };
   });

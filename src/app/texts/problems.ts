@@ -26,6 +26,7 @@ export const problemTexts: Readonly<Record<string, string>> = {
   "record.blob-missing": "A picture or sheet this entry names is missing.",
   "record.demo-mixed": "The demo never mixes with your own cars.",
   "record.not-demo": "Only the demo can be removed this way.",
+  "app.mistake": "A mistake of ours. Everything kept is safe. Load the page again. ({says})",
   "app.frozen-missing": "The sheet this visit was opened with is not on this phone any more.",
   "app.frozen-unreadable": "The sheet this visit was opened with can't be read.",
 };

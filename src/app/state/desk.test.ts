@@ -1,0 +1,66 @@
+import { expect, test } from "vitest";
+import { bench, benchVisit, key, until, words } from "../../../tests/support/app-bench.js";
+import { note, regrade, reply } from "./visit-acts.js";
+
+test("a visit without a reply is laid out but not judged until someone asks", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const desk = on.desk(visit);
+  await until(desk.known, (known) => known !== undefined);
+  expect(desk.assessment.value).toBeUndefined();
+  desk.judge();
+  const judged = await until(desk.assessment, (now) => now !== undefined);
+  expect(judged?.findings).toEqual([]);
+});
+
+test("each kept reply is judged, and the jobs follow", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const desk = on.desk(visit);
+  await until(desk.known, (known) => known !== undefined);
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
+  expect(desk.assessment.value?.faults).toMatchObject([{ fault: "hub.race", place: "FR", grade: "minor" }]);
+  expect(desk.jobs.value).toMatchObject([{ job: "job.hub.renew", place: "FR" }]);
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("smooth"));
+  await until(desk.assessment, (now) => now?.faults.length === 0);
+  expect(desk.jobs.value).toEqual([]);
+});
+
+test("what is not kept is shown but never judged", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const desk = on.desk(visit);
+  await until(desk.known, (known) => known !== undefined);
+  desk.judge();
+  await until(desk.assessment, (now) => now !== undefined);
+  on.refuse = true;
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  const shown = desk.visit.value;
+  expect(shown.is === "open" && shown.state.replies.size).toBe(1);
+  expect(desk.assessment.value?.faults).toEqual([]);
+});
+
+test("a grade by hand stands over the rules' own and can be given back", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const desk = on.desk(visit);
+  await until(desk.known, (known) => known !== undefined);
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
+  await regrade(on.journal, visit, "hub.race", "FR", "major", "heard it on the road");
+  await until(desk.assessment, (now) => now?.faults[0]?.grade === "major");
+  expect(desk.assessment.value?.faults[0]?.byHand).toMatchObject({ was: "minor", reason: "heard it on the road" });
+  await regrade(on.journal, visit, "hub.race", "FR", null, "");
+  await until(desk.assessment, (now) => now?.faults[0]?.grade === "minor");
+});
+
+test("a visit whose frozen sheet is gone says so", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  await note(on.journal, visit, "kept", {});
+  on.world.data.blobs.clear();
+  const desk = on.desk(visit);
+  const trouble = await until(desk.trouble, (now) => now !== undefined);
+  expect(trouble?.code).toBe("app.frozen-missing");
+});

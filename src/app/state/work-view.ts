@@ -46,6 +46,9 @@ export interface JobView extends JobLine {
   readonly cautions: readonly string[];
 }
 
+/** Fixed only so that the order is always the same; no reason to a person. */
+const BY_NAME = "above.id";
+
 /** By when, in words: the class, or the nearer of its figures. */
 export function byWhenText({ class: due, distance, date }: ByWhen): string {
   if (due < 2) return t(due === 0 ? "by-when.0" : "by-when.1");
@@ -117,7 +120,7 @@ export function jobView(
     ...jobLine(telling, due, index),
     does: jobSays(known, due.job, who).does,
     why: due.why.map(whyText),
-    ...(reason ? { whyAbove: whyText(reason.why) } : {}),
+    ...(reason && reason.why.code !== BY_NAME ? { whyAbove: whyText(reason.why) } : {}),
     access: (entry?.job.access ?? []).map((access) => capital(known.words.access[access] ?? access)),
     parts: (entry?.job.parts ?? []).map((part) => {
       const second = [

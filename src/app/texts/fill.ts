@@ -13,12 +13,15 @@ export type ParamsFor<Text extends string> = [Names<Text>] extends [never]
 
 const PLURALS = new Intl.PluralRules("en");
 
-/** A name without a value is our own mistake and throws. */
+/** A name without a value is our own mistake: it is reported, and the text is shown without it, so that no screen stops. */
 export function fill(text: string, params: Readonly<Record<string, string | number>>): string {
   return text.replace(/\{([^}]+)\}/g, (_, inside: string) => {
     const [name = "", ...forms] = inside.split("|");
     const value = params[name];
-    if (value === undefined) throw new Error(`The text "${text}" needs {${name}}`);
+    if (value === undefined) {
+      if (typeof reportError === "function") reportError(new Error(`The text "${text}" needs {${name}}`));
+      return "";
+    }
     if (forms.length === 0) return typeof value === "number" ? figure(value) : value;
     const wanted = PLURALS.select(Number(value));
     const form = forms.find((one) => one.startsWith(`${wanted}=`)) ?? forms.find((one) => one.startsWith("other="));

@@ -65,7 +65,7 @@ effect(() => {
     if (value === undefined) delete dataset[name];
     else dataset[name] = value;
   };
-  put("theme", theme === "phone" ? undefined : theme === "daylight" ? "light" : "dark");
+  put("theme", theme === "phone" ? undefined : theme);
   put("targets", larger ? "large" : undefined);
   put("hand", leftHand ? "left" : undefined);
   decimalComma.value = comma;

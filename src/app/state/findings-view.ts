@@ -4,7 +4,7 @@
  */
 import type { Assessment, Fault, PointState } from "../../core/assess/contract.js";
 import { faultKey } from "../../core/record/index.js";
-import { MARKS, type MarkKind } from "../../core/report/marks.js";
+import { MARKS, type MarkKind } from "../../core/report/index.js";
 import { t } from "../texts/index.js";
 import { type Step, settleHref, settleText, type Telling, traceOf, worstFirst } from "./because.js";
 import { becauseSays, capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
@@ -160,6 +160,7 @@ export interface FindingView extends FindingLine {
   readonly jobs: readonly { readonly id: string; readonly job: string; readonly place: string }[];
   readonly cautions: readonly string[];
   readonly differ: boolean;
+  /** Which published item each rule answers to, or why ours goes beyond the nearest one; in words. */
   readonly answersTo: readonly string[];
   readonly byHand?: { readonly was: string; readonly reason: string };
   readonly grade: Fault["grade"];
@@ -190,7 +191,18 @@ export function findingView(
   const { cause } = faultSays(known, fault, found.rules, who);
   const again = measureAgain(telling, assessment, found);
   const own = assessment.findings.filter((one) => one.fault === fault && one.place === place);
-  const answersTo = [...new Set(own.flatMap((one) => known.rules.get(one.rule)?.["answers-to"] ?? []))];
+  const answersTo = [
+    ...new Set(
+      own.flatMap((one) => {
+        const rule = known.rules.get(one.rule);
+        const item = rule?.["answers-to"];
+        if (rule === undefined || item === undefined) return [];
+        return rule.stricter === undefined
+          ? [t("finding.item", { item })]
+          : [t("finding.item.stricter", { item, why: rule.stricter.replace(/\.$/, "") })];
+      }),
+    ),
+  ];
   return {
     ...line(telling, found),
     grade: found.grade,

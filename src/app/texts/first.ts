@@ -8,4 +8,4 @@ export function t<Key extends FirstKey>(key: Key, ...params: ParamsFor<(typeof e
   return fill(enFirst[key], params[0] ?? {});
 }
 
-export { clock, day, decimalComma, figure, month } from "./figures.js";
+export { day, decimalComma, month } from "./figures.js";

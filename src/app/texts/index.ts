@@ -19,5 +19,5 @@ export function t<Key extends TextKey>(key: Key, ...params: TextParams<Key>): st
 /** Whether a text is kept for this key: for keys put together from a grade, a reason, a kind. */
 export const isTextKey = (key: string): key is TextKey & string => Object.hasOwn(en, key);
 
-export { clock, day, decimalComma, figure, month, rounded } from "./figures.js";
+export { clock, day, decimalComma, figure, rounded } from "./figures.js";
 export { fill } from "./fill.js";

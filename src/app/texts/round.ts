@@ -10,4 +10,4 @@ export function t<Key extends RoundKey>(key: Key, ...params: ParamsFor<(typeof w
   return fill(words[key], params[0] ?? {});
 }
 
-export { clock, day, decimalComma, figure, month } from "./figures.js";
+export { day, figure } from "./figures.js";

@@ -12,6 +12,8 @@ import type { OnDesk } from "./on-visit.js";
 
 /** Rows drawn before the rest is asked for: a long list is not read on a phone anyway. */
 const SHOWN = 40;
+/** Replies that would settle most, before the rest is asked for. */
+const SETTLE_SHOWN = 5;
 
 function Worst({ on, line }: { readonly on: OnDesk; readonly line: FindingLine }) {
   const view = findingView(on.telling, on.assessment, line.fault, line.place, true);
@@ -63,6 +65,26 @@ function Unseen({ view }: { readonly view: FindingsView }) {
   );
 }
 
+function Settle({ view }: { readonly view: FindingsView }) {
+  const [all, setAll] = useState(false);
+  const shown = all ? view.settle : view.settle.slice(0, SETTLE_SHOWN);
+  return (
+    <Band heading={t("findings.settle")}>
+      {shown.map((one) => (
+        <ListRow
+          key={one.id}
+          title={one.title}
+          second={one.second}
+          {...(one.href === undefined ? {} : { href: one.href })}
+        />
+      ))}
+      {shown.length < view.settle.length && (
+        <ListRow folded title={t("findings.all", { n: view.settle.length })} onPress={() => setAll(true)} />
+      )}
+    </Band>
+  );
+}
+
 export function FindingLines({
   on,
   view,
@@ -107,18 +129,7 @@ export function FindingLines({
             href={one.href}
           />
         ))}
-      {chosen === undefined && view.settle.length > 0 && (
-        <Band heading={t("findings.settle")}>
-          {view.settle.slice(0, SHOWN).map((one) => (
-            <ListRow
-              key={one.id}
-              title={one.title}
-              second={one.second}
-              {...(one.href === undefined ? {} : { href: one.href })}
-            />
-          ))}
-        </Band>
-      )}
+      {chosen === undefined && view.settle.length > 0 && <Settle view={view} />}
       {unseen && <Unseen view={filtered} />}
       {nothing && <p class="remark">{t("findings.nothing-under")}</p>}
     </>

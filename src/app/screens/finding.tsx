@@ -95,7 +95,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
         <LeadsTo on={on} view={view} />
         {view.answersTo.map((item) => (
           <p key={item} class="remark small">
-            {t("finding.item", { item })}
+            {item}
           </p>
         ))}
         {!on.visit.closed && (

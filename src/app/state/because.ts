@@ -8,7 +8,7 @@ import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/
 import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
-import { atPlace, faultSays, type Knowledge, pointName } from "./knowledge.js";
+import { atPlace, factId, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
 import { to } from "./routes.js";
 import { replyText } from "./telling.js";
 
@@ -72,14 +72,14 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       };
     }
     case "fact": {
-      const text = known.words.facts[because.name];
+      const text = known.words.facts[factId(because.name)];
       const value =
         typeof because.value === "string"
           ? (text?.words?.[because.value] ?? because.value)
           : typeof because.value === "boolean"
             ? t(because.value ? "app.yes" : "app.no")
             : String(because.value);
-      return { id, kind: t("finding.fact"), says: `${text?.name ?? because.name}: ${value}` };
+      return { id, kind: t("finding.fact"), says: `${text?.name ?? plainWord(because.name)}: ${value}` };
     }
     case "limit": {
       const over = known.limits.get(because.limit)?.direction.includes("under") ? "under" : "over";
@@ -118,7 +118,11 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
         says: `${faultSays(known, because.fault, [], who).says}${atPlace(known, because.place)}`,
       };
     case "raised":
-      return { id, kind: t("finding.raised"), says: t("finding.raised.says", { rule: because.rule }) };
+      return {
+        id,
+        kind: t("finding.raised"),
+        says: t("finding.raised.says", { why: ruleSays(known, because.rule, who) }),
+      };
   }
 }
 
@@ -162,13 +166,13 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   const steps = sorted.map((one, index) => stepOf(telling, one, fault, String(index)));
   const atLeast = own.some((one) => one.atLeast) && !own.some((one) => !one.atLeast && one.grade === fault.grade);
   const grade = t(`grade.${fault.grade}`);
+  const said = atLeast ? t("findings.at-least", { grade }) : grade;
   const so: Step = {
     id: "so",
     kind: t("finding.so"),
-    says: t("finding.so.says", {
-      grade: atLeast ? t("findings.at-least", { grade }) : grade,
-      sure: t(`sure.${fault.sure}`),
-    }),
+    says: fault.close
+      ? t("finding.so.close", { grade: said })
+      : t("finding.so.says", { grade: said, sure: t(`sure.${fault.sure}`) }),
     ...(fault.provisional ? { aside: t("findings.provisional") } : {}),
     concludes: true,
   };
@@ -196,7 +200,7 @@ export function settleText(
   one: { readonly point: string; readonly place: string },
 ): string {
   const fact = factOf(one.point);
-  if (fact !== undefined) return known.words.facts[fact]?.name ?? fact;
+  if (fact !== undefined) return known.words.facts[factId(fact)]?.name ?? plainWord(fact);
   return `${pointName(known, one.point)}${atPlace(known, one.place)}`;
 }
 

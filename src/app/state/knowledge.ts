@@ -19,6 +19,7 @@ import type {
   SheetTexts,
 } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
+import { t } from "../texts/first.js";
 
 /** A sheet of a visit with its words in one language. */
 export interface OpenSheet {
@@ -124,7 +125,7 @@ export function faultSays(
     own.faults?.[fault],
   ]);
   const found = texts.find((text) => text !== undefined);
-  if (!found) return { says: fault };
+  if (!found) return { says: plainWord(fault) };
   const says = who === "owner" && found.owner !== undefined ? found.owner : found.says;
   return found.cause === undefined ? { says } : { says, cause: found.cause };
 }
@@ -133,7 +134,23 @@ export function faultSays(
 export function becauseSays(known: Knowledge, id: string, who: Audience): string {
   const fault = known.rules.get(id)?.fault;
   if (fault !== undefined) return faultSays(known, fault, [id], who).says;
-  return known.words.complaints[id]?.name ?? known.words.gates[id]?.name ?? id;
+  return known.words.complaints[id]?.name ?? known.words.gates[id]?.name ?? ruleSays(known, id, who);
+}
+
+/** Conditions write `_` where ids of facts have `-`. */
+export const factId = (name: string): string => name.replaceAll("_", "-");
+
+/** An id nobody has words for, at least without its signs: `wheel fixing`. */
+export const plainWord = (id: string): string => id.slice(id.lastIndexOf(".") + 1).replaceAll(/[-_]/g, " ");
+
+/** A rule by its own words, else by the fault it names; never by its id. */
+export function ruleSays(known: Knowledge, rule: string, who: Audience): string {
+  const own = [known.words, ...known.sheets.map(({ texts }) => texts)]
+    .map((texts) => texts.rules?.[rule])
+    .find((text) => text !== undefined);
+  if (own) return who === "owner" && own.owner !== undefined ? own.owner : own.says;
+  const fault = known.rules.get(rule)?.fault;
+  return fault === undefined ? t("app.a-rule") : faultSays(known, fault, [rule], who).says;
 }
 
 /** Name of a job and what is done, in the words of who reads. */

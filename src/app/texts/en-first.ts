@@ -23,6 +23,7 @@ export const enFirst = {
   "app.no": "No",
   "app.on": "on",
   "app.off": "off",
+  "app.a-rule": "a rule of this sheet",
   "keeping.kept": "Kept on this phone",
   "keeping.keeping": "Keeping …",
   "keeping.no-signal": "No signal",
@@ -77,4 +78,5 @@ export const enFirst = {
   "cars.settings": "Settings",
   "cars.plan": "Plan of {car} seen from above",
   "signal.danger": "Danger",
+  "signal.warning": "Warning",
 } as const;

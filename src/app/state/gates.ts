@@ -23,13 +23,14 @@ export const mayBePassed = (gate: Pick<GateState, "state" | "guards">): boolean 
 
 /**
  * The gate that stands before a car state: tripped, or not cleared, and not noted as passed unproven. The worse one
- * first. Points of the gate's own set may always be answered, also in the state it guards.
+ * first. Points of the gate's own set may always be answered, also in the state it guards: `point` names one; without
+ * it nothing is let through, as for entering several replies in one step.
  */
 export function gateBefore(
   assessment: Pick<Assessment, "gates">,
   notes: VisitState["notes"],
   state: Pick<CarState, "id" | "lifted">,
-  point: string,
+  point?: string,
 ): GateState | undefined {
   const standing = assessment.gates.filter(
     (gate) =>

@@ -8,6 +8,7 @@ import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
+import { recallGlance } from "../state/glance-kept.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/first.js";
 import { Top } from "./frame.js";
@@ -15,12 +16,15 @@ import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { LitCar } from "./lit-car.js";
 
 function CarRow({ car }: { readonly car: CarLine }) {
+  const { remembered } = useApp();
+  const caution = car.last && recallGlance(remembered, car.last.stream)?.caution;
+  const warned = caution && `${t(`signal.${caution.signal}`)}: ${caution.not}`;
   return (
     <ListRow
       gutter="wide"
       lead={<SmallCar looked={car.looked} />}
       title={car.name}
-      second={car.second}
+      second={warned === undefined ? car.second : `${car.second}. ${warned}`}
       href={to("car", { car: paramOf(car.stream) })}
     />
   );

@@ -1,28 +1,23 @@
 /** Findings: counts as filters, danger first, the worst open with its because, the rest as rows, what was not seen. */
 import { useState } from "preact/hooks";
 import type { MarkKind } from "../../core/report/marks.js";
-import { CautionPanel } from "../parts/caution-panel.js";
 import { CountStrip } from "../parts/count-strip.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 
 import { carTitle } from "../state/car-view.js";
-import { cautionLines } from "../state/cautions-view.js";
 import { findingsView } from "../state/findings-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
-import { cautionPanel } from "./caution-panels.js";
 import { FindingLines } from "./finding-lines.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { WorstCaution } from "./worst-caution.js";
 
 function FindingsBody({ on }: { readonly on: OnDesk }) {
   const [chosen, setChosen] = useState<MarkKind>();
   const view = findingsView(on.telling, on.assessment);
-  const [danger] = cautionLines(on.known, on.assessment.cautions, on.visit.told).filter(
-    (line) => line.signal === "danger",
-  );
   return (
     <>
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
@@ -41,7 +36,7 @@ function FindingsBody({ on }: { readonly on: OnDesk }) {
               onChoose={(mark, isChosen) => setChosen(isChosen ? mark : undefined)}
               sentence={view.sentence}
             />
-            {danger && <CautionPanel {...cautionPanel(danger, "bar")} href={to("cautions", { visit: on.param })} />}
+            <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
             {view.notEnough && <Notice kind="plain" title={t("findings.not-enough")} />}
             {view.lines.length === 0 && chosen === undefined && (
               <EmptyState title={t("findings.none")} says={t("findings.none.says")} />

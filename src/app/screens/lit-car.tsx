@@ -1,4 +1,4 @@
-/** The car last worked on, in the light: its plan as far as it is inked, danger where it stands, and going on. */
+/** The car last worked on, in the light: its plan as far as it is inked, the worst caution where one stands, and going on. */
 import { NextAction } from "../parts/button.js";
 import { CarPlan } from "../parts/car-plan.js";
 import { CautionPanel } from "../parts/caution-panel.js";
@@ -30,12 +30,12 @@ export function LitCar({ car }: { readonly car: CarLine }) {
         cone={false}
         rest={car.looked && !glance ? "done" : glance ? "ghost" : "not-looked"}
       />
-      {visit && glance?.danger !== undefined && (
+      {visit && glance?.caution !== undefined && (
         <CautionPanel
           form="bar"
-          signal="danger"
-          word={t("signal.danger")}
-          not={glance.danger}
+          signal={glance.caution.signal}
+          word={t(`signal.${glance.caution.signal}`)}
+          not={glance.caution.not}
           href={to("cautions", { visit })}
         />
       )}

@@ -10,6 +10,7 @@ import { faultSecond } from "../state/findings-view.js";
 import { faultSays } from "../state/knowledge.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
+import { WorstCaution } from "./worst-caution.js";
 
 export function StillOpen({ visit }: { readonly visit: string }) {
   const laid = deskOf(useApp(), visit);
@@ -20,27 +21,32 @@ export function StillOpen({ visit }: { readonly visit: string }) {
   const faults = worstFirst(openFaults(assessment));
   const who = state?.opened?.value.who ?? "technician";
   return (
-    <Band heading={t("car.open")}>
-      {complaints.map((one) => (
-        <ListRow
-          key={one.id}
-          lead={null}
-          title={one.title}
-          second={one.second}
-          href={to("visit", { visit: paramOf(visit) })}
-        />
-      ))}
-      {known &&
-        faults.map((fault) => (
+    <>
+      {known && state && assessment && (
+        <WorstCaution known={known} due={assessment.cautions} told={state.told} visit={paramOf(visit)} />
+      )}
+      <Band heading={t("car.open")}>
+        {complaints.map((one) => (
           <ListRow
-            key={`${fault.fault}@${fault.place}`}
-            lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
-            title={faultSays(known, fault.fault, fault.rules, who).says}
-            second={faultSecond({ known }, fault)}
-            href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
+            key={one.id}
+            lead={null}
+            title={one.title}
+            second={one.second}
+            href={to("visit", { visit: paramOf(visit) })}
           />
         ))}
-      {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
-    </Band>
+        {known &&
+          faults.map((fault) => (
+            <ListRow
+              key={`${fault.fault}@${fault.place}`}
+              lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
+              title={faultSays(known, fault.fault, fault.rules, who).says}
+              second={faultSecond({ known }, fault)}
+              href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
+            />
+          ))}
+        {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
+      </Band>
+    </>
   );
 }

@@ -2,12 +2,15 @@
 import { useState } from "preact/hooks";
 import { figureOf } from "../../core/record/index.js";
 import { NextAction } from "../parts/button.js";
+import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
+import { worstCaution } from "../state/cautions-view.js";
 import { close as closeVisit, complaint, odometer, reopen } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
+import { cautionPanel } from "./caution-panels.js";
 import { ComplaintField } from "./complaint-field.js";
 import type { OnDesk } from "./on-visit.js";
 
@@ -94,6 +97,7 @@ export function OdometerSheet({ on, open, onClose }: OverVisit) {
 export function CloseSheet({ on, open, onClose }: OverVisit) {
   const { journal, phone } = useApp();
   const left = on.assessment.points.filter((point) => point.is === "not-looked-at").length;
+  const caution = worstCaution(on.known, on.assessment.cautions, on.visit.told);
   const close = (): void => {
     void closeVisit(journal, on.stream, on.assessment, on.desk.engineVersion(), phone.hash).then(() =>
       journal.refresh(),
@@ -108,6 +112,7 @@ export function CloseSheet({ on, open, onClose }: OverVisit) {
       onClose={onClose}
       foot={<NextAction words={t("visit.close")} onPress={close} />}
     >
+      {caution && <CautionPanel {...cautionPanel(caution, "small")} />}
       <p>{t("visit.close.says")}</p>
       {left > 0 && <p>{t("visit.close.left", { n: left })}</p>}
     </Sheet>

@@ -10,6 +10,7 @@ import { type JobLine, jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { WorstCaution } from "./worst-caution.js";
 
 function Row({ line, why }: { readonly line: JobLine; readonly why?: string | undefined }) {
   return (
@@ -36,6 +37,7 @@ function WorkBody({ on }: { readonly on: OnDesk }) {
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
       <main>
         <Title title={t("work.title")} {...(first ? { second: t("work.order") } : {})} />
+        <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
         {first ? (
           <>
             <Pool as="section" label={first.title} bare>

@@ -49,6 +49,17 @@ export function cautionLine(
   };
 }
 
+/** Cautions of one signal word in the order the shared files list them: the most telling first. */
+const rankIn = (known: Knowledge, due: CautionDue): number => [...known.cautions.keys()].indexOf(due.caution);
+
+/** The worst caution that stands, where its signal word is DANGER or WARNING: shown wherever the car is judged. */
+export const worstCaution = (
+  known: Knowledge,
+  due: readonly CautionDue[],
+  told: VisitState["told"],
+): CautionLine | undefined =>
+  cautionLines(known, due, told).find((line) => line.signal === "danger" || line.signal === "warning");
+
 /** Every caution that stands, worst signal first. */
 export function cautionLines(
   known: Knowledge,
@@ -56,7 +67,7 @@ export function cautionLines(
   told: VisitState["told"],
 ): readonly CautionLine[] {
   return [...due]
-    .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal))
+    .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || rankIn(known, a) - rankIn(known, b))
     .map((one) => cautionLine(known, one.caution, told, one.places));
 }
 
@@ -105,6 +116,15 @@ function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
   ];
 }
 
+/**
+ * Tripped, a gate tells all its cautions. Not cleared, it tells what to mind at the step; that there is danger is
+ * said only once it is known.
+ */
+function cautionsTold({ state, cautions, signals }: GateState): readonly string[] {
+  if (state === "cleared") return [];
+  return state === "tripped" ? cautions : cautions.filter((_, index) => signals[index] !== "danger");
+}
+
 /** A sheet that is not open, by its subject. */
 function sheetName(id: string): string {
   const key = `sheet-id.${id}`;
@@ -124,7 +144,7 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
     says: state === "tripped" ? (text?.tripped ?? "") : state === "not-cleared" ? (text?.first ?? "") : "",
     guards: isAct(gate.guards) ? t(`gate.act.${gate.guards}`) : stateName(known, gate.guards),
     first: firstOf(telling, gate),
-    cautions: gate.state !== "tripped" ? [] : gate.cautions.map((caution) => cautionLine(known, caution, visit.told)),
+    cautions: cautionsTold(gate).map((caution) => cautionLine(known, caution, visit.told)),
     ...(gate.missingSheets.length > 0
       ? { missing: t("gate.missing", { sheets: gate.missingSheets.map(sheetName).join(", ") }) }
       : {}),

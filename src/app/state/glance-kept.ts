@@ -19,8 +19,8 @@ export interface Glance {
   /** `Rear left, 5 of 12 points`. */
   readonly spot?: string;
   readonly places: readonly GlancePlace[];
-  /** What not to do, where a DANGER caution stands. */
-  readonly danger?: string;
+  /** What not to do, where a DANGER or WARNING stands: the worst. */
+  readonly caution?: { readonly signal: "danger" | "warning"; readonly not: string };
 }
 
 const keyOf = (visit: string): string => `leadlamp.glance.${visit}`;
@@ -39,7 +39,16 @@ export function recallGlance(shelf: TextShelf, visit: string): Glance | undefine
     );
     const counted = "done" in kept && typeof kept.done === "number" && "all" in kept && typeof kept.all === "number";
     // Written by keepGlance only; anything else was refused above.
-    return places && counted ? (kept as unknown as Glance) : undefined;
+    const caution: unknown = "caution" in kept ? kept.caution : undefined;
+    const warned =
+      caution === undefined ||
+      (typeof caution === "object" &&
+        caution !== null &&
+        "not" in caution &&
+        typeof caution.not === "string" &&
+        "signal" in caution &&
+        (caution.signal === "danger" || caution.signal === "warning"));
+    return places && counted && warned ? (kept as unknown as Glance) : undefined;
   } catch {
     return undefined;
   }

@@ -52,6 +52,17 @@ export function placesAtAGlance(
     });
 }
 
+/** Every caution's rank among those of its signal word: the order the shared files list them in. */
+function worstDue(known: Knowledge, due: Assessment["cautions"]): Glance["caution"] {
+  const listed = [...known.cautions.keys()];
+  const worst = (signal: "danger" | "warning") =>
+    due
+      .filter((one) => one.signal === signal)
+      .sort((a, b) => listed.indexOf(a.caution) - listed.indexOf(b.caution))
+      .map((one) => ({ signal, not: known.words.cautions[one.caution]?.not ?? one.caution }))[0];
+  return worst("danger") ?? worst("warning");
+}
+
 export function glanceOf(
   known: Knowledge,
   tree: PlaceTree,
@@ -61,7 +72,7 @@ export function glanceOf(
   spot: PointAt | undefined,
 ): Glance {
   const stop = spot && stopAt(stops, spot);
-  const danger = assessment.cautions.find((caution) => caution.signal === "danger");
+  const caution = worstDue(known, assessment.cautions);
   return {
     done: stops.reduce((sum, one) => sum + one.done, 0),
     all: stops.reduce((sum, one) => sum + one.asked.length, 0),
@@ -75,7 +86,7 @@ export function glanceOf(
         }
       : {}),
     places: placesAtAGlance(known, tree, stops, assessment, spot?.place, visit.opened?.value.who === "buyer"),
-    ...(danger ? { danger: known.words.cautions[danger.caution]?.not ?? danger.caution } : {}),
+    ...(caution ? { caution } : {}),
   };
 }
 

@@ -3,7 +3,7 @@ import { useId } from "preact/hooks";
 import { isPressable, Pressable } from "./pressable.js";
 import type { GaugeLineProps, ReadingEntryProps, ReadingListProps } from "./props-looking.js";
 
-export function ReadingEntry({ label, value, onValue, onKeep, problem, children }: ReadingEntryProps) {
+export function ReadingEntry({ label, value, onValue, onKeep, problem, says, children }: ReadingEntryProps) {
   const id = useId();
   return (
     <div class="entry">
@@ -21,8 +21,8 @@ export function ReadingEntry({ label, value, onValue, onKeep, problem, children 
         />
       </label>
       {children}
-      <p class="problem" id={id} role="status">
-        {problem}
+      <p class={problem ? "problem" : "small"} id={id} role="status">
+        {problem ?? says}
       </p>
     </div>
   );
@@ -41,7 +41,7 @@ export function ReadingList({ label, readings }: ReadingListProps) {
         return (
           <li key={reading.id} class={reading.kind}>
             {isPressable(reading) ? (
-              <Pressable href={reading.href} onPress={reading.onPress}>
+              <Pressable href={reading.href} onPress={reading.onPress} label={reading.name}>
                 {shown}
               </Pressable>
             ) : (

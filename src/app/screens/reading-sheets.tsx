@@ -2,15 +2,16 @@
 import { useState } from "preact/hooks";
 import type { JudgedLimit } from "../../core/assess/contract.js";
 import type { GaugeUsed } from "../../core/terms/index.js";
-import { NextAction } from "../parts/button.js";
+import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
 import { gaugeName, type Knowledge } from "../state/knowledge.js";
 import { bandsText } from "../state/limits-view.js";
 import { gaugeUsed, type ReadingField } from "../state/reading-view.js";
-import { rounded, t } from "../texts/index.js";
+import { figure, rounded, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
+import type { ReadingState } from "./use-reading.js";
 
 interface GaugeSheetProps {
   readonly known: Knowledge;
@@ -82,6 +83,38 @@ export function GaugeSheet({ known, field, unit, open, onChoose, onClose }: Gaug
         onInput={setError}
         {...(odd ? { problem: t("reading.gauge.odd") } : {})}
       />
+    </Sheet>
+  );
+}
+
+/** Over one kept reading: nothing happens to it by a stray touch. */
+export function ReadingSheet({
+  state,
+  index,
+  onClose,
+}: {
+  readonly state: ReadingState;
+  readonly index: number | undefined;
+  readonly onClose: () => void;
+}) {
+  const text = index === undefined ? undefined : state.value?.values[index];
+  if (index === undefined || text === undefined || state.value === undefined) return null;
+  const act = (work: (index: number) => void) => (): void => {
+    work(index);
+    onClose();
+  };
+  return (
+    <Sheet
+      open
+      title={t("reading.one", { n: index + 1, value: `${figure(text)} ${unitShown(state.value.unit)}` })}
+      closeWords={t("app.cancel")}
+      onClose={onClose}
+    >
+      <p>{t("reading.one.says")}</p>
+      <div class="acts">
+        <Tool words={t("reading.one.change")} onPress={act(state.changeKept)} />
+        <Tool words={t("reading.one.rub-out")} onPress={act(state.takeBack)} />
+      </div>
     </Sheet>
   );
 }

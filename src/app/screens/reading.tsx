@@ -7,7 +7,7 @@ import { Stopwatch } from "../parts/stopwatch.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { capital, fieldName, placeName } from "../state/knowledge.js";
-import { type ReadingField, readingList } from "../state/reading-view.js";
+import { type ReadingField, readingList, setUpIn } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { figure, rounded, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
@@ -15,7 +15,7 @@ import { MissingScreen, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { PhotoSheet } from "./photo-sheet.js";
 import { ReadingKeys } from "./reading-keys.js";
-import { GaugeSheet, SourceSheet } from "./reading-sheets.js";
+import { GaugeSheet, ReadingSheet, SourceSheet } from "./reading-sheets.js";
 import { type ReadingState, useReading } from "./use-reading.js";
 
 function Scale({ state, onSource }: { readonly state: ReadingState; readonly onSource: () => void }) {
@@ -36,7 +36,15 @@ function Scale({ state, onSource }: { readonly state: ReadingState; readonly onS
   );
 }
 
-function Kept({ state, field }: { readonly state: ReadingState; readonly field: ReadingField }) {
+function Kept({
+  state,
+  field,
+  onReading,
+}: {
+  readonly state: ReadingState;
+  readonly field: ReadingField;
+  readonly onReading: (index: number) => void;
+}) {
   if (!state.value) return null;
   const rows = readingList(
     field,
@@ -44,9 +52,14 @@ function Kept({ state, field }: { readonly state: ReadingState; readonly field: 
     state.entering,
     state.scale.direction === "under" ? "lowest" : "highest",
   );
-  const readings = rows.map((row) =>
-    row.kind === "kept" && !state.closed ? { ...row, onPress: () => state.takeBack(Number(row.id)) } : row,
-  );
+  const unit = unitShown(state.entering.unit);
+  const readings = rows.map((row) => {
+    const index = Number(row.id);
+    if (row.kind !== "kept") return row;
+    const caption = state.was?.index === index ? t("reading.was", { n: index + 1, was: state.was.text }) : row.caption;
+    const name = t("reading.one", { n: index + 1, value: `${row.value} ${unit}` });
+    return state.closed ? { ...row, caption } : { ...row, caption, name, onPress: () => onReading(index) };
+  });
   return <ReadingList label={t("reading.list")} readings={readings} />;
 }
 
@@ -76,7 +89,7 @@ interface ReadingBodyProps {
 
 function ReadingBody({ on, params, field }: ReadingBodyProps) {
   const { router } = useApp();
-  const [over, setOver] = useState<"gauge" | "source" | "photo">();
+  const [over, setOver] = useState<"gauge" | "source" | "photo" | { readonly reading: number }>();
   const state = useReading(on, params, field);
   const known = on.known.points.get(params.point);
   const name = known ? fieldName(known.text, params.field) : params.point;
@@ -89,7 +102,7 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
       <main class="reading-screen">
         <Title title={name} figure={{ count: String(count), rest: t("reading.rest", { of: state.shots }) }} />
         <Scale state={state} onSource={() => setOver("source")} />
-        <Kept state={state} field={field} />
+        <Kept state={state} field={field} onReading={(reading) => setOver({ reading })} />
         {field.stopwatch ? (
           <Watch name={name} state={state} />
         ) : (
@@ -97,6 +110,7 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
             name={name}
             field={field}
             state={state}
+            setUp={setUpIn(field, known?.point["set-up-error"], state.entering.unit)}
             onGauge={() => setOver("gauge")}
             onPhoto={() => setOver("photo")}
             onDone={() => router.up(back)}
@@ -115,6 +129,11 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
         on={on}
         at={{ state: carState, place, point }}
         open={over === "photo"}
+        onClose={() => setOver(undefined)}
+      />
+      <ReadingSheet
+        state={state}
+        index={typeof over === "object" ? over.reading : undefined}
         onClose={() => setOver(undefined)}
       />
       <SourceSheet limit={state.verdict?.limit} open={over === "source"} onClose={() => setOver(undefined)} />

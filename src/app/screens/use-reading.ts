@@ -20,10 +20,13 @@ import {
   verdictOf,
   withoutReading,
   withReading,
+  withReplaced,
 } from "../state/reading-view.js";
 import type { ParamsOf } from "../state/routes.js";
 import { keyOf, replyAt } from "../state/standing.js";
 import { reply } from "../state/visit-acts.js";
+import { figure } from "../texts/index.js";
+import { unitShown } from "../texts/units.js";
 import type { OnDesk } from "./on-visit.js";
 
 type ReadingValue = Extract<ReplyValue, { type: "reading" }>;
@@ -42,7 +45,20 @@ export interface ReadingState {
   readonly type: (text: string) => void;
   readonly setUnit: (unit: string) => void;
   readonly setGauge: (gauge: GaugeUsed) => void;
+  /** Keeps what is typed; outside the usual window it asks first and keeps only by {@link ReadingState.accept}. */
   readonly keep: () => void;
+  /** It is what was typed, however unusual. */
+  readonly accept: () => void;
+  /** Back to typing. */
+  readonly change: () => void;
+  /** The unit was switched under what is typed. */
+  readonly relabelled: boolean;
+  /** The kept reading that what is typed will take the place of. */
+  readonly replaces: number | undefined;
+  /** The reading replaced last, as it was. */
+  readonly was: { readonly index: number; readonly text: string } | undefined;
+  /** Types a kept reading again, to be kept in its place. */
+  readonly changeKept: (index: number) => void;
   /** A result beside a number, or seconds of a stopwatch, as it is kept. */
   readonly keepText: (text: string, unit: string) => void;
   readonly takeBack: (index: number) => void;
@@ -63,7 +79,10 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
   const [typed, setTyped] = useState("");
   const [unit, setUnit] = useState(value?.unit ?? field.unit);
   const [own, setGauge] = useState<GaugeUsed>();
-  const [isSure, setSure] = useState(false);
+  const [isAsked, setAsked] = useState(false);
+  const [relabelled, setRelabelled] = useState(false);
+  const [changing, setChanging] = useState<number>();
+  const [was, setWas] = useState<ReadingState["was"]>();
 
   const tool = on.known.gauges.get(on.known.points.get(params.point)?.point.tool ?? "");
   const gauge = own ?? (value?.gauge && value.unit === unit ? value.gauge : gaugeUsed(field, tool, unit));
@@ -83,25 +102,64 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
     void reply(journal, on.stream, keyOf(params, params.field), next ?? null);
   const type = (text: string): void => {
     setTyped(text);
-    setSure(false);
+    setAsked(false);
+    if (text === "") {
+      setRelabelled(false);
+      setChanging(undefined);
+    }
+  };
+  const shots = shotsOf(field);
+  const chosen = value && changing !== undefined && changing < value.values.length ? changing : undefined;
+  // A point that asks for one reading takes the new one instead of the old.
+  const replaces = chosen ?? (value && shots === 1 && typed !== "" ? 0 : undefined);
+  const accept = (): void => {
+    if (entry.is !== "reading" || closed) return;
+    const { reading } = entry;
+    const before = replaces === undefined ? undefined : value?.values[replaces];
+    setWas(
+      value && replaces !== undefined && before !== undefined
+        ? { index: replaces, text: `${figure(before)} ${unitShown(value.unit)}` }
+        : undefined,
+    );
+    store(
+      value && replaces !== undefined
+        ? withReplaced(field, value, replaces, reading, gauge)
+        : withReading(field, value, reading, gauge),
+    );
+    type("");
   };
   return {
     entering,
     entry,
     value,
-    shots: shotsOf(field),
+    shots,
     scale,
     verdict,
-    asking: isSure && entry.is === "reading" && entry.unusual,
+    asking: isAsked && entry.is === "reading" && entry.unusual,
     closed,
     type,
-    setUnit,
+    setUnit: (next) => {
+      setRelabelled(typed !== "" && next !== unit);
+      setAsked(false);
+      setUnit(next);
+    },
     setGauge,
     keep: () => {
       if (entry.is !== "reading" || closed) return;
-      if (entry.unusual && !isSure) return setSure(true);
-      store(withReading(field, value, entry.reading, gauge));
-      type("");
+      if (entry.unusual) setAsked(true);
+      else accept();
+    },
+    accept,
+    change: () => setAsked(false),
+    relabelled,
+    replaces,
+    was,
+    changeKept: (index) => {
+      const text = value?.values[index];
+      if (!value || text === undefined || closed) return;
+      setUnit(value.unit);
+      type(settings.value.comma ? text.replace(".", ",") : text);
+      setChanging(index);
     },
     keepText: (text, of) =>
       store(
@@ -113,7 +171,9 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
         ),
       ),
     takeBack: (index) => {
-      if (value && !closed) store(withoutReading(value, index));
+      if (!value || closed) return;
+      setWas(undefined);
+      store(withoutReading(value, index));
     },
   };
 }

@@ -2,11 +2,12 @@
 import { type CarState, limitKey } from "../../core/record/index.js";
 import type { CarLimit, Limit, SheetTexts } from "../../core/sheet/run.js";
 import { GRADES } from "../../core/terms/index.js";
-import { isQuantity, unitsOf } from "../../core/units/index.js";
+import { isQuantity } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
-import { unitShown } from "../texts/units.js";
+import { unitShown, unitWords } from "../texts/units.js";
 import type { FrozenSheetFile } from "./frozen.js";
 import { textsOf } from "./shelf.js";
+import { tradeUnits } from "./trade-units.js";
 
 export interface LimitLine {
   readonly id: string;
@@ -70,7 +71,7 @@ export const limitLines = (car: CarState, files: readonly FrozenSheetFile[]): re
 
 /** Units a figure may be written in. */
 export const unitChoices = (limit: Limit): readonly { readonly value: string; readonly words: string }[] =>
-  (isQuantity(limit.quantity) ? unitsOf(limit.quantity) : []).map(({ code }) => ({
-    value: code,
-    words: unitShown(code),
-  }));
+  (isQuantity(limit.quantity)
+    ? [limit.unit, ...tradeUnits(limit.quantity).filter((code) => code !== limit.unit)]
+    : []
+  ).map((code) => ({ value: code, words: unitWords(code) }));

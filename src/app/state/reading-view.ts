@@ -17,10 +17,10 @@ import {
   type Reading,
   readTyped,
   show,
-  unitsOf,
 } from "../../core/units/index.js";
 import { figure, t } from "../texts/index.js";
-import { unitShown } from "../texts/units.js";
+import { unitShown, unitWords } from "../texts/units.js";
+import { tradeUnits } from "./trade-units.js";
 
 export type ReadingField = Extract<Field, { quantity: string }>;
 type ReadingValue = Extract<ReplyValue, { type: "reading" }>;
@@ -33,20 +33,15 @@ export interface Entering {
   readonly comma: boolean;
 }
 
-/** At most this many units side by side on the switch. */
-const UNITS_SHOWN = 3;
-
 const quantityOf = (field: ReadingField): Quantity => {
   if (!isQuantity(field.quantity)) throw new Error(`A built sheet holds the unknown quantity ${field.quantity}`);
   return field.quantity;
 };
 
-/** Units to choose from: the field's own first. */
+/** Units to choose from: the field's own first, then those the trade uses for the quantity. */
 export function unitsOffered(field: ReadingField): readonly { readonly id: string; readonly words: string }[] {
-  const all = unitsOf(quantityOf(field)).map((unit) => unit.code);
-  return [field.unit, ...all.filter((code) => code !== field.unit)]
-    .slice(0, UNITS_SHOWN)
-    .map((id) => ({ id, words: unitShown(id) }));
+  const all = tradeUnits(quantityOf(field));
+  return [field.unit, ...all.filter((code) => code !== field.unit)].map((id) => ({ id, words: unitWords(id) }));
 }
 
 export type Typed =
@@ -84,16 +79,35 @@ export function withReading(
 ): ReadingValue {
   const used = gauge ? { gauge } : {};
   if (!before || shotsOf(field) === 1) return { type: "reading", values: [reading.text], unit: reading.unit, ...used };
-  const text =
-    reading.unit === before.unit
-      ? reading.text
-      : String(convert(reading.value, reading.unit, before.unit, quantityOf(field)));
   return {
     type: "reading",
-    values: [...before.values, text],
+    values: [...before.values, textIn(field, reading, before.unit)],
     unit: before.unit,
     ...(before.gauge ? { gauge: before.gauge } : used),
   };
+}
+
+/** Far finer than any gauge reads, without the row of digits a conversion leaves. */
+const CONVERTED_DIGITS = 6;
+
+/** A reading as it is kept among others in `unit`: as typed where that is its own. */
+function textIn(field: ReadingField, reading: Reading, unit: string): string {
+  if (reading.unit === unit) return reading.text;
+  const value = convert(reading.value, reading.unit, unit, quantityOf(field));
+  return String(Number(value.toPrecision(CONVERTED_DIGITS)));
+}
+
+/** The reply with another reading in the place of the one at `index`; a lone one brings its own unit and gauge. */
+export function withReplaced(
+  field: ReadingField,
+  before: ReadingValue,
+  index: number,
+  reading: Reading,
+  gauge: GaugeUsed | undefined,
+): ReadingValue {
+  if (before.values.length === 1) return withReading(field, undefined, reading, gauge);
+  const values = before.values.map((text, place) => (place === index ? textIn(field, reading, before.unit) : text));
+  return { ...before, values };
 }
 
 /** The reply without its reading at `index`; undefined when none is left. */
@@ -112,6 +126,10 @@ export function gaugeUsed(field: ReadingField, gauge: Gauge | undefined, unit: s
     error: convertStep(gauge.error, gauge.unit, unit, quantity),
   };
 }
+
+/** The set-up error of a point in the unit shown. */
+export const setUpIn = (field: ReadingField, error: number | undefined, unit: string): number | undefined =>
+  error === undefined ? undefined : convertStep(error, field.unit, unit, quantityOf(field));
 
 /** Numbers of a kept reply in the unit shown; a text no number can be read from is left out. */
 export function numbersIn(field: ReadingField, value: ReadingValue | undefined, unit: string): readonly number[] {

@@ -42,5 +42,11 @@ const WRITTEN: Readonly<Record<string, string>> = {
   "/min": "rpm",
 };
 
+/** Where a letter alone says too little: on a switch, in a list. */
+const SPELLED: Readonly<Record<string, string>> = { a: "years", mo: "months", wk: "weeks", d: "days" };
+
+/** A unit as it stands alone, to be chosen: `years`, `mm`. */
+export const unitWords = (unit: string): string => SPELLED[unit] ?? unitShown(unit);
+
 /** A UCUM unit as it is written: `°C`, `in`; one that is not listed as its code. */
 export const unitShown = (unit: string): string => WRITTEN[unit] ?? unit;

@@ -29,7 +29,7 @@ function pressMany(page: Page, count: number): Promise<Press[]> {
       const presses: { durable: number; painted: number }[] = [];
       for (let done = 0; done < times; done++) {
         const open = [
-          ...document.querySelectorAll<HTMLElement>("main [role=radiogroup] [role=radio][aria-checked=false]"),
+          ...document.querySelectorAll<HTMLElement>("main .replies > .reply[aria-pressed=false]:not([aria-haspopup])"),
         ];
         const reply = open[done % open.length];
         if (!reply) throw new Error("the open point has no reply to press");
@@ -57,7 +57,7 @@ function pressMany(page: Page, count: number): Promise<Press[]> {
 
 /** Opens the next point whose replies exclude each other, answered once so that the round no longer goes on by itself. */
 async function nextChoice(walker: Walker): Promise<void> {
-  const choices = walker.page.locator("main [role=radiogroup] [role=radio]");
+  const choices = walker.page.locator("main .replies > .reply[aria-pressed]:not([aria-haspopup])");
   for (let passed = 0; passed < 20; passed++) {
     await walker.toNextReplies();
     if ((await choices.count()) > 2) break;

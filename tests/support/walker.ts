@@ -82,7 +82,7 @@ export class Walker {
 
   /** The replies of the open point, of one kind or the other. */
   replies(): Locator {
-    return this.page.locator("main [role=radiogroup] [role=radio], main [role=group] [role=checkbox]");
+    return this.page.locator("main .replies > .reply:not([aria-haspopup])");
   }
 
   /** A reply of the open point by its words. */
@@ -113,7 +113,7 @@ export class Walker {
 
   /** Presses a reply of the open point that is not chosen yet. */
   async anotherReply(): Promise<Pressed> {
-    return this.pressReply(this.page.locator("main [role=radiogroup] [role=radio][aria-checked=false]").last());
+    return this.pressReply(this.page.locator("main .replies > .reply[aria-pressed=false]:not([aria-haspopup])").last());
   }
 
   /** Takes a picture from the album at the open point. */

@@ -28,7 +28,7 @@ export function nearestPlace(spots: readonly Dot[], x: number, y: number, reach:
   return best?.id ?? null;
 }
 
-export function CarPlan({ plan, side, places, label, listWords, onPlace, rest, cone = true }: CarPlanProps) {
+export function CarPlan({ plan, side, places, label, front, listWords, onPlace, rest, cone = true }: CarPlanProps) {
   const { drawing, spots } = planDrawing({ plan, side, places, rest, cone });
   const box = useRef<HTMLDivElement>(null);
   const press = useRef<(event: MouseEvent) => void>(() => undefined);
@@ -63,6 +63,11 @@ export function CarPlan({ plan, side, places, label, listWords, onPlace, rest, c
     <>
       <div class="plan" ref={box}>
         <DrawingView drawing={drawing} label={label} class="car" />
+        {front && (
+          <span class={`nose ${side}`} aria-hidden="true">
+            {front}
+          </span>
+        )}
         {onPlace && (
           <ul aria-label={listWords}>
             {places.map((place) => (

@@ -20,6 +20,8 @@ export interface CarPlanProps {
   readonly places: readonly CarPlanPlace[];
   /** Accessible name of the drawing: 'Plan of the car seen from above, nose left'. */
   readonly label: string;
+  /** 'front', written at the nose. */
+  readonly front?: string | undefined;
   /** Name of the list of places, and of the fold that holds it when the text is very large. */
   readonly listWords: string;
   /** Way-finder: called with the place pressed. Absent: a picture only. */
@@ -40,12 +42,15 @@ export interface ReplyItem {
   readonly sketch?: ComponentChildren | undefined;
 }
 export interface ReplyGridProps {
-  /** `one`: radio; arrows move the focus, pressing chooses. `several`: checkboxes. */
-  readonly kind: "one" | "several";
+  /**
+   * `one`: buttons of which one is pressed, kept at once. `several`: checkboxes. `choice`: radios of a form that is
+   * kept later; arrows choose.
+   */
+  readonly kind: "one" | "several" | "choice";
   /** Accessible name of the group: the question. */
   readonly label: string;
   readonly replies: readonly ReplyItem[];
-  /** `chosen` is what the reply becomes; a chosen radio pressed again calls nothing. */
+  /** `chosen` is what the reply becomes; one of several that exclude each other, pressed again, calls nothing. */
   readonly onChoose: (id: string, chosen: boolean) => void;
   /** Owner wording uses 1; default: 2 unless words are long. */
   readonly columns?: 1 | 2 | undefined;
@@ -88,6 +93,8 @@ export interface ReadingEntryProps {
   readonly onKeep?: (() => void) | undefined;
   /** Why it can't be read, or the question to look again. Announced. */
   readonly problem?: string | undefined;
+  /** What is to be known of the figure besides: another unit, which reading it replaces. Announced. */
+  readonly says?: string | undefined;
   readonly children?: ComponentChildren | undefined;
 }
 
@@ -115,7 +122,7 @@ export interface KeypadProps {
   readonly camera?: { readonly words: string; readonly onPress: () => void } | undefined;
   /** Stays with the keys when the page scrolls: the ReadingEntry. */
   readonly children?: ComponentChildren | undefined;
-  /** 'Keep 1.26'. */
+  /** 'Keep 1.26 mm'; while a figure is asked about, 'Change it', so that a second press in the same place accepts nothing. */
   readonly keep: { readonly words: string; readonly disabled?: boolean | undefined; readonly onPress: () => void };
 }
 
@@ -139,6 +146,8 @@ export interface ReadingListProps {
     readonly value: string;
     /** '1', 'lowest', 'mean'. */
     readonly caption: string;
+    /** Accessible name where it can be pressed: 'Reading 1, 0.22 mm'. */
+    readonly name?: string | undefined;
     readonly kind: "kept" | "now" | "derived";
   })[];
 }

@@ -24,9 +24,12 @@ export function ReplyGrid({ kind, label, replies, onChoose, columns, last, disab
   const inOne = (columns ?? columnsFor(last ? [...replies, last] : replies)) === 1;
   const sketched = replies.some((reply) => reply.sketch !== undefined);
   const look = `replies${inOne ? " one-column" : ""}${sketched ? " sketched" : ""}`;
-  const isRadio = kind === "one";
+  const isRadio = kind === "choice";
   const group = { role: isRadio ? "radiogroup" : "group", "aria-label": label } as const;
-  const stateOf = (chosen: boolean) => ({ role: isRadio ? "radio" : "checkbox", "aria-checked": chosen }) as const;
+  const stateOf = (chosen: boolean) =>
+    kind === "one"
+      ? ({ "aria-pressed": chosen } as const)
+      : ({ role: isRadio ? "radio" : "checkbox", "aria-checked": chosen } as const);
   return (
     <div class={look} {...group} ref={element}>
       {replies.map((reply, index) => (
@@ -37,7 +40,7 @@ export function ReplyGrid({ kind, label, replies, onChoose, columns, last, disab
           {...stateOf(reply.chosen)}
           tabIndex={isRadio ? rovingTab(reply.chosen, index, anyChosen) : 0}
           disabled={disabled}
-          onClick={() => (!isRadio || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
+          onClick={() => (kind === "several" || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
         >
           {reply.sketch}
           <span class="reply-words">

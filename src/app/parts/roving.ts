@@ -1,6 +1,6 @@
 /**
- * Arrow keys inside a group of which one element is in the tab order. Moves the focus only: choosing stays a press,
- * because every choice is kept at once.
+ * Arrow keys inside a group of radios of which one is in the tab order: they move the focus and choose, as radios do.
+ * Not for what is kept at once by a press: that is no radio.
  */
 import { useEffect, useRef } from "preact/hooks";
 
@@ -14,7 +14,7 @@ export function roved(key: string, index: number, count: number): number | null 
   return step === undefined || count === 0 ? null : (index + step + count) % count;
 }
 
-/** For the group element; its `[role=radio]` children are roved. */
+/** For the group element; its `[role=radio]` children are roved and chosen. */
 export function useRoving<E extends HTMLElement>() {
   const group = useRef<E>(null);
   useEffect(() => {
@@ -27,7 +27,9 @@ export function useRoving<E extends HTMLElement>() {
       if (next === null) return;
       event.preventDefault();
       const target = radios[next];
-      if (target instanceof HTMLElement) target.focus();
+      if (!(target instanceof HTMLElement)) return;
+      target.focus();
+      target.click();
     };
     element.addEventListener("keydown", onKey);
     return () => element.removeEventListener("keydown", onKey);

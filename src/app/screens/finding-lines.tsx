@@ -39,12 +39,12 @@ function Worst({ on, line }: { readonly on: OnDesk; readonly line: FindingLine }
   );
 }
 
-function Unseen({ view }: { readonly view: FindingsView }) {
+function Unseen({ heading, lines }: { readonly heading: string; readonly lines: FindingsView["unseen"] }) {
   const [all, setAll] = useState(false);
-  const shown = all ? view.unseen : view.unseen.slice(0, SHOWN);
-  if (view.unseen.length === 0) return null;
+  const shown = all ? lines : lines.slice(0, SHOWN);
+  if (lines.length === 0) return null;
   return (
-    <Band heading={t("findings.not-looked")} aside={String(view.unseen.length)}>
+    <Band heading={heading} aside={String(lines.length)}>
       {shown.map((one) => (
         <ListRow
           key={one.id}
@@ -54,12 +54,8 @@ function Unseen({ view }: { readonly view: FindingsView }) {
           href={one.href}
         />
       ))}
-      {shown.length < view.unseen.length && (
-        <ListRow
-          folded
-          title={t("findings.more", { n: view.unseen.length - shown.length })}
-          onPress={() => setAll(true)}
-        />
+      {shown.length < lines.length && (
+        <ListRow folded title={t("findings.more", { n: lines.length - shown.length })} onPress={() => setAll(true)} />
       )}
     </Band>
   );
@@ -130,7 +126,18 @@ export function FindingLines({
           />
         ))}
       {chosen === undefined && view.settle.length > 0 && <Settle view={view} />}
-      {unseen && <Unseen view={filtered} />}
+      {unseen && (
+        <>
+          <Unseen
+            heading={t("findings.not-looked")}
+            lines={filtered.unseen.filter(({ mark }) => mark === "not-looked")}
+          />
+          <Unseen
+            heading={t("findings.cannot")}
+            lines={filtered.unseen.filter(({ mark }) => mark === "cannot-reach")}
+          />
+        </>
+      )}
       {nothing && <p class="remark">{t("findings.nothing-under")}</p>}
     </>
   );

@@ -42,7 +42,7 @@ export function GradeByHand({
     >
       <p>{t("finding.regrade.says", { grade: t(`grade.${ruled}`) })}</p>
       <ReplyGrid
-        kind="one"
+        kind="choice"
         columns={1}
         label={t("finding.regrade.grade")}
         replies={[...GRADES].reverse().map((id) => ({ id, words: t(`mark.${id}`), chosen: id === grade }))}

@@ -1,10 +1,11 @@
 /** Of a new visit: what for, who looks, the odometer. */
+import { useState } from "preact/hooks";
 import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { Field } from "../parts/field.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { UnitSwitch } from "../parts/switch.js";
-import { PURPOSES, type VisitForm } from "../state/new-visit.js";
+import { PURPOSES, USUALLY, type VisitForm } from "../state/new-visit.js";
 import { t } from "../texts/round.js";
 
 export function WhatForAndWho({
@@ -16,23 +17,32 @@ export function WhatForAndWho({
   readonly set: (part: Partial<VisitForm>) => void;
   readonly names: { readonly name: string; readonly setName: (name: string) => void };
 }) {
+  const [isChosen, setChosen] = useState(false);
+  const choosePurpose = (id: string): void => {
+    const purpose = PURPOSES.find((one) => one === id) ?? form.purpose;
+    set({ purpose, ...(isChosen ? {} : { who: USUALLY[purpose] }) });
+  };
+  const chooseWho = (id: string): void => {
+    setChosen(true);
+    set({ who: AUDIENCES.find((one): one is Audience => one === id) ?? form.who });
+  };
   return (
     <>
       <Band heading={t("new-visit.purpose")}>
         <div class="form">
           <ReplyGrid
-            kind="one"
+            kind="choice"
             columns={1}
             label={t("new-visit.purpose")}
             replies={PURPOSES.map((id) => ({ id, words: t(`purpose.${id}`), chosen: form.purpose === id }))}
-            onChoose={(id) => set({ purpose: PURPOSES.find((one) => one === id) ?? form.purpose })}
+            onChoose={choosePurpose}
           />
         </div>
       </Band>
       <Band heading={t("new-visit.who")}>
         <div class="form">
           <ReplyGrid
-            kind="one"
+            kind="choice"
             columns={1}
             label={t("new-visit.who")}
             replies={AUDIENCES.map((id) => ({
@@ -41,7 +51,7 @@ export function WhatForAndWho({
               says: t(`who.${id}.says`),
               chosen: form.who === id,
             }))}
-            onChoose={(id) => set({ who: AUDIENCES.find((one): one is Audience => one === id) ?? form.who })}
+            onChoose={chooseWho}
           />
           <Field
             id="your-name"

@@ -1,4 +1,4 @@
-/** Below the open point: the last reply to take back, the folded points, entering several in one step, all places. */
+/** Below the open point: the folded points, entering several in one step, all places. */
 import { ListRow } from "../parts/list-row.js";
 import { useApp } from "../state/app.js";
 import { gateBefore } from "../state/gates.js";
@@ -8,21 +8,17 @@ import { restOfPlace, sameElsewhere } from "../state/sweep.js";
 import { t } from "../texts/round.js";
 import { lookingAt, type OnDesk } from "./on-visit.js";
 import type { RoundOver } from "./round-sheets.js";
-import type { Answering } from "./use-answering.js";
 
 export function FoldedPoints({
   on,
   view,
-  answering,
   open,
 }: {
   readonly on: OnDesk;
   readonly view: RoundView;
-  readonly answering: Answering;
   readonly open: (over: RoundOver) => void;
 }) {
   const { router } = useApp();
-  const { last } = answering;
   const looking = lookingAt(on);
   const carState = on.known.states.get(view.stop.state);
   const isGated = carState !== undefined && gateBefore(on.assessment, on.visit.notes, carState) !== undefined;
@@ -32,14 +28,6 @@ export function FoldedPoints({
   const same = mayEnter && sameElsewhere(looking, view.open.at).length > 0;
   return (
     <div class="folded-points">
-      {last && (
-        <ListRow
-          folded
-          title={t("round.kept-last", { point: last.point, reply: last.says })}
-          aside={t("round.undo")}
-          onPress={last.takeBack}
-        />
-      )}
       {same && <ListRow folded title={t("round.same")} onPress={() => open("same")} />}
       {view.folded.map((row) => (
         <ListRow
@@ -51,6 +39,14 @@ export function FoldedPoints({
           onPress={() =>
             router.swap(to("point", { visit: on.param, state: row.at.state, place: row.at.place, point: row.at.point }))
           }
+        />
+      ))}
+      {view.also.map(({ at, name }) => (
+        <ListRow
+          key={at.point}
+          folded
+          title={t("round.also", { point: name })}
+          onPress={() => router.swap(to("point", { visit: on.param, ...at }))}
         />
       ))}
       {rest && <ListRow folded title={t("round.rest")} onPress={() => open("rest")} />}

@@ -1,5 +1,6 @@
 /** Above and below the open point: the plan to find one's way, and the thumb zone. */
 import { CarPlan } from "../parts/car-plan.js";
+import { ListRow } from "../parts/list-row.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { useApp } from "../state/app.js";
 import { placesAtAGlance } from "../state/glance.js";
@@ -10,6 +11,7 @@ import { whereToGoOn } from "../state/stops.js";
 import { t } from "../texts/round.js";
 import type { OnDesk } from "./on-visit.js";
 import type { RoundOver } from "./round-sheets.js";
+import type { Answering } from "./use-answering.js";
 
 /** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
 export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
@@ -28,6 +30,7 @@ export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: Rou
       plan={on.known.states.get(at.state)?.plan ?? "body"}
       side={side}
       places={places}
+      front={t("round.front")}
       label={t("round.plan", { side: t(`round.side.${side}`) })}
       listWords={t("round.places")}
       onPlace={goTo}
@@ -39,10 +42,11 @@ interface ThumbsProps {
   readonly on: OnDesk;
   readonly view: RoundView;
   readonly isGated: boolean;
+  readonly last: Answering["last"];
   readonly open: (over: RoundOver) => void;
 }
 
-export function Thumbs({ on, view, isGated, open }: ThumbsProps) {
+export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
   const { router } = useApp();
   const { next } = view;
   const goOn = isGated
@@ -52,13 +56,25 @@ export function Thumbs({ on, view, isGated, open }: ThumbsProps) {
       : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
   const closed = on.visit.closed !== undefined;
   return (
-    <ThumbZone
-      label={t("round.title")}
-      tools={[
-        { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
-        { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
-      ]}
-      next={{ ...goOn, onward: true }}
-    />
+    <div class="foot">
+      {last && (
+        <section aria-label={t("round.last")}>
+          <ListRow
+            folded
+            title={t("round.kept-last", { point: last.point, reply: last.says })}
+            aside={t("round.undo")}
+            onPress={last.takeBack}
+          />
+        </section>
+      )}
+      <ThumbZone
+        label={t("round.title")}
+        tools={[
+          { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
+          { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
+        ]}
+        next={{ ...goOn, onward: true }}
+      />
+    </div>
   );
 }

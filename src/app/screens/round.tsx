@@ -52,9 +52,9 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         ) : (
           <OpenPointPool on={on} view={view} answering={answering} open={setOver} />
         )}
-        <FoldedPoints on={on} view={view} answering={answering} open={setOver} />
+        <FoldedPoints on={on} view={view} open={setOver} />
       </main>
-      <Thumbs on={on} view={view} isGated={gate !== undefined} open={setOver} />
+      <Thumbs on={on} view={view} isGated={gate !== undefined} last={answering.last} open={setOver} />
       {over && <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />}
     </>
   );

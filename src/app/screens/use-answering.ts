@@ -101,9 +101,11 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
             says,
             takeBack: () => {
               lastReply.value = undefined;
-              void undo(journal, on.stream, stands).then(() =>
-                router.swap(to("point", { visit: on.param, ...stands.at })),
-              );
+              void undo(journal, on.stream, stands).then(() => {
+                router.swap(to("point", { visit: on.param, ...stands.at }));
+                // Its place and question are at the head.
+                scrollTo(0, 0);
+              });
             },
           }
         : undefined,

@@ -102,7 +102,7 @@ function unseen(telling: Telling, point: PointState): readonly UnseenLine[] {
   ];
 }
 
-function sentence(assessment: Assessment, unseenCount: number): string {
+function sentence(assessment: Assessment, notLooked: number, cannot: number): string {
   const count = (grade: string): number => assessment.faults.filter((fault) => fault.grade === grade).length;
   const first =
     count("dangerous") > 0
@@ -110,8 +110,11 @@ function sentence(assessment: Assessment, unseenCount: number): string {
       : count("major") > 0
         ? t("findings.sentence.major", { n: count("major") })
         : t("findings.sentence.lesser");
-  const second = unseenCount > 0 ? t("findings.sentence.unseen", { n: unseenCount }) : t("findings.sentence.all");
-  return `${first} ${second}`;
+  const rest = [
+    ...(notLooked > 0 ? [t("findings.sentence.unseen", { n: notLooked })] : []),
+    ...(cannot > 0 ? [t("findings.sentence.cannot", { n: cannot })] : []),
+  ];
+  return [first, ...(rest.length > 0 ? rest : [t("findings.sentence.all")])].join(" ");
 }
 
 /** The findings a reply would decide, each named once. */
@@ -132,7 +135,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
         : lines.filter((one) => one.mark === mark).length;
   return {
     counts: MARKS.map((mark) => ({ mark, count: counted(mark) })),
-    sentence: sentence(assessment, away.length),
+    sentence: sentence(assessment, counted("not-looked"), counted("cannot-reach")),
     notEnough: assessment.coverage.some((sheet) => !sheet.enough),
     anythingSeen: assessment.points.some((point) => point.is !== "not-looked-at"),
     lines,

@@ -8,6 +8,13 @@ export type { Opening };
 
 export const PURPOSES = ["workshop", "viewing", "season"] as const;
 
+/** Who usually looks on such an occasion; chosen beforehand, and free to be changed. */
+export const USUALLY: Readonly<Record<(typeof PURPOSES)[number], Audience>> = {
+  workshop: "technician",
+  viewing: "buyer",
+  season: "owner",
+};
+
 export interface VisitForm {
   readonly purpose: (typeof PURPOSES)[number];
   readonly who: Audience;

@@ -85,6 +85,8 @@ export interface RoundView {
   readonly ticks: readonly ("done" | "here" | "open")[];
   readonly open: OpenPoint;
   readonly folded: readonly FoldedPoint[];
+  /** Points of this place that are not asked as things stand, but may be looked at. */
+  readonly also: readonly { readonly at: PointAt; readonly name: string }[];
   readonly next?: { readonly at: PointAt; readonly words: string; readonly says?: string };
   readonly stop: Stop;
   readonly stops: readonly Stop[];
@@ -200,11 +202,44 @@ function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: Point
   return { at: next, words: t("round.next") };
 }
 
-/** The screen at one point; undefined when the point is not asked in this visit. */
+/**
+ * Points at a place that wait for a reply which did not call for them ("felt first, measured second"). Not asked, but
+ * never out of reach.
+ */
+function alsoHere({ known, tree, who, asked }: Looking, stop: Pick<Stop, "place" | "state">): readonly PointAt[] {
+  const here = asked.filter(({ place }) => place === stop.place).flatMap((one) => [one.point, ...one.with]);
+  return [...known.points.values()].flatMap(({ point }) =>
+    point["asked-when"] !== undefined &&
+    point.who.includes(who) &&
+    point.states.includes(stop.state) &&
+    tree.ofKind(point.place).includes(stop.place) &&
+    !here.includes(point.id)
+      ? [{ state: stop.state, place: stop.place, point: point.id }]
+      : [],
+  );
+}
+
+/** The stop with a point of {@link alsoHere} asked last; as it is when that point is asked anyway or can't be here. */
+function withAlso(looking: Looking, stop: Stop, at: PointAt): Stop {
+  const isAsked = stop.asked.some((one) => pointText(one) === pointText(at));
+  const point = looking.known.points.get(at.point)?.point;
+  if (isAsked || !point || !alsoHere(looking, stop).some((one) => pointText(one) === pointText(at))) return stop;
+  const extra: Asked = {
+    ...plain(at),
+    fields: Object.keys(point.fields),
+    with: [],
+    safetyCritical: point["safety-critical"] === true,
+    openedBy: [],
+  };
+  return { ...stop, asked: [...stop.asked, extra] };
+}
+
+/** The screen at one point; undefined when the point is not asked in this visit and can't be looked at there. */
 export function roundView(looking: Looking, at: PointAt): RoundView | undefined {
   const { known, visit } = looking;
   const stops = stopsOf(known, looking.who, looking, visit.replies);
-  const stop = stopAt(stops, at);
+  const standing = stopAt(stops, at);
+  const stop = standing && withAlso(looking, standing, at);
   const index = stop?.asked.findIndex((one) => pointText(one) === pointText(at)) ?? -1;
   if (!stop || index < 0) return undefined;
   const done = stop.asked.map((one) => isDone(known, visit.replies, one));
@@ -235,6 +270,9 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     open: openPoint(looking, stop.asked[index] ?? at),
     // What lies ahead first, then what was passed: nothing of the stop is out of reach.
     folded: [...folded.filter((row) => row.number > index + 1), ...folded.filter((row) => row.number <= index)],
+    also: alsoHere(looking, stop)
+      .filter((one) => pointText(one) !== pointText(at))
+      .map((one) => ({ at: one, name: pointName(known, one.point) })),
     ...(next ? { next } : {}),
     stop,
     stops,

@@ -1,5 +1,6 @@
 /** The first screen: the car last worked on in the light, visits left open, the other cars, what to begin. */
 import { useEffect, useMemo, useState } from "preact/hooks";
+import { Tool } from "../parts/button.js";
 import { SmallCar } from "../parts/car-plan.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
@@ -89,8 +90,11 @@ export function Cars() {
               title={t("cars.none")}
               says={t("cars.none.says")}
               drawing="body"
-              action={{ words: t("cars.open-demo"), href: to("demo") }}
+              action={{ words: t("cars.new"), href: to("new-car") }}
             />
+            <div class="acts">
+              <Tool words={t("cars.open-demo")} href={to("demo")} />
+            </div>
           </Pool>
         )}
         {view.lit && <Others view={view} />}
@@ -99,13 +103,15 @@ export function Cars() {
           <ListRow folded title={t("cars.settings")} href={to("settings")} />
         </Band>
       </main>
-      <ThumbZone
-        label={t("cars.title")}
-        tools={[
-          { id: "car", words: t("cars.new"), href: to("new-car") },
-          ...(all.length > 0 ? [{ id: "visit", words: t("cars.new-visit"), ...newVisit }] : []),
-        ]}
-      />
+      {all.length > 0 && (
+        <ThumbZone
+          label={t("cars.title")}
+          tools={[
+            { id: "car", words: t("cars.new"), href: to("new-car") },
+            { id: "visit", words: t("cars.new-visit"), ...newVisit },
+          ]}
+        />
+      )}
       {choosing && <WhichCar view={view} onClose={() => setChoosing(false)} />}
     </>
   );

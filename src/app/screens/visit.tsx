@@ -11,15 +11,17 @@ import { carTitle } from "../state/car-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
+import { AddSheet, useMoreSheets } from "./add-sheet.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
-type Over = "complaint" | "odometer" | "close" | "reopen";
+type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen";
 
 function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) => void }) {
   const { journal } = useApp();
   const view = visitView(on.known, on.visit, on.assessment);
+  const more = useMoreSheets(on);
   const writer = journal.writer.value;
   const steps = writer === undefined ? 0 : undoable(on.visit, writer).length;
   return (
@@ -63,6 +65,11 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         {view.sheets.map((sheet) => (
           <ListRow key={sheet.id} title={sheet.title} second={sheet.looked} aside={sheet.edition} />
         ))}
+        {!view.closed && more.length > 0 && (
+          <div class="acts">
+            <Tool words={t("visit.add-sheet")} onPress={() => open("sheet")} />
+          </div>
+        )}
       </Band>
       {view.unreadable > 0 && <Notice kind="plain" title={t("visit.trouble", { n: view.unreadable })} />}
     </>
@@ -97,6 +104,7 @@ function VisitBody({ on }: { readonly on: OnDesk }) {
       </main>
       <Sections visit={on.param} here="visit" />
       <ComplaintSheet on={on} open={over === "complaint"} onClose={close} />
+      <AddSheet on={on} sheets={useMoreSheets(on)} open={over === "sheet"} onClose={close} />
       <OdometerSheet on={on} open={over === "odometer"} onClose={close} />
       <CloseSheet on={on} open={over === "close"} onClose={close} />
       <ReopenSheet on={on} open={over === "reopen"} onClose={close} />

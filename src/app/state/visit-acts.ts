@@ -15,6 +15,7 @@ import {
   draftReopen,
   draftReply,
   draftSettle,
+  draftSheet,
   draftTold,
   draftUndo,
   type IdText,
@@ -25,6 +26,7 @@ import {
 } from "../../core/record/index.js";
 import type { PictureOutcome } from "../../core/record/photo.js";
 import type { Grade, ReplyKey, ReplyValue } from "../../core/terms/index.js";
+import { FROZEN_TYPE, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal } from "./journal.js";
 import type { PointAt } from "./standing.js";
 import type { UnkeptWhat } from "./unkept.js";
@@ -114,6 +116,19 @@ export const complaint = (journal: Journal, stream: string, text: string, known?
   act(journal, stream, "an-entry", (one, visit) => [
     draftComplaint(one, visit, { text, ...(known === undefined ? {} : { complaint: known }) }),
   ]);
+
+/** Freezes one more sheet in a visit under way, with its blob. */
+export async function addSheet(
+  journal: Journal,
+  stream: string,
+  file: FrozenSheetFile,
+  hash: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>,
+): Promise<boolean> {
+  const bytes = frozenBytes(file);
+  const blob: KeptBytes = { hash: await hash(bytes), type: FROZEN_TYPE, bytes };
+  const sheet = { id: file.sheet.id, edition: file.edition, label: file.sheet.label, blob: blob.hash };
+  return act(journal, stream, "an-entry", (one, visit) => [draftSheet(one, visit, sheet)], [blob]);
+}
 
 /** Undoes one step; `redo` brings an undone one back. */
 export const undo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>

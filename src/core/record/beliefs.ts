@@ -1,6 +1,8 @@
 /** What a tab believes about where its streams stand, so that keeping need not wait to ask. Never trusted unchecked. */
+
+import type { Belief } from "./append-on.js";
 import type { Draft } from "./contract.js";
-import type { Belief, Head } from "./keeping.js";
+import type { Head } from "./shelf.js";
 
 export class Beliefs {
   #writer: string | undefined;

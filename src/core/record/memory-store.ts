@@ -3,10 +3,11 @@
  * on a phone. Randomness and hashing come from outside.
  */
 import type { BlobHash, IdText, Logged } from "./contract.js";
+import type { Engine, WideShelf } from "./engine.js";
 import { compareIds, idText } from "./identity.js";
-import type { Head } from "./keeping.js";
+import type { Head } from "./shelf.js";
 import type { Change, Health, KeptBytes, Snapshot, Store } from "./store.js";
-import { type Engine, storeOn, type WideShelf } from "./store-on.js";
+import { storeOn } from "./store-on.js";
 import { withTries } from "./store-trouble.js";
 import { Watched } from "./watched.js";
 

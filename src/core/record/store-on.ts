@@ -3,64 +3,19 @@
  * Refuses to know what the engine keeps things in.
  */
 import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
+import { appendBelieving, appendOn, Mistaken } from "./append-on.js";
 import { Beliefs } from "./beliefs.js";
 import { faultsOf, faultsOfDraft } from "./check-logged.js";
-import type { Act, BlobHash, Draft, Entry, Logged } from "./contract.js";
+import type { Act, Draft, Entry, Logged } from "./contract.js";
+import type { Engine, Mode, WideShelf } from "./engine.js";
+import { removeOn } from "./erase-on.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";
-import {
-  appendBelieving,
-  appendOn,
-  type Head,
-  Mistaken,
-  receiveOn,
-  removeOn,
-  type Shelf,
-  type Touched,
-} from "./keeping.js";
-import { FOLD_VERSION, ledgerOf } from "./ledger.js";
-import type { Change, EraseWhat, Heads, Health, KeptBytes, Received, Snapshot, Store } from "./store.js";
-import { type Summary, summarise } from "./summary.js";
+import { ledgerOf } from "./ledger.js";
+import { receiveOn } from "./receive-on.js";
+import type { Head, Touched } from "./shelf.js";
+import type { Change, EraseWhat, Heads, KeptBytes, Received, Store } from "./store.js";
+import { markOf, summaries } from "./summaries-on.js";
 import { draftErase } from "./undo.js";
-
-/** A transaction that also reaches lists, settings and snapshots. */
-export interface WideShelf extends Shelf {
-  headsOf(stream: string): Promise<ReadonlyMap<string, Head>>;
-  blob(hash: BlobHash): Promise<KeptBytes | undefined>;
-  setting(name: string): Promise<unknown>;
-  putSetting(name: string, value: unknown): void;
-  snapshot(stream: string, name: string): Promise<Snapshot | undefined>;
-  /** Every snapshot of this name. */
-  snapshots(name: string): Promise<readonly Snapshot[]>;
-  putSnapshot(snapshot: Snapshot): void;
-}
-
-/**
- * `read` reads all · `keep` reads and writes the record · `remove` that and snapshots · `setting` settings only ·
- * `spare` snapshots only, and need not be durable.
- */
-export type Mode = "read" | "keep" | "remove" | "setting" | "spare";
-
-export interface Engine {
-  /** Runs `work` in one transaction and resolves after it completed. Fails with a store problem; rejects on our own mistakes. */
-  run<T>(mode: Mode, work: (shelf: WideShelf) => Promise<T>): Promise<Result<T>>;
-  health(): Health;
-  watchHealth(listen: (health: Health) => void): () => void;
-  ready(): Promise<Health>;
-  close(): void;
-  /** Tells other tabs. */
-  tell(changes: readonly Change[]): void;
-  /** Hears from other tabs. */
-  hear(listen: (changes: readonly Change[]) => void): () => void;
-  nonce(): string;
-  /**
-   * Takes nonces into use and says of each whether it was certainly never handed over before: made in this page's
-   * life, and not in use yet.
-   */
-  newNonces(nonces: readonly string[]): (nonce: string) => boolean;
-  hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<BlobHash>;
-}
-
-const SUMMARY = "summary";
 
 export function storeOn(engine: Engine): Store {
   const listeners = new Set<(changes: readonly Change[]) => void>();
@@ -217,56 +172,4 @@ async function entriesAfter(shelf: WideShelf, stream: string, after: Heads): Pro
 
 function headsFrom(heads: ReadonlyMap<string, Head>): Heads {
   return { last: Object.fromEntries([...heads].map(([writer, { last }]) => [writer, last])), mark: markOf(heads) };
-}
-
-/** One text for how far every writer has come, and for what happened below. */
-function markOf(heads: ReadonlyMap<string, Head>): string {
-  const parts = [...heads].map(([writer, { last, moved }]) => `${writer} ${last} ${moved}`);
-  return parts.sort(byCode).join("\n");
-}
-
-/** Streams whose entries are read and summed up in one go: short transactions, and work done is work kept. */
-const AT_A_TIME = 5;
-
-/** Summaries as kept where still true; the others made anew and kept for next time. */
-async function summaries(engine: Engine): Promise<Result<readonly Summary[]>> {
-  const read = await engine.run("read", async (shelf) => {
-    const [heads, kept] = await Promise.all([shelf.allHeads(), shelf.snapshots(SUMMARY)]);
-    const byStream = new Map(kept.map((one) => [one.stream, one]));
-    return [...heads].map(([stream, of]) => ({ stream, kept: byStream.get(stream), mark: markOf(of) }));
-  });
-  if (!read.ok) return read;
-  const list: Summary[] = [];
-  const stale: string[] = [];
-  for (const { stream, kept, mark } of read.value) {
-    // Only this function keeps snapshots under this name.
-    if (kept?.mark === mark && kept.foldVersion === FOLD_VERSION) list.push(kept.data as Summary);
-    else stale.push(stream);
-  }
-  for (let at = 0; at < stale.length; at += AT_A_TIME) {
-    const made = await summedUp(engine, stale.slice(at, at + AT_A_TIME));
-    if (!made.ok) return made;
-    list.push(...made.value);
-  }
-  return ok(list.sort((a, b) => byCode(a.stream, b.stream)));
-}
-
-async function summedUp(engine: Engine, streams: readonly string[]): Promise<Result<readonly Summary[]>> {
-  const read = await engine.run("read", (shelf) =>
-    Promise.all(
-      streams.map(async (stream) => {
-        const [heads, entries] = await Promise.all([shelf.headsOf(stream), shelf.ofStream(stream)]);
-        return { stream, mark: markOf(heads), entries };
-      }),
-    ),
-  );
-  if (!read.ok) return read;
-  // A stream removed since has nothing left to sum up.
-  const present = read.value.filter(({ entries }) => entries.length > 0);
-  const made = present.map(({ stream, mark, entries }) => ({ stream, mark, data: summarise(stream, entries) }));
-  // Losing this costs time at the next launch, nothing else.
-  await engine.run("spare", async (shelf) => {
-    for (const one of made) shelf.putSnapshot({ ...one, name: SUMMARY, foldVersion: FOLD_VERSION });
-  });
-  return ok(made.map(({ data }) => data));
 }

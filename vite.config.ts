@@ -33,7 +33,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // Everything is on the phone already: fetching ahead by hint would only make the first script longer.
     modulePreload: false,
-    rolldownOptions: { output: { codeSplitting: { groups: LOADED_TOGETHER } } },
+    rolldownOptions: { output: { codeSplitting: { groups: LOADED_TOGETHER } }, checks: { bundlerTimings: false } },
   },
   worker: { format: "es" },
   plugins: [

@@ -68,7 +68,18 @@ test("the next place is named when this one is done, the next car state with it"
 });
 
 test("a point that is not asked in this visit has no view", async () => {
-  expect(roundView(await looking([]), at("hub.float", "FR"))).toBeUndefined();
+  expect(roundView(await looking([]), at("hub.float", "car"))).toBeUndefined();
+  expect(roundView(await looking([]), at("hub.spin", "RL"))).toBeUndefined();
+});
+
+test("a point no reply called for is offered at the end of its place, and opens there", async () => {
+  const look = await looking([]);
+  const also = roundView(look, at("hub.spin", "FR"))?.also.map((one) => one.at);
+  expect(also).toContainEqual(at("hub.float", "FR"));
+  expect(roundView(look, at("hub.spin", "FL"))?.also.map((one) => one.at)).not.toContainEqual(at("hub.float", "FL"));
+  const opened = roundView(look, at("hub.float", "FR"));
+  expect(opened).toMatchObject({ number: 2, of: 2, open: { at: at("hub.float", "FR") } });
+  expect(opened?.also.map((one) => one.at)).not.toContainEqual(at("hub.float", "FR"));
 });
 
 test("a non-answer answers the whole point and says why", async () => {

@@ -96,7 +96,7 @@ test("arrows choose on a form, and what one comes for chooses who looks until th
   const walker = new Walker(page, site.address);
   await walker.newCar("Form car");
   await walker.press(t("car.new-visit"));
-  const one = (name: string) => page.getByRole("radio", { name });
+  const one = (name: string) => page.getByRole("radio", { name: new RegExp(`^${name}`) });
   await one(t("purpose.workshop")).focus();
   await page.keyboard.press("ArrowDown");
   await expect(one(t("purpose.viewing"))).toBeChecked();

@@ -33,7 +33,7 @@ export function printed(
       trippedBy: g.trippedBy,
     })),
     cautions: a.cautions,
-    jobs: jobs.map(({ job, place, grade, why, byWhen, faults, rank }) => ({
+    jobs: jobs.map(({ job, place, grade, why, byWhen, faults, rank, includes }) => ({
       job,
       place,
       grade,
@@ -41,6 +41,7 @@ export function printed(
       byWhen,
       faults,
       rank,
+      includes,
     })),
     settle: a.settle.map((s) => ({ ...opened(s), decides: s.decides, closer: s.closer })),
     open: a.open.map(opened),

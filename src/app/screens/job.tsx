@@ -43,6 +43,7 @@ function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) 
         </Band>
       )}
       <Lines heading={t("work.consumables")} lines={view.consumables} />
+      <Lines heading={t("work.includes")} lines={view.includes} />
       <Lines heading={t("work.follows")} lines={view.follows} />
       <Lines
         heading={t("work.after")}

@@ -32,6 +32,8 @@ export interface JobView extends JobLine {
   readonly access: readonly string[];
   readonly parts: readonly { readonly id: string; readonly words: string; readonly second?: string }[];
   readonly consumables: readonly string[];
+  /** Smaller jobs due here that this one contains. */
+  readonly includes: readonly string[];
   readonly follows: readonly string[];
   readonly after: readonly string[];
   readonly lookToo?: string;
@@ -134,6 +136,7 @@ export function jobView(
       };
     }),
     consumables: (entry?.job.consumables ?? []).map(partName),
+    includes: due.includes.map((job) => jobSays(known, job, who).name),
     follows: (entry?.job.follows ?? []).map((job) => jobSays(known, job, who).name),
     after: (entry?.job.after ?? []).map((point) => pointName(known, point)),
     ...(beside.length > 0

@@ -291,6 +291,8 @@ export interface JobDue {
   /** The key of its most urgent fault; its id is that fault's. */
   readonly key: UrgencyKey;
   readonly why: readonly Why[];
+  /** Jobs its work contains at this place, which were due as well. */
+  readonly includes: readonly string[];
 }
 
 /** Jobs a rule wants in this order at this place. */

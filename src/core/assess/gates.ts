@@ -199,7 +199,11 @@ export function cautionsDue(
     due.set(caution, row);
   };
   for (const f of findings) for (const c of f.cautions) add(c, f.rule, f.place);
-  for (const g of gates) if (g.state === "tripped") for (const c of g.cautions) add(c, g.gate, undefined);
+  for (const g of gates) {
+    if (g.state !== "tripped") continue;
+    const places = g.trippedBy.flatMap((cause) => (cause.kind === "condition" ? [] : [cause.place]));
+    for (const c of g.cautions) for (const place of places.length > 0 ? places : [undefined]) add(c, g.gate, place);
+  }
   return [...due]
     .map(
       ([caution, row]): CautionDue => ({

@@ -40,6 +40,34 @@ const around = (place: string, kind: string) =>
 const NOW: OrderSetting = { exposure: 0, at: "2026-03-31", around };
 const jobs = (faults: readonly Fault[], setting: OrderSetting = NOW) => order({ faults }, SHEETS, setting);
 
+test("[PL9] a job that a greater one due at the same place contains folds into it; elsewhere both stand", () => {
+  const [first] = SHEETS;
+  if (first === undefined) throw new Error("no sheet");
+  const sheets = [
+    {
+      sheet: {
+        ...first.sheet,
+        jobs: [
+          { id: "job.whl.bearing", place: "corner" },
+          { id: "job.whl.repack", place: "corner", "included-in": ["job.whl.bearing"] },
+          { id: "job.whl.adjust", place: "corner", "included-in": ["job.whl.hub", "job.whl.repack"] },
+        ],
+      },
+    },
+  ];
+  const slack = fault({ fault: "whl.slack", jobs: ["job.whl.adjust"], grade: "dangerous", consequence: 1 });
+  const wet = fault({ fault: "whl.water", jobs: ["job.whl.repack"], grade: "minor" });
+  const list = order({ faults: [fault({}), slack, wet, { ...wet, place: "FL" }] }, sheets, NOW);
+  expect(list.map((j) => `${j.job}@${j.place}`)).toEqual(["job.whl.bearing@FR", "job.whl.repack@FL"]);
+  expect(list[0]).toMatchObject({
+    grade: "dangerous",
+    key: { id: "whl.slack@FR" },
+    includes: ["job.whl.adjust", "job.whl.repack"],
+  });
+  expect(list[0]?.faults.map((f) => f.fault)).toEqual(["whl.slack", "whl.play", "whl.water"]);
+  expect(list[1]?.includes).toEqual([]);
+});
+
 test("faults on both front wheels that ask for pads make one job on the axle, with the more urgent one's key", () => {
   const pads = { fault: "brk.pad-thin", jobs: ["job.brk.pads"] };
   const list = jobs([

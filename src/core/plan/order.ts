@@ -30,7 +30,11 @@ export interface OrderSetting extends Figures {
 /** What ordering needs of an open sheet. */
 export interface SheetJobs {
   readonly sheet: {
-    readonly jobs: readonly { readonly id: string; readonly place: string }[];
+    readonly jobs: readonly {
+      readonly id: string;
+      readonly place: string;
+      readonly "included-in"?: readonly string[] | undefined;
+    }[];
     readonly nextLooks: readonly NextLookRow[];
   };
 }
@@ -97,21 +101,22 @@ export function order(
   sheets: readonly SheetJobs[],
   setting: OrderSetting,
 ): readonly JobDue[] {
-  const kinds = new Map(sheets.flatMap((s) => s.sheet.jobs.map((j) => [j.id, j.place] as const)));
-  const merged = new Map<string, { job: string; place: string; faults: FaultDue[] }>();
+  const jobs = new Map(sheets.flatMap((s) => s.sheet.jobs.map((j) => [j.id, j] as const)));
+  const merged = new Map<string, JobAtPlace>();
   for (const due of urgentFaults(assessment.faults, sheets, setting)) {
     for (const job of due.fault.jobs) {
-      const kind = kinds.get(job);
+      const kind = jobs.get(job)?.place;
       const place = (kind === undefined ? undefined : setting.around?.(due.fault.place, kind)) ?? due.fault.place;
       const at = `${job}@${place}`;
-      const entry = merged.get(at) ?? { job, place, faults: [] };
+      const entry = merged.get(at) ?? { job, place, faults: [], includes: [] };
       entry.faults.push(due);
       merged.set(at, entry);
     }
   }
+  contain(merged, (job) => jobs.get(job)?.["included-in"] ?? []);
   // faults arrive most urgent first, so each job's first is its key; ties between jobs of one fault go by the job's id
   return [...merged.values()]
-    .map(({ job, place, faults }): JobDue => {
+    .map(({ job, place, faults, includes }): JobDue => {
       const first = faults[0];
       if (first === undefined) throw new Error(`job ${job} without a fault`);
       const others: readonly Why[] =
@@ -125,9 +130,44 @@ export function order(
         byWhen: soonest(faults.map((f) => f.byWhen)),
         key: first.urgency.key,
         why: [...first.urgency.why, ...others],
+        includes,
       };
     })
     .sort((a, b) => compareJobs(a, b).sign);
+}
+
+/** A job at a place while it is put together; its faults stand most urgent first. */
+interface JobAtPlace {
+  readonly job: string;
+  readonly place: string;
+  faults: FaultDue[];
+  includes: string[];
+}
+
+/** Folds every job into the greatest one due at the same place that contains its work. */
+function contain(merged: Map<string, JobAtPlace>, greater: (job: string) => readonly string[]): void {
+  const holder = (job: string, place: string, below: readonly string[]): JobAtPlace | undefined => {
+    for (const candidate of greater(job)) {
+      const entry = merged.get(`${candidate}@${place}`);
+      // a sheet that runs in a circle is refused where it is checked; an older frozen one must not hang
+      if (entry !== undefined && !below.includes(candidate))
+        return holder(candidate, place, [...below, candidate]) ?? entry;
+    }
+    return undefined;
+  };
+  const folded = [...merged].flatMap(([at, small]) => {
+    const into = holder(small.job, small.place, [small.job]);
+    return into === undefined ? [] : [{ at, small, into }];
+  });
+  for (const { at, small, into } of folded) {
+    into.faults.push(...small.faults.filter((f) => !into.faults.includes(f)));
+    into.includes.push(small.job);
+    merged.delete(at);
+  }
+  for (const { into } of folded) {
+    into.faults.sort((a, b) => compareKeys(a.urgency.key, b.urgency.key).sign);
+    into.includes.sort();
+  }
 }
 
 /** Class of the most urgent; the nearest distance and date of any fault the job answers. */

@@ -66,12 +66,14 @@ export function checkSheet(
   return ok({ sheet, plans, planVersion: PLAN_VERSION, notes: report.notes() });
 }
 
-/** No job may in the end have to follow itself, over the jobs of every loaded sheet. */
+/** No job may in the end follow itself or contain itself, over the jobs of every loaded sheet. */
 function checkFollows(c: Checking): void {
-  const links = new Map([...c.look.jobs.values()].map((job) => [job.id, job.follows ?? []]));
-  const chain = circle(links);
-  if (!chain) return;
-  const own = c.look.part.jobs.findIndex((job) => chain.includes(job.id));
-  // A circle wholly in other sheets is theirs to tell.
-  if (own >= 0) c.report.problem("cycle", ["jobs", own, "follows"], { chain: chain.join(" → ") });
+  for (const key of ["follows", "included-in"] as const) {
+    const links = new Map([...c.look.jobs.values()].map((job) => [job.id, job[key] ?? []]));
+    const chain = circle(links);
+    if (!chain) continue;
+    const own = c.look.part.jobs.findIndex((job) => chain.includes(job.id));
+    // A circle wholly in other sheets is theirs to tell.
+    if (own >= 0) c.report.problem("cycle", ["jobs", own, key], { chain: chain.join(" → ") });
+  }
 }

@@ -173,6 +173,8 @@ export const Job = z.strictObject({
   after: z.optional(idList),
   /** Jobs this one must follow. */
   follows: z.optional(idList),
+  /** Greater jobs that already contain this work at the same place, the greatest first. */
+  "included-in": z.optional(idList),
   /** Must be re-checked after this many km. */
   "recheck-km": z.optional(z.int()),
   cautions: z.optional(idList),

@@ -24,7 +24,7 @@ function expectOwnLaws(phone: Phone, chance: () => number, when: string): void {
 }
 
 for (const [seed = 0, operations = 0] of RUNS) {
-  test(`[RC32] three phones, ${operations} operations, seed ${seed}: one state for all`, { timeout: 120_000 }, () => {
+  test(`[RC32] three phones, ${operations} operations, seed ${seed}: one state for all`, { timeout: 300_000 }, () => {
     const chance = chanceFrom(seed);
     const world = new World(chance);
     for (let done = 1; done <= operations; done++) {

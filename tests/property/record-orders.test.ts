@@ -153,7 +153,7 @@ function expectAllOrdersAlike(log: readonly Logged[]): void {
 }
 
 for (const [what, make] of Object.entries(LOGS)) {
-  test(`[RC9] [RC13] [RC32] [RC33] every order of ${what}`, { timeout: 60_000 }, () => {
+  test(`[RC9] [RC13] [RC32] [RC33] every order of ${what}`, { timeout: 180_000 }, () => {
     const log = make();
     expect(log.length).toBeLessThanOrEqual(6);
     expectAllOrdersAlike(log);
@@ -166,7 +166,7 @@ for (const [what, make] of Object.entries(LOGS)) {
   });
 }
 
-test("[RC32] every order of thirty random logs of five", { timeout: 60_000 }, () => {
+test("[RC32] every order of thirty random logs of five", { timeout: 180_000 }, () => {
   for (let seed = 1; seed <= 30; seed++) {
     const chance = chanceFrom(seed);
     const world = new World(chance);

@@ -106,7 +106,7 @@ class Phones {
 
 for (const [seed = 0, operations = 0] of RUNS) {
   test(`[RC9] [RC39] [RC40] three stores, ${operations} operations, seed ${seed}: one log, nothing kept is missing`, {
-    timeout: 120_000,
+    timeout: 300_000,
   }, async () => {
     const subjects = [memorySubject, indexedDbSubject("idb"), indexedDbSubject("idb")];
     const benches = await Promise.all(subjects.map((subject) => subject.bench()));

@@ -69,7 +69,7 @@ function bench(): Bench {
   const others: Bench[] = [];
   return {
     open() {
-      const store = openStore(database, { patience: 2000 });
+      const store = openStore(database, { patience: 60_000 });
       stores.push(store);
       return store;
     },

@@ -5,7 +5,7 @@
 import type { Health, Store } from "../../src/core/record/index.js";
 import { openStore } from "../../src/device/store/index.js";
 import { fresh, newVisit, replyDraft, words } from "./sample.js";
-import { bad, type Check, good, holds, same, until } from "./subject.js";
+import { bad, type Check, eventually, good, holds, same, until } from "./subject.js";
 
 type LifecycleCheck = Omit<Check, "run"> & { run(): Promise<void> };
 type Opening = (...args: Parameters<IDBFactory["open"]>) => IDBOpenDBRequest;
@@ -253,9 +253,11 @@ export const lifecycle: readonly LifecycleCheck[] = [
       },
     );
     if (!store) throw new Error("no store");
-    good(await store.append([draftOf(visit)]), "append once it answers");
-    same(store.health().is, "open", "health");
-    store.close();
+    const well = store;
+    const draft = draftOf(visit);
+    await eventually(() => well.append([draft]), "append once it answers");
+    same(well.health().is, "open", "health");
+    well.close();
     indexedDB.deleteDatabase(other);
   }),
 
@@ -265,7 +267,8 @@ export const lifecycle: readonly LifecycleCheck[] = [
       const visit = newVisit();
       const draft = draftOf(visit);
       const store = openStore(database, { patience: 80 });
-      good(await store.append([draftOf(visit)]), "append");
+      const first = draftOf(visit);
+      await eventually(() => store.append([first]), "append");
       const hog = await done(indexedDB.open(database));
       let isHolding = true;
       const transaction = hog.transaction(["entries", "meta"], "readwrite");
@@ -276,8 +279,10 @@ export const lifecycle: readonly LifecycleCheck[] = [
       same(bad(await store.append([draft]), "append"), "record.store-lost", "code");
       same(store.health(), { is: "lost", why: "TimeoutError" }, "health");
       isHolding = false;
-      good(await store.append([draft]), "append once there is a turn");
-      same([store.health().is, await count(store, visit)], ["open", 2], "kept once");
+      await eventually(() => store.append([draft]), "append once there is a turn");
+      same(store.health().is, "open", "health");
+      const entries = await eventually(() => store.entries(visit), "entries");
+      same(entries.length, 2, "kept once");
       hog.close();
       store.close();
     },

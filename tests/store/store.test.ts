@@ -7,9 +7,12 @@ import { indexedDbSubject } from "./indexeddb-subject.js";
 import { lifecycle } from "./lifecycle.js";
 import { memorySubject } from "./memory-subject.js";
 
+/** Nothing here takes a second; a busy machine may take many. */
+const PATIENT = 60_000;
+
 for (const subject of [memorySubject, indexedDbSubject("on a stand-in for IndexedDB")]) {
   for (const { name, run } of [...contract, ...faults]) {
-    test(`${subject.name}: ${name}`, async () => {
+    test(`${subject.name}: ${name}`, { timeout: PATIENT }, async () => {
       const bench = await subject.bench();
       try {
         await run(bench);
@@ -20,4 +23,4 @@ for (const subject of [memorySubject, indexedDbSubject("on a stand-in for Indexe
   }
 }
 
-for (const { name, run } of lifecycle) test(`on a stand-in for IndexedDB: ${name}`, run);
+for (const { name, run } of lifecycle) test(`on a stand-in for IndexedDB: ${name}`, { timeout: PATIENT }, run);

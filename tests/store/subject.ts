@@ -57,10 +57,20 @@ export function bad<T>(result: Result<T>, what: string): string {
 }
 
 /** Waits until it is true, or says what never became so. */
-export async function until(condition: () => boolean, what: string, withinMs = 3000): Promise<void> {
+export async function until(condition: () => boolean, what: string, withinMs = 20_000): Promise<void> {
   const end = Date.now() + withinMs;
   while (!condition()) {
     if (Date.now() > end) throw new Error(`never: ${what}`);
     await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+}
+
+/** Tries until the answer is good: for stores whose patience is so short that a busy machine may outlast it. */
+export async function eventually<T>(work: () => Promise<Result<T>>, what: string): Promise<T> {
+  const end = Date.now() + 20_000;
+  for (;;) {
+    const result = await work();
+    if (result.ok || Date.now() > end) return good(result, what);
+    await new Promise((resolve) => setTimeout(resolve, 20));
   }
 }

@@ -29,7 +29,7 @@ function Told({ outcome }: { readonly outcome: Outcome }) {
   return (
     <div role="alert">
       <Notice kind="error" title={t("sheets.import.faults", { n: outcome.faults.length, file: outcome.file })} />
-      <ul class="faults">
+      <ul class="reading faults">
         {outcome.faults.slice(0, FAULTS_SHOWN).map((fault) => (
           <li key={fault}>{fault}</li>
         ))}

@@ -217,7 +217,7 @@ export const en = {
   "finding.earlier": "Before",
   "finding.found": "With",
   "finding.raised": "Raised",
-  "finding.raised.says": "one step. {why}",
+  "finding.raised.says": "{why}",
   "finding.supports": "makes it surer",
   "finding.so": "So",
   "finding.so.says": "{grade}, {sure}",

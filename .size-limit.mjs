@@ -9,8 +9,12 @@ const budget = (name, limit, files) => ({ name, limit, path: files.map((file) =>
 
 const firstScreen = scriptsFor(contents, FIRST_SCREEN);
 const firstReply = scriptsFor(contents, FIRST_REPLY);
-/** Parsers and checkers, loaded to import a sheet: no screen, and weighed apart. */
-const authoring = /author|import|yaml/;
+/**
+ * What is no screen and weighed apart: the judging that is fetched with the first reply, and the parsers and checkers
+ * that import a sheet or plan an old edition again.
+ */
+const APART = { judging: "32 kB", "plan-editions": "40 kB", "sheet-file": "96 kB" };
+const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";
 
 export default [
   budget("scripts until the first screen", "45 kB", firstScreen),
@@ -20,7 +24,5 @@ export default [
   ]),
   budget("all styles", "12 kB", stylesOf(contents, Object.keys(contents))),
   budget("service worker", "8 kB", ["sw.js"]),
-  ...laterParts(contents, firstReply).map(({ file, adds }) =>
-    budget(`later: ${file}`, authoring.test(file) ? "90 kB" : "20 kB", adds),
-  ),
+  ...laterParts(contents, firstReply).map(({ file, adds }) => budget(`later: ${file}`, limitOf(file), adds)),
 ];

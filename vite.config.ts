@@ -66,5 +66,7 @@ export default defineConfig({
     exclude: ["node_modules/**", "tests/e2e/**"],
     setupFiles: [],
     environment: "node",
+    // Never a test of speed: a busy machine may take its time.
+    testTimeout: 60_000,
   },
 });

@@ -236,11 +236,10 @@ type Lists = ReadonlyMap<string, readonly IdText[]>;
 function joined(before: Lists, more: Lists, log: ReadonlyMap<IdText, Logged>): Lists {
   if (more.size === 0) return before;
   const after = new Map(before);
-  const order = (a: IdText, b: IdText): number => {
-    const [one, other] = [log.get(a), log.get(b)];
-    return one && other ? compareIds(one, other) : byCode(a, b);
-  };
-  for (const [key, ids] of more) after.set(key, [...(before.get(key) ?? []), ...ids].sort(order));
+  for (const [key, ids] of more) {
+    const entries = [...(before.get(key) ?? []), ...ids].map((id) => log.get(id)).filter((one) => one !== undefined);
+    after.set(key, entries.sort(compareIds).map(idText));
+  }
   return after;
 }
 

@@ -12,11 +12,13 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { figure, rounded, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { MissingScreen, Top } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
-import { PhotoSheet } from "./photo-sheet.js";
 import { ReadingKeys } from "./reading-keys.js";
-import { GaugeSheet, ReadingSheet, SourceSheet } from "./reading-sheets.js";
+import type { OverReading } from "./reading-over.js";
 import { type ReadingState, useReading } from "./use-reading.js";
+
+const ReadingSheets = lazy(() => import("./reading-over.js").then((file) => file.ReadingSheets), Nothing);
 
 function Scale({ state, onSource }: { readonly state: ReadingState; readonly onSource: () => void }) {
   const { entering, scale, verdict, value } = state;
@@ -89,7 +91,7 @@ interface ReadingBodyProps {
 
 function ReadingBody({ on, params, field }: ReadingBodyProps) {
   const { router } = useApp();
-  const [over, setOver] = useState<"gauge" | "source" | "photo" | { readonly reading: number }>();
+  const [over, setOver] = useState<OverReading>();
   const state = useReading(on, params, field);
   const known = on.known.points.get(params.point);
   const name = known ? fieldName(known.text, params.field) : params.point;
@@ -117,26 +119,16 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
           />
         )}
       </main>
-      <GaugeSheet
-        known={on.known}
-        field={field}
-        unit={state.entering.unit}
-        open={over === "gauge"}
-        onChoose={state.setGauge}
-        onClose={() => setOver(undefined)}
-      />
-      <PhotoSheet
-        on={on}
-        at={{ state: carState, place, point }}
-        open={over === "photo"}
-        onClose={() => setOver(undefined)}
-      />
-      <ReadingSheet
-        state={state}
-        index={typeof over === "object" ? over.reading : undefined}
-        onClose={() => setOver(undefined)}
-      />
-      <SourceSheet limit={state.verdict?.limit} open={over === "source"} onClose={() => setOver(undefined)} />
+      {over !== undefined && (
+        <ReadingSheets
+          on={on}
+          params={params}
+          field={field}
+          state={state}
+          over={over}
+          onClose={() => setOver(undefined)}
+        />
+      )}
     </>
   );
 }

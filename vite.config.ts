@@ -5,6 +5,7 @@ import { defineConfig } from "vitest/config";
 import { checklists } from "./src/build/checklists.js";
 import { chunkContents } from "./src/build/chunk-contents.js";
 import { pagePolicy } from "./src/build/page-policy.js";
+import { plainImports } from "./src/build/plain-imports.js";
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname;
 
@@ -41,6 +42,7 @@ export default defineConfig({
     preact({ devToolsEnabled: false, prefreshEnabled: !testing }),
     checklists({ dir: here("checklists") }),
     pagePolicy(process.env["LEADLAMP_CONNECT"]),
+    plainImports(),
     chunkContents(here(".")),
     VitePWA({
       strategies: "injectManifest",

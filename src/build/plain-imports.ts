@@ -1,0 +1,26 @@
+/**
+ * Vite plugin: parts loaded later are fetched plainly. Vite's own wrapper would preload styles and scripts beside them;
+ * we have one style sheet and everything is on the phone already. Refuses to work once a lazy part brings its own styles.
+ */
+import type { Plugin } from "vite";
+
+/** Replaces Vite's preloading wrapper by a plain call, and checks that nothing relied on it. */
+export function plainImports(): Plugin {
+  return {
+    name: "leadlamp:plain-imports",
+    apply: "build",
+    enforce: "pre",
+    load: {
+      filter: { id: /vite\/preload-helper\.js$/ },
+      handler: () => "export const __vitePreload = (load) => load();\n",
+    },
+    generateBundle(_, bundle) {
+      for (const chunk of Object.values(bundle)) {
+        if (chunk.type !== "chunk" || chunk.isEntry) continue;
+        const styles = chunk.viteMetadata?.importedCss.size ?? 0;
+        if (styles > 0)
+          this.error(`${chunk.fileName} brings styles of its own: import them in src/app/style/index.css.`);
+      }
+    },
+  };
+}

@@ -31,7 +31,7 @@ test.afterEach(() => {
 });
 
 test("every screen of the route table opens for the first time without a network", async ({ context }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(400_000);
   const walker = await loadedOnce(context);
   await walker.open("#/demo");
   await expect(walker.page).toHaveURL(/#\/car\//);
@@ -42,7 +42,7 @@ test("every screen of the route table opens for the first time without a network
 test(`a visit without a network: ${REPLIES} replies, a finding with its because, a caution, a job in order`, async ({
   context,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const walker = await loadedOnce(context);
   const { page } = walker;
   await walker.newCar("Far from anywhere");

@@ -18,7 +18,7 @@ for (const theme of ["dark", "light"] as const) {
     page,
     site,
   }) => {
-    test.setTimeout(240_000);
+    test.setTimeout(600_000);
     await page.emulateMedia({ colorScheme: theme, reducedMotion: "reduce" });
     const walker = new Walker(page, site.address);
     await walker.open("#/demo");

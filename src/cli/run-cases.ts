@@ -125,12 +125,14 @@ function nearMiss(one: SheetCase, rule: Rule | undefined, fired: AssessInput, ra
 
 /** Where the rule itself holds in the firing case: the place expected, or with `at` every place of its scope where it does. */
 function firingPlaces(one: SheetCase, rule: Rule, fired: AssessInput, ran: Ran): readonly string[] {
-  const all = ran.look.tree.ofKind(rule.scope).filter((p) => explain(ran.engine, fired, rule.id, p).is === "true");
-  if (rule.at !== undefined) return all;
+  const holds = (place: string) => explain(ran.engine, fired, rule.id, place).is === "true";
+  const all = ran.look.tree.ofKind(rule.scope);
+  if (rule.at !== undefined) return all.filter(holds);
   const expected = Object.entries(one.expect).flatMap(([key, value]) =>
     key === "at" ? [value] : [key.split("@")[1] ?? "car"],
   );
-  return all.filter((place) => expected.includes(place));
+  // Asked only where it is expected: a car has forty joints, and each asking assesses the visit.
+  return all.filter((place) => expected.includes(place) && holds(place));
 }
 
 function inputOf(

@@ -4,10 +4,10 @@
  */
 import { createHash } from "node:crypto";
 import { effect, type ReadonlySignal } from "@preact/signals";
-import { type Journal, openJournal, type Phone } from "../../src/app/state/journal.js";
 import { newCar, openVisit } from "../../src/app/state/car-acts.js";
 import { type Desk, layOut } from "../../src/app/state/desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "../../src/app/state/frozen.js";
+import { type Journal, openJournal, type Phone } from "../../src/app/state/journal.js";
 import { type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import type { Shelf } from "../../src/app/state/shelf.js";
 import { type Entry, type MemoryWorld, memoryWorld, openMemoryStore, type Store } from "../../src/core/record/index.js";

@@ -29,7 +29,8 @@ export const en = {
   "limit.everywhere": "every such place",
   "limit.keep": "Keep in the book",
   "limit.drop": "Back to the default",
-  "limit.open-visits": "It counts in visits opened from now on. A visit that is open already keeps the limits it was opened with.",
+  "limit.open-visits":
+    "It counts in visits opened from now on. A visit that is open already keeps the limits it was opened with.",
   "limit.over": "over {value} {unit}: {grade}",
   "limit.at-or-over": "{value} {unit} or over: {grade}",
   "limit.under": "under {value} {unit}: {grade}",

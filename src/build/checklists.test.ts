@@ -49,11 +49,12 @@ test("the built index lists sheets and loads each with its plans, texts apart, b
   const hub = await sheets[0].load();
   expect(hub.edition).toBe(sheets[0].edition);
   expect(hub.sheet.points).toHaveLength(3);
-  expect(hub.sheet).not.toHaveProperty("texts");
+  for (const left of ["texts", "cases"]) expect(hub.sheet).not.toHaveProperty(left);
   expect(hub.plans["rules/hub.r1/when"]).toMatchObject({ v: hub.planVersion, gives: "yes" });
   expect(await sheets[0].source()).toEqual({ sheet: hub.sheet, edition: hub.edition });
   expect((await sheets[0].texts.en()).faults["hub.race"]).toEqual({ says: "The race breaks up." });
   expect((await common.load()).common.places).toHaveLength(6);
+  expect((await common.load()).common).not.toHaveProperty("cases");
   expect((await common.load()).edition).toBe(common.edition);
   expect((await common.texts.en()).places.FL).toBe("Front left");
 });

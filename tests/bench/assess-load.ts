@@ -76,7 +76,6 @@ const SHEET: BareSheet = {
   jobs: [],
   gates: [],
   nextLooks: [],
-  cases: [],
 };
 
 export function loadEngine(): Engine {

@@ -25,8 +25,8 @@ const START = "src/app/main.tsx";
 export const FIRST_SCREEN: readonly string[] = ["src/app/screens/cars.tsx"];
 
 /**
- * Modules that must be there when the first reply is pressed: the screens on the way and the sheet in one language. What
- * judges comes with that press: before it there is nothing to judge.
+ * Modules that must be there when the first reply is pressed: the screens on the way and one sheet in one language (a
+ * visit fetches the sheets it opens, no others). What judges comes with that press: before it there is nothing to judge.
  */
 export const FIRST_REPLY: readonly string[] = [
   ...FIRST_SCREEN,

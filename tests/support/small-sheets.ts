@@ -159,7 +159,6 @@ export const SMALL_COMMON: BareCommon = {
       'places("corner").exists(c, c.joi.boot == "split")',
     ),
   ],
-  cases: [],
 };
 
 export const HUB_SHEET: BareSheet = {
@@ -324,7 +323,6 @@ export const HUB_SHEET: BareSheet = {
   ],
   gates: [],
   nextLooks: [{ grade: "minor", km: 3000, months: 6 }],
-  cases: [],
 };
 HUB_SHEET.limits.push(limit("lim.play", "hub.play", "over", { minor: 0.3 }));
 
@@ -340,5 +338,4 @@ export const JOINT_SHEET: BareSheet = {
   jobs: [{ id: "job.joi.boot", place: "corner", access: [], minutes: [20, 30, 40], minutesBasis: "practice" }],
   gates: [],
   nextLooks: [],
-  cases: [],
 };

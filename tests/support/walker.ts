@@ -12,6 +12,8 @@ export interface VisitWishes {
   readonly odometer?: string;
   readonly complaint?: string;
   readonly name?: string;
+  /** Title of the one sheet wanted; all of them where nothing is said. */
+  readonly onlySheet?: string;
 }
 
 /** Which reply was pressed, and the address of its point. */
@@ -69,8 +71,16 @@ export class Walker {
     if (wishes.name) await this.page.getByLabel(t("new-visit.your-name")).fill(wishes.name);
     if (wishes.odometer) await this.page.getByLabel(t("new-visit.odometer"), { exact: true }).fill(wishes.odometer);
     if (wishes.complaint) await this.page.getByLabel(t("new-visit.complaint")).fill(wishes.complaint);
+    if (wishes.onlySheet !== undefined) await this.leaveAllBut(wishes.onlySheet);
     await this.press(t("new-visit.open"));
     await expect(this.page).toHaveURL(/#\/visit\//);
+  }
+
+  /** Chooses off every sheet of the form but the one of this title. */
+  private async leaveAllBut(title: string): Promise<void> {
+    const sheets = this.page.getByRole("group", { name: t("new-visit.sheets") }).getByRole("checkbox");
+    await expect(sheets.filter({ hasText: title })).toBeChecked();
+    for (const other of await sheets.filter({ hasNotText: title }).all()) await other.click();
   }
 
   /** The visit's id, out of the address. */

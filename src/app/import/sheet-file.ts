@@ -40,8 +40,9 @@ export async function readSheetFile(
   const read = readYaml(text, name, { isCondition });
   if (!read.ok) return read;
   const spotOf: SpotOf = (path, at) => ({ ...read.value.spotOf(path, at), path: pathText(path) });
-  const others = loaded.map((s) => ({ ...s.sheet, texts: { ...s.texts } }));
-  const shared = { ...common.common, texts: { ...common.texts } };
+  // Cases of what is at hand were run where it was made; only those of the sheet being read are looked at.
+  const others = loaded.map((s) => ({ ...s.sheet, texts: { ...s.texts }, cases: [] }));
+  const shared = { ...common.common, texts: { ...common.texts }, cases: [] };
   const checked = checkSheet(withEmptyLists(read.value.value, SHEET_LISTS), shared, others, spotOf);
   if (!checked.ok) return checked;
   const built = await sealSheet(checked.value, digest);

@@ -1,6 +1,7 @@
 /** Opening a visit: what for, who looks, the odometer, the complaint as spoken, the sheets to freeze. */
 import { useState } from "preact/hooks";
 import { type CarState, figureOf } from "../../core/record/index.js";
+import type { Problem } from "../../core/terms/index.js";
 import { NextAction } from "../parts/button.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
@@ -11,19 +12,22 @@ import { carTitle } from "../state/car-view.js";
 import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { keepTyped, typedBefore } from "../state/settings.js";
+import { readSheets } from "../state/sheets-at-hand.js";
 import { commonFile } from "../state/shelf.js";
 import { t } from "../texts/round.js";
 import { ComplaintField } from "./complaint-field.js";
 import { Plain } from "./frame.js";
-import { OpeningScreen } from "./lazy.js";
+import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { OdometerField, WhatForAndWho } from "./new-visit-who.js";
 import { OnCar } from "./on-car.js";
 import { useLoaded } from "./use-loaded.js";
-import { useSheetFiles } from "./use-sheets.js";
+import { useSheetsAtHand } from "./use-sheets.js";
+
+const SheetsUnread = lazy(() => import("./sheets-unread.js").then((file) => file.SheetsUnread), Nothing);
 
 function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
   const { journal, phone, settings, shelf, router, remembered } = useApp();
-  const read = useSheetFiles();
+  const sheets = useSheetsAtHand();
   const common = useLoaded(() => commonFile(shelf), "common");
   const [form, setForm] = useState<VisitForm>({
     purpose: "workshop",
@@ -36,14 +40,18 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
   const [name, setName] = useState(settings.value.name);
   const [tried, setTried] = useState(false);
   const [busy, setBusy] = useState(false);
-  if (!read || !common) return <OpeningScreen />;
+  const [unread, setUnread] = useState<readonly Problem[]>([]);
+  if (!common) return <OpeningScreen />;
   const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
   const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer, unit: form.odometerUnit }) === undefined;
-  const files = read.files.filter((file) => !form.left.includes(file.sheet.id));
+  const chosen = sheets.filter((sheet) => !form.left.includes(sheet.id));
   const open = async (): Promise<void> => {
     setTried(true);
-    if (odd || files.length === 0) return;
+    if (odd || chosen.length === 0) return;
     setBusy(true);
+    const { files, problems } = await readSheets(chosen);
+    setUnread(problems);
+    if (problems.length > 0) return setBusy(false);
     settings.value = {
       ...settings.value,
       name: name.trim(),
@@ -86,7 +94,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
               kind="several"
               columns={1}
               label={t("new-visit.sheets")}
-              replies={read.sheets.map((sheet) => ({
+              replies={sheets.map((sheet) => ({
                 id: sheet.id,
                 words: sheet.title,
                 chosen: !form.left.includes(sheet.id),
@@ -96,7 +104,8 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
               }
             />
           </div>
-          {tried && files.length === 0 && <Notice kind="plain" title={t("new-visit.no-sheet")} />}
+          {unread.length > 0 && <SheetsUnread problems={unread} />}
+          {tried && chosen.length === 0 && <Notice kind="plain" title={t("new-visit.no-sheet")} />}
         </Band>
         <div class="acts">
           <NextAction

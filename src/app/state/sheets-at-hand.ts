@@ -1,6 +1,6 @@
 /** The sheets a visit can be opened with: those of the app and the person's own, each fetched when it is needed. */
 import type { HouseState, Store } from "../../core/record/index.js";
-import { fail, ok, type Result } from "../../core/terms/index.js";
+import { fail, ok, type Problem, problem, type Result } from "../../core/terms/index.js";
 import { type FrozenSheetFile, readFrozen } from "./frozen.js";
 import { LANGUAGE, listedFile, type Shelf } from "./shelf.js";
 
@@ -11,6 +11,21 @@ export interface SheetAtHand {
   readonly edition: string;
   readonly own: boolean;
   readonly file: () => Promise<Result<FrozenSheetFile>>;
+}
+
+export interface SheetsRead {
+  readonly files: readonly FrozenSheetFile[];
+  readonly problems: readonly Problem[];
+}
+
+/** Reads these sheets whole; one that can't be read is left out and told. */
+export async function readSheets(sheets: readonly SheetAtHand[]): Promise<SheetsRead> {
+  const unread = (error: unknown): Result<FrozenSheetFile> => fail(problem("app.mistake", {}, { says: String(error) }));
+  const read = await Promise.all(sheets.map((sheet) => sheet.file().catch(unread)));
+  return {
+    files: read.flatMap((one) => (one.ok ? [one.value] : [])),
+    problems: read.flatMap((one) => (one.ok ? [] : one.problems)),
+  };
 }
 
 /** An own sheet takes the place of one of the app with the same id. */

@@ -1,9 +1,12 @@
-/** What the build hands to the app: a checked sheet or the shared files without texts, with their planned conditions. */
+/**
+ * What the build hands to the app: a checked sheet or the shared files without texts and cases, with their planned
+ * conditions. Cases prove a sheet where it is made; nothing on the phone reads them.
+ */
 import type { Plan } from "../expr/run.js";
 import type { Common, Sheet, SheetTexts } from "./schema-types.js";
 
-export type BareSheet = Omit<Sheet, "texts">;
-export type BareCommon = Omit<Common, "texts">;
+export type BareSheet = Omit<Sheet, "texts" | "cases">;
+export type BareCommon = Omit<Common, "texts" | "cases">;
 
 /** Plans are keyed by path: `rules/whl.r01/when`, `rules/ID/supports/0`, `limits/ID/applies`, `gates/ID/trips/0` … */
 export type Plans = Readonly<Record<string, Plan>>;

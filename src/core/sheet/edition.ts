@@ -1,5 +1,5 @@
 /** The text whose hash names an edition of a sheet: its meaning without shown texts. Computes no hash itself. */
-import type { BareCommon, BareSheet } from "./built.js";
+import type { Common, Sheet } from "./schema-types.js";
 
 /** JSON with object keys in code-unit order and no white space: equal values give equal text. */
 export function canonicalText(value: unknown): string {
@@ -17,7 +17,7 @@ export function canonicalText(value: unknown): string {
  * order (the first is what the point's bare name means), so they stand as pairs. Cases are kept in: they are part
  * of what an edition promises.
  */
-export function editionText(bare: BareSheet | BareCommon): string {
+export function editionText(bare: Omit<Sheet, "texts"> | Omit<Common, "texts">): string {
   if (!("points" in bare)) return canonicalText({ ...bare, texts: undefined });
   const points = bare.points.map((point) => ({ ...point, fields: Object.entries(point.fields) }));
   return canonicalText({ ...bare, points, texts: undefined });

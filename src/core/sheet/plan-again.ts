@@ -24,8 +24,8 @@ export function planAgain(
   sheets: readonly Edition<BareSheet>[],
   around: Surroundings = {},
 ): Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }> {
-  const whole = { ...common.bare, texts: {} };
-  const parts = sheets.map((s) => partOfSheet({ ...s.bare, texts: {} }));
+  const whole = { ...common.bare, texts: {}, cases: [] };
+  const parts = sheets.map((s) => partOfSheet({ ...s.bare, texts: {}, cases: [] }));
   const plan = (part: Part): Result<Plans> => {
     const report = reporting(pathOnly);
     const c = checking(lookupFor(part, whole, parts), report);

@@ -15,6 +15,7 @@ test("a reply pressed in one window stands in the other", async ({ context, site
   await expect(second.reply(pressed.words)).toHaveAttribute("aria-pressed", "true");
 
   // The other way round, while both show the same point.
+  await first.wentOn(pressed);
   await first.open(pressed.hash);
   const other = await second.anotherReply();
   await expect(first.reply(other.words)).toHaveAttribute("aria-pressed", "true");

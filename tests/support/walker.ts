@@ -126,6 +126,14 @@ export class Walker {
     return this.pressReply(this.page.locator("main .replies > .reply[aria-pressed=false]:not([aria-haspopup])").last());
   }
 
+  /**
+   * Waits until the round has left the point by itself, as it does a moment after the reply that completes a point
+   * with others of its place still open. Whoever opens the point again before that is carried off it.
+   */
+  async wentOn(pressed: Pressed): Promise<void> {
+    await expect.poll(() => new URL(this.page.url()).hash).not.toBe(pressed.hash);
+  }
+
   /** Takes a picture from the album at the open point. */
   async addPicture(): Promise<void> {
     const picture = fileURLToPath(new URL("../../public/icons/leadlamp-512.png", import.meta.url));

@@ -12,7 +12,7 @@ import type { OnDesk } from "./on-visit.js";
 
 /** Rows drawn before the rest is asked for: a long list is not read on a phone anyway. */
 const SHOWN = 40;
-/** Replies that would settle most, before the rest is asked for. */
+/** Points that would settle most, before the rest is asked for. */
 const SETTLE_SHOWN = 5;
 
 function Worst({ on, line }: { readonly on: OnDesk; readonly line: FindingLine }) {
@@ -75,7 +75,11 @@ function Settle({ view }: { readonly view: FindingsView }) {
         />
       ))}
       {shown.length < view.settle.length && (
-        <ListRow folded title={t("findings.all", { n: view.settle.length })} onPress={() => setAll(true)} />
+        <ListRow
+          folded
+          title={t("findings.more", { n: view.settle.length - shown.length })}
+          onPress={() => setAll(true)}
+        />
       )}
     </Band>
   );

@@ -71,6 +71,34 @@ test("below certain, the trace ends with what would settle it", async () => {
   expect(steps.filter(({ kind }) => kind === "To settle it").map(({ says }) => says)).toContain("Noise");
 });
 
+test("what would settle more is one row a point: where it waits, how many findings it decides, the gravest first", async () => {
+  const { telling, assessment } = await judged([rough]);
+  const waits = (point: string, place: string, ...decides: readonly string[]) => ({
+    point,
+    place,
+    because: decides[0] ?? "",
+    decides,
+    closer: false,
+  });
+  const corners = ["FL", "FR", "axle-F"].map((place) => waits("hub.float", place, "hub.r2"));
+  const settle = [waits("hub.float", "FL", "hub.r2", "hub.r1"), waits("hub.noise", "car", "hub.r1"), ...corners];
+  expect(findingsView(telling, { ...assessment, settle }).settle).toEqual([
+    {
+      id: "hub.float",
+      title: "Float",
+      places: "Front left, Front right and 1 more",
+      second: "Front left, Front right and 1 more. Would decide 2 findings: Too much play. · The race breaks up.",
+      href: "#/visit/v/round/w7-hang/FL/hub.float",
+    },
+    {
+      id: "hub.noise",
+      title: "Noise",
+      second: "Would decide 1 finding: The race breaks up.",
+      href: "#/visit/v/round/w0-talk/car/hub.noise",
+    },
+  ]);
+});
+
 test("a reading too close to call leads back to its own screen", async () => {
   const { telling, assessment } = await judged([float("0.26")]);
   const view = findingView(telling, assessment, "hub.play", "FR");
@@ -104,6 +132,7 @@ test("a tripped gate tells what tripped it and its danger; one not cleared only 
   if (!gate) throw new Error("the small sheets have a gate");
   const line = gateLine(tripped.telling, gate, tripped.state);
   expect(line).toMatchObject({ state: "tripped", stateWords: "Stopped", says: "Do not drive." });
+  expect(line.href).toBe("#/visit/v/gate/gate.road");
   expect(line.cautions.map(({ word, not }) => [word, not])).toEqual([["Danger", "Do not drive."]]);
   const open = await judged([]);
   const [shut] = open.assessment.gates;

@@ -2,12 +2,13 @@
  * The findings as the screen shows them: counts by mark, one plain sentence, the worst one open, the rest as rows,
  * what was not looked at with its reason, what would settle more. Pure; the judgement comes from core/assess.
  */
-import type { Assessment, Fault, PointState } from "../../core/assess/contract.js";
+import type { Assessment, Fault, PointState, Settle } from "../../core/assess/contract.js";
 import { faultKey } from "../../core/record/index.js";
 import { MARKS, type MarkKind } from "../../core/report/index.js";
 import { t } from "../texts/index.js";
-import { type Step, settleHref, settleText, type Telling, traceOf, worstFirst } from "./because.js";
+import { type Step, type Telling, traceOf, worstFirst } from "./because.js";
 import { becauseSays, capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
+import { byPoint, type PointRow, pointRow } from "./point-rows.js";
 import { to } from "./routes.js";
 
 /** A reply that would decide more than these is told by the first. */
@@ -46,12 +47,8 @@ export interface FindingsView {
     readonly second: string;
     readonly href: string;
   }[];
-  readonly settle: readonly {
-    readonly id: string;
-    readonly title: string;
-    readonly second: string;
-    readonly href?: string;
-  }[];
+  /** One row a point, the gravest it would decide first. */
+  readonly settle: readonly (PointRow & { readonly second: string })[];
 }
 
 /** What a fault says of itself beside its name: place, closeness, how sure, who changed the grade. */
@@ -117,9 +114,21 @@ function sentence(assessment: Assessment, notLooked: number, cannot: number): st
   return [first, ...(rest.length > 0 ? rest : [t("findings.sentence.all")])].join(" ");
 }
 
-/** The findings a reply would decide, each named once. */
-const decides = ({ known, who }: Telling, rules: readonly string[]): string =>
-  [...new Set(rules.map((rule) => becauseSays(known, rule, who)))].slice(0, MOST_DECIDED).join(" · ");
+/** How many findings a reply would decide, each counted and named once; the first few by name. */
+function decides({ known, who }: Telling, rules: readonly string[]): string {
+  const names = [...new Set(rules.map((rule) => becauseSays(known, rule, who)))];
+  return t("findings.decides", { n: names.length, which: names.slice(0, MOST_DECIDED).join(" · ") });
+}
+
+/** One point with every place it waits at, and all that replies to it would decide. */
+function settleRow(telling: Telling, waiting: readonly [Settle, ...Settle[]]): FindingsView["settle"][number] {
+  const row = pointRow(telling, waiting);
+  const told = decides(
+    telling,
+    waiting.flatMap((one) => one.decides),
+  );
+  return { ...row, second: row.places === undefined ? told : `${row.places}. ${told}` };
+}
 
 /** Everything the findings screen shows, before any filter. */
 export function findingsView(telling: Telling, assessment: Assessment): FindingsView {
@@ -146,12 +155,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
       second: capital(placeName(known, point.place)),
       href: pointHref(telling, point),
     })),
-    settle: assessment.settle.map((one) => ({
-      id: `${one.point} ${one.place}`,
-      title: settleText(telling, one),
-      second: decides(telling, one.decides),
-      ...settleHref(telling, one),
-    })),
+    settle: byPoint(assessment.settle).map((waiting) => settleRow(telling, waiting)),
   };
 }
 

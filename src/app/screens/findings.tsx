@@ -3,13 +3,15 @@ import { useState } from "preact/hooks";
 import type { MarkKind } from "../../core/report/marks.js";
 import { CountStrip } from "../parts/count-strip.js";
 import { EmptyState, Notice } from "../parts/notice.js";
-import { Pool } from "../parts/pool.js";
+import { Band, Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 
 import { carTitle } from "../state/car-view.js";
+import { complaintLines } from "../state/complaint-lines.js";
 import { findingsView } from "../state/findings-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
+import { ComplaintRows } from "./complaint-rows.js";
 import { FindingLines } from "./finding-lines.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -18,6 +20,7 @@ import { WorstCaution } from "./worst-caution.js";
 function FindingsBody({ on }: { readonly on: OnDesk }) {
   const [chosen, setChosen] = useState<MarkKind>();
   const view = findingsView(on.telling, on.assessment);
+  const complaints = complaintLines(on.telling, on.visit, on.assessment.suggested);
   return (
     <>
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
@@ -52,6 +55,11 @@ function FindingsBody({ on }: { readonly on: OnDesk }) {
               action={{ words: t("findings.start"), href: to("round", { visit: on.param }) }}
             />
           </Pool>
+        )}
+        {chosen === undefined && complaints.length > 0 && (
+          <Band heading={t("visit.complaints")}>
+            <ComplaintRows lines={complaints} visit={on.param} />
+          </Band>
         )}
       </main>
       <Sections visit={on.param} here="findings" />

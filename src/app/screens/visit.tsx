@@ -12,6 +12,7 @@ import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
 import { AddSheet, useMoreSheets } from "./add-sheet.js";
+import { ComplaintRows } from "./complaint-rows.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
@@ -20,16 +21,14 @@ type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen";
 
 function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) => void }) {
   const { journal } = useApp();
-  const view = visitView(on.known, on.visit, on.assessment);
+  const view = visitView(on.telling, on.visit, on.assessment);
   const more = useMoreSheets(on);
   const writer = journal.writer.value;
   const steps = writer === undefined ? 0 : undoable(on.visit, writer).length;
   return (
     <>
       <Band heading={t("visit.complaints")}>
-        {view.complaints.map((one) => (
-          <ListRow key={one.id} title={one.text} second={one.second} />
-        ))}
+        <ComplaintRows lines={view.complaints} visit={on.param} />
         {view.complaints.length === 0 && <p class="remark">{t("visit.no-complaint")}</p>}
         {!view.closed && (
           <div class="acts">

@@ -1,8 +1,9 @@
-/** A visit's own page as data: complaints with what they may be, sheets and how far they are looked at. Pure. */
+/** A visit's own page as data: complaints with what they put first, sheets and how far they are looked at. Pure. */
 import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
 import { t } from "../texts/index.js";
-import type { Knowledge } from "./knowledge.js";
+import type { Telling } from "./because.js";
+import { type ComplaintLine, complaintLines } from "./complaint-lines.js";
 import { odometerText } from "./odometer.js";
 
 /** Characters of an edition that tell it from another at a glance. */
@@ -10,7 +11,7 @@ const EDITION_SHOWN = 8;
 
 export interface VisitView {
   readonly closed: boolean;
-  readonly complaints: readonly { readonly id: string; readonly text: string; readonly second?: string }[];
+  readonly complaints: readonly ComplaintLine[];
   readonly odometer: string;
   readonly sheets: readonly {
     readonly id: string;
@@ -23,25 +24,12 @@ export interface VisitView {
   readonly unreadable: number;
 }
 
-/** Suspects of a known complaint, the likeliest first. */
-function suspects(known: Knowledge, complaint: string | undefined): string | undefined {
-  const text = complaint === undefined ? undefined : known.words.complaints[complaint];
-  const listed = known.common.complaints.find((one) => one.id === complaint);
-  if (!text || !listed) return undefined;
-  const names = [...listed.suspects]
-    .sort((a, b) => b.weight - a.weight)
-    .map(({ suspect }) => text.suspects[suspect] ?? suspect);
-  return `${text.name}: ${names.join(", ")}`;
-}
-
-export function visitView(known: Knowledge, visit: VisitState, assessment: Assessment): VisitView {
+export function visitView(telling: Telling, visit: VisitState, assessment: Assessment): VisitView {
+  const { known } = telling;
   const odometer = visit.odometer.at(-1)?.value;
   return {
     closed: visit.closed !== undefined,
-    complaints: visit.complaints.map(({ id, value }) => {
-      const second = suspects(known, value.complaint);
-      return { id, text: `“${value.text}”`, ...(second === undefined ? {} : { second }) };
-    }),
+    complaints: complaintLines(telling, visit, assessment.suggested),
     odometer: odometer ? odometerText(odometer) : t("visit.no-odometer"),
     sheets: visit.sheets.map((sheet) => {
       const coverage = assessment.coverage.find((one) => one.sheet === sheet.id);

@@ -31,8 +31,6 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   const visit = [...found.values()].map((hash) => /#\/visit\/([^/]+)/.exec(hash)?.[1]).find((id) => id !== undefined);
   if (visit === undefined) throw new Error("no visit was found by following links");
   found.set("demo", "#/demo");
-  // A gate is named in its notices; its own address is for coming back to it.
-  found.set("gate", `#/visit/${visit}/gate/gate.no-road`);
   await openScreen(walker, `#/visit/${visit}/round`);
   await expect(page).toHaveURL(/\/round\/.+/);
   found.set("point", hashOf(page));

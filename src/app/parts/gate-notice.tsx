@@ -4,11 +4,17 @@ import { TickIcon } from "./icons.js";
 import { ListRow } from "./list-row.js";
 import type { GateNoticeProps } from "./props-telling.js";
 
-export function GateNotice({ state, title, stateWords, says, first = [], cautions = [] }: GateNoticeProps) {
+export function GateNotice({ state, title, href, stateWords, says, first = [], cautions = [] }: GateNoticeProps) {
   return (
     <section class={`gate ${state}`}>
       <h2>
-        {title}
+        {href === undefined ? (
+          title
+        ) : (
+          <a class="plain-link" href={href}>
+            {title}
+          </a>
+        )}
         <span>
           {state === "cleared" && <TickIcon />}
           {stateWords}

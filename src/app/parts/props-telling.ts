@@ -71,6 +71,8 @@ export interface GateNoticeProps {
   readonly state: "tripped" | "cleared" | "not-cleared";
   /** 'Road test' */
   readonly title: string;
+  /** Its own page; absent there. */
+  readonly href?: string | undefined;
   /** 'Stopped', 'Not cleared: do this first', 'Cleared'. */
   readonly stateWords: string;
   readonly says?: string | undefined;

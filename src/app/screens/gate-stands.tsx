@@ -13,13 +13,14 @@ import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import type { OnDesk } from "./on-visit.js";
 
-/** A gate as its notice. */
-export function GateLineNotice({ line }: { readonly line: GateLine }) {
+/** A gate as its notice; `alone`: on its own page, where it leads nowhere. */
+export function GateLineNotice({ line, alone }: { readonly line: GateLine; readonly alone?: boolean }) {
   const says = [line.says, line.missing, line.unproven].filter(Boolean).join(" ");
   return (
     <GateNotice
       state={line.state}
       title={line.title}
+      href={alone ? undefined : line.href}
       stateWords={line.stateWords}
       {...(says === "" ? {} : { says })}
       first={line.first}

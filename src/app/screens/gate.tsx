@@ -20,7 +20,7 @@ export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
           title={line.title}
           second={t("gate.guards", { what: line.guards })}
         >
-          <GateLineNotice line={line} />
+          <GateLineNotice line={line} alone />
         </Plain>
       );
     }}

@@ -25,9 +25,15 @@ function StateBand({
 }) {
   const carState = on.known.states.get(state);
   const gate = carState && gateBefore(on.assessment, on.visit.notes, carState, "");
-  const guarded = gate && t("where.gate", { gate: on.known.words.gates[gate.gate]?.name ?? gate.gate });
   return (
-    <Band heading={stateName(on.known, state)} aside={guarded}>
+    <Band heading={stateName(on.known, state)}>
+      {gate && (
+        <ListRow
+          folded
+          title={t("where.gate", { gate: on.known.words.gates[gate.gate]?.name ?? gate.gate })}
+          href={to("gate", { visit: on.param, gate: gate.gate })}
+        />
+      )}
       {stops.map((stop) => {
         const first = whereToGoOn(on.known, [stop], on.visit.replies, undefined);
         return (

@@ -75,6 +75,8 @@ export interface GateLine {
   readonly id: string;
   readonly state: "tripped" | "cleared" | "not-cleared";
   readonly title: string;
+  /** Its own page. */
+  readonly href: string;
   readonly stateWords: string;
   readonly says: string;
   readonly guards: string;
@@ -140,6 +142,7 @@ export function gateLine(telling: Telling, gate: GateState, visit: Pick<VisitSta
     id: gate.gate,
     state,
     title: text?.name ?? gate.gate,
+    href: to("gate", { visit: telling.visit, gate: gate.gate }),
     stateWords: t(`gate.${state}`),
     says: state === "tripped" ? (text?.tripped ?? "") : state === "not-cleared" ? (text?.first ?? "") : "",
     guards: isAct(gate.guards) ? t(`gate.act.${gate.guards}`) : stateName(known, gate.guards),

@@ -1,6 +1,6 @@
 /**
- * Every screen of the route table in both themes: axe finds nothing, nothing is wider than the phone, the policy is
- * kept. LEADLAMP_SHOTS=folder leaves a picture of each to look at.
+ * Every screen of the route table in both themes: axe finds nothing, nothing is wider than the phone or too small to
+ * read, the policy is kept. LEADLAMP_SHOTS=folder leaves a picture of each to look at.
  */
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
@@ -8,13 +8,14 @@ import AxeBuilder from "@axe-core/playwright";
 import { demoAddresses } from "../../src/app/demo/addresses.js";
 import { expect, test } from "../support/harness.js";
 import { openScreen } from "../support/route-walk.js";
+import { tooSmall } from "../support/small-text.js";
 import { Walker } from "../support/walker.js";
 
 const SHOTS = process.env["LEADLAMP_SHOTS"];
 const WIDTHS = [390, 360, 320];
 
 for (const theme of ["dark", "light"] as const) {
-  test(`every screen, ${theme === "dark" ? "under the car" : "daylight"}: axe finds nothing, nothing is wider than the phone`, async ({
+  test(`every screen, ${theme === "dark" ? "under the car" : "daylight"}: axe finds nothing, nothing is wider than the phone or too small to read`, async ({
     page,
     site,
   }) => {
@@ -38,6 +39,9 @@ for (const theme of ["dark", "light"] as const) {
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
         expect.soft(wider, `${name} at ${width} px`).toBeLessThanOrEqual(0);
+        // A drawing measures itself after the page has its new width.
+        const later = expect.configure({ soft: true, timeout: 5_000 });
+        await later.poll(() => tooSmall(page), `${name} at ${width} px, too small to read`).toEqual([]);
       }
       await page.setViewportSize({ width: 390, height: 844 });
     }

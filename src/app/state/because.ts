@@ -179,14 +179,16 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   const settle =
     fault.sure === "certain"
       ? []
-      : fault.settle.slice(0, 2).map(
-          (one, index): Step => ({
-            id: `settle-${index}`,
-            kind: t("finding.to-settle"),
-            says: settleText(telling, one),
-            ...settleHref(telling, one),
-          }),
-        );
+      : answerable(telling, fault.settle)
+          .slice(0, 2)
+          .map(
+            (one, index): Step => ({
+              id: `settle-${index}`,
+              kind: t("finding.to-settle"),
+              says: settleText(telling, one),
+              ...settleHref(telling, one),
+            }),
+          );
   return [...steps, so, ...settle];
 }
 
@@ -213,6 +215,12 @@ export function settleHref(
   const state = known.points.get(one.point)?.point.states[0];
   return state === undefined ? {} : { href: to("point", { visit, state, place: one.place, point: one.point }) };
 }
+
+/** Those that can be answered in this visit: a point of a sheet that is not open has neither words nor a place here. */
+export const answerable = <One extends { readonly point: string; readonly place: string }>(
+  telling: Pick<Telling, "known" | "visit" | "car">,
+  all: readonly One[],
+): readonly One[] => all.filter((one) => settleHref(telling, one).href !== undefined);
 
 /** Faults worst first, then surer first, then as they stand in the round. */
 export function worstFirst(faults: readonly Fault[]): readonly Fault[] {

@@ -5,7 +5,7 @@
 import type { CautionDue, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import { clock, day, isTextKey, t } from "../texts/index.js";
-import { settleHref, settleText, type Telling } from "./because.js";
+import { answerable, settleHref, settleText, type Telling } from "./because.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
 import { atPlace, faultSays, type Knowledge, placeName, stateName } from "./knowledge.js";
 import { to } from "./routes.js";
@@ -108,13 +108,11 @@ function firstOf(telling: Telling, gate: GateState): GateLine["first"] {
   return [
     ...faults,
     // Points of sheets that are not open here can't be answered here: their sheets are named instead.
-    ...gate.first
-      .filter((one) => settleHref(telling, one).href !== undefined)
-      .map((one) => ({
-        id: `${one.point} ${one.place}`,
-        words: settleText(telling, one),
-        ...settleHref(telling, one),
-      })),
+    ...answerable(telling, gate.first).map((one) => ({
+      id: `${one.point} ${one.place}`,
+      words: settleText(telling, one),
+      ...settleHref(telling, one),
+    })),
   ];
 }
 

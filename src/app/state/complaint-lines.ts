@@ -4,7 +4,7 @@
  */
 import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
-import type { Telling } from "./because.js";
+import { answerable, type Telling } from "./because.js";
 import type { Knowledge } from "./knowledge.js";
 import { byPoint, type PointRow, pointRow } from "./point-rows.js";
 
@@ -55,9 +55,9 @@ export function complaintLines(
     const second = suspects(telling.known, value.complaint);
     const rows = visit.closed
       ? []
-      : byPoint(suggestedBy(telling.known, value.complaint, suggested))
-          .map((waiting) => pointRow(telling, waiting))
-          .filter((row) => row.href !== undefined);
+      : byPoint(answerable(telling, suggestedBy(telling.known, value.complaint, suggested))).map((waiting) =>
+          pointRow(telling, waiting),
+        );
     return {
       id,
       text: `“${value.text}”`,

@@ -6,7 +6,7 @@ import type { Assessment, Fault, PointState, Settle } from "../../core/assess/co
 import { faultKey } from "../../core/record/index.js";
 import { MARKS, type MarkKind } from "../../core/report/index.js";
 import { t } from "../texts/index.js";
-import { type Step, type Telling, traceOf, worstFirst } from "./because.js";
+import { answerable, type Step, type Telling, traceOf, worstFirst } from "./because.js";
 import { becauseSays, capital, faultSays, placeName, pointName, stateName } from "./knowledge.js";
 import { byPoint, type PointRow, pointRow } from "./point-rows.js";
 import { to } from "./routes.js";
@@ -155,7 +155,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
       second: capital(placeName(known, point.place)),
       href: pointHref(telling, point),
     })),
-    settle: byPoint(assessment.settle).map((waiting) => settleRow(telling, waiting)),
+    settle: byPoint(answerable(telling, assessment.settle)).map((waiting) => settleRow(telling, waiting)),
   };
 }
 

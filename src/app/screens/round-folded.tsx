@@ -1,7 +1,7 @@
 /** Below the open point: the folded points, entering several in one step, all places. */
 import { ListRow } from "../parts/list-row.js";
 import { useApp } from "../state/app.js";
-import { gateBefore } from "../state/gates.js";
+import { mayEnterSeveral } from "../state/gates.js";
 import type { RoundView } from "../state/round-view.js";
 import { to } from "../state/routes.js";
 import { restOfPlace, sameElsewhere } from "../state/sweep.js";
@@ -21,9 +21,7 @@ export function FoldedPoints({
   const { router } = useApp();
   const looking = lookingAt(on);
   const carState = on.known.states.get(view.stop.state);
-  const isGated = carState !== undefined && gateBefore(on.assessment, on.visit.notes, carState) !== undefined;
-  // Several replies in one step are for what was looked at; behind a gate nothing was.
-  const mayEnter = on.visit.closed === undefined && !isGated;
+  const mayEnter = carState !== undefined && mayEnterSeveral(on.assessment, on.visit, carState);
   const rest = mayEnter && restOfPlace(looking, view.stop).enters.length > 1;
   const same = mayEnter && sameElsewhere(looking, view.open.at).length > 0;
   return (

@@ -41,3 +41,13 @@ export function gateBefore(
   );
   return standing.find((gate) => gate.state === "tripped") ?? standing[0];
 }
+
+/**
+ * Whether several replies may be entered in one step at a car state: they stand for what was looked at, and behind a
+ * shut gate nothing was.
+ */
+export const mayEnterSeveral = (
+  assessment: Pick<Assessment, "gates">,
+  visit: Pick<VisitState, "notes" | "closed">,
+  state: Pick<CarState, "id" | "lifted">,
+): boolean => visit.closed === undefined && gateBefore(assessment, visit.notes, state) === undefined;

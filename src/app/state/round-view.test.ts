@@ -4,7 +4,7 @@ import type { Asked, GateState } from "../../core/assess/contract.js";
 import { foldVisit } from "../../core/record/index.js";
 import type { Audience, ReplyKey, ReplyValue } from "../../core/terms/index.js";
 import { nothingJudged } from "./before-judging.js";
-import { gateBefore } from "./gates.js";
+import { gateBefore, mayEnterSeveral } from "./gates.js";
 import { type Looking, roundView } from "./round-view.js";
 import { differing, isAnswered, wordsAfter } from "./standing.js";
 import { nextOpen, stopsOf, whereToGoOn } from "./stops.js";
@@ -201,4 +201,24 @@ test("the gate before lifting stands before every lifted state, and a sound plac
   expect(gateBefore({ gates }, (await looking([])).visit.notes, hang, "")?.gate).toBe("gate.test");
   const noted = (await looking([], "technician", "gate.test")).visit;
   expect(gateBefore({ gates }, noted.notes, hang, "")).toBeUndefined();
+});
+
+test("a shut gate hides 'no fault seen', also at a point of its own set that may be answered", async () => {
+  const road = { id: "w4-road", lifted: false };
+  const look = { ...(await looking([])), asked: [asked("hub.noise", "car", "w4-road")] };
+  const own: GateState = {
+    ...gateOf("w4-road", "not cleared"),
+    first: [{ point: "hub.noise", place: "car", because: "gate.test" }],
+  };
+  // Behind the open gate there is something to enter, so that what follows can fail.
+  expect(mayEnterSeveral({ gates: [gateOf("w4-road", "cleared")] }, look.visit, road)).toBe(true);
+  const [stop] = stopsOf(known, "technician", look, look.visit.replies);
+  expect(stop && restOfPlace(look, stop).enters).toHaveLength(1);
+  // The point itself is let through; entering several at once is not.
+  expect(gateBefore({ gates: [own] }, look.visit.notes, road, "hub.noise")).toBeUndefined();
+  for (const state of ["not cleared", "tripped"] as const)
+    expect(mayEnterSeveral({ gates: [{ ...own, state }] }, look.visit, road)).toBe(false);
+  const noted = (await looking([], "technician", "gate.test")).visit;
+  expect(mayEnterSeveral({ gates: [own] }, noted, road)).toBe(true);
+  expect(mayEnterSeveral({ gates: [{ ...own, state: "tripped" }] }, noted, road)).toBe(false);
 });

@@ -11,7 +11,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { t } from "../../src/app/texts/index.js";
 import { serve } from "../../src/cli/serve.js";
 import { type Chance, chance } from "../support/chance.js";
-import { acknowledged, inDatabase, logKept } from "../support/kept-log.js";
+import { acknowledged, inDatabase, logKept, settingsInDatabase } from "../support/kept-log.js";
 import { type Killable, openKillable } from "../support/killable.js";
 import { watchOffences } from "../support/offences.js";
 import { pressable, Walker } from "../support/walker.js";
@@ -109,6 +109,37 @@ test(`nothing acknowledged is lost over ${KILLS} kills (seed ${SEED})`, async ()
     // Replies were really pressed and kept between kills; how many depends on how busy the machine is.
     expect(replies).toBeGreaterThan(KILLS);
     await open?.close();
+  } finally {
+    await open?.kill().catch(() => undefined);
+    await serving.close().catch(() => undefined);
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+});
+
+test("walked on without a reply and killed, the app comes back to where one stood", async () => {
+  const profile = mkdtempSync(join(tmpdir(), "leadlamp-stood-"));
+  const serving = await serve({ port: 0 });
+  let open: Killable | undefined;
+  try {
+    open = await openKillable(profile);
+    const before = new Walker(open.page, serving.address);
+    await before.newCar("Walked round");
+    await before.newVisit();
+    const answered = await before.firstReply();
+    await before.wentOn(answered);
+    await before.goOn();
+    await before.goOn();
+    const stood = new URL(before.page.url()).hash;
+    const [, , , , state, place, point] = stood.split("/").map(decodeURIComponent);
+    const remembered = () => settingsInDatabase(before.page, "leadlamp.at.");
+    await expect.poll(remembered).toEqual([expect.stringContaining(`${state} ${place} ${point}`)]);
+    await open.kill();
+
+    open = await openKillable(profile);
+    const after = new Walker(open.page, serving.address);
+    await after.open(`#/visit/${stood.split("/")[2]}/round`);
+    await expect.poll(() => new URL(after.page.url()).hash).toBe(stood);
+    await open.close();
   } finally {
     await open?.kill().catch(() => undefined);
     await serving.close().catch(() => undefined);

@@ -110,7 +110,7 @@ test("every rule, job and complaint is told in words to everyone who looks", () 
   for (const telling of tellings) {
     const rules = [...known.rules.keys()].map((rule) => becauseSays(known, rule, telling.who));
     const jobs = [...known.jobs.keys()].map((job) => Object.values(jobSays(known, job, telling.who)));
-    const said = complaints.map((id) => ({ id, at: { wall: 1, count: 0 }, by: "p", value: { text: "…", complaint: id } }));
+    const said = complaints.map((id) => ({ id, at: { wall: 1, count: 0 }, by: "p", value: { replaces: [], text: "…", complaint: id } }));
     const lines = complaintLines(telling, { ...foldVisit([]), complaints: said }, judged(0, 0).suggested);
     expect(raw([rules, jobs, lines])).toEqual([]);
     expect(lines.some(({ first }) => first.length > 0)).toBe(true);

@@ -51,6 +51,28 @@ export interface InDatabase {
   readonly newestReply: string | undefined;
 }
 
+/** What the page's database holds beside the record under names that begin with `prefix`, read past the app. */
+export const settingsInDatabase = (page: Page, prefix: string): Promise<readonly string[]> =>
+  page.evaluate(async (begin) => {
+    const found: string[] = [];
+    for (const { name } of await indexedDB.databases()) {
+      if (name === undefined) continue;
+      const database = await new Promise<IDBDatabase>((resolve, reject) => {
+        const opening = indexedDB.open(name);
+        opening.onsuccess = () => resolve(opening.result);
+        opening.onerror = () => reject(opening.error);
+      });
+      if (database.objectStoreNames.contains("settings")) {
+        const store = database.transaction("settings").objectStore("settings");
+        const [names, values] = [store.getAllKeys(), store.getAll()];
+        await new Promise((resolve) => values.addEventListener("success", resolve));
+        found.push(...values.result.filter((_, n) => String(names.result[n]).startsWith(begin)).map(String));
+      }
+      database.close();
+    }
+    return found;
+  }, prefix);
+
 /** Reads the page's database past the app. */
 export async function inDatabase(page: Page): Promise<InDatabase> {
   const found = await page.evaluate(async () => {

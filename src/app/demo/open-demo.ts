@@ -188,7 +188,7 @@ export async function openDemo(app: App): Promise<void> {
     await write(app);
     await app.journal.refresh();
     await closeFirst(app);
-    rememberPoint(app.remembered, DEMO_SECOND, LEFT_AT);
+    await app.store.keepSetting(...rememberPoint(app.remembered, DEMO_SECOND, LEFT_AT));
   }
   await app.journal.refresh();
   app.router.swap(to("car", { car: paramOf(DEMO_CAR) }));

@@ -8,7 +8,7 @@ import { roundView } from "../state/round-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type PointAt, pointText } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
-import { recallPoint, rememberPoint } from "../state/where-one-was.js";
+import { recallPoint, refreshPoint, rememberPoint } from "../state/where-one-was.js";
 import { t } from "../texts/round.js";
 import { SpokenTitle, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -24,11 +24,11 @@ const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.R
 const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
 
 function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
-  const { remembered } = useApp();
+  const { remembered, store } = useApp();
   const [over, setOver] = useState<RoundOver>();
   const answering: Answering = useAnswering(on, at);
   useEffect(
-    () => rememberPoint(remembered, on.stream, at, on.visit.replies),
+    () => void store.keepSetting(...rememberPoint(remembered, on.stream, at, on.visit.replies)),
     [on.stream, at.state, at.place, at.point],
   );
   const view = roundView(lookingAt(on), at);
@@ -79,12 +79,14 @@ function NotAsked({ on }: { readonly on: OnDesk }) {
 
 /** The round without a point in its address goes on where one was. */
 function GoOn({ on }: { readonly on: OnDesk }) {
-  const { router, remembered } = useApp();
+  const { router, remembered, store } = useApp();
+  const [fresh, setFresh] = useState(false);
   const stops = stopsOf(on.known, on.who, on.assessment, on.visit.replies);
   const at = whereToGoOn(on.known, stops, on.visit.replies, recallPoint(remembered, on.stream, on.visit.replies));
-  const href = at && to("point", { visit: on.param, ...at });
+  const href = at && fresh && to("point", { visit: on.param, ...at });
+  useEffect(() => void refreshPoint(remembered, store, on.stream).then(() => setFresh(true)), []);
   useEffect(() => {
-    if (href !== undefined) router.swap(href);
+    if (href) router.swap(href);
   }, [href, router]);
   return at ? null : <NotAsked on={on} />;
 }

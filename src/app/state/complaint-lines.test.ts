@@ -11,7 +11,7 @@ const said = (text: string, complaint?: string): VisitState["complaints"][number
   id: `said ${text}`,
   at: { wall: 1, count: 0 },
   by: "p",
-  value: { text, ...(complaint === undefined ? {} : { complaint }) },
+  value: { replaces: [], text, ...(complaint === undefined ? {} : { complaint }) },
 });
 const first = (point: string, place: string, because = "sym.hum"): Opened => ({ point, place, because });
 const SUGGESTED = [first("hub.spin", "FL"), first("hub.spin", "FR"), first("hub.float", "FR")];
@@ -37,7 +37,7 @@ test("words nobody knows suggest nothing, and a closed visit suggests nothing an
   const closed: VisitState = {
     ...foldVisit([]),
     complaints: [said("It hums", "sym.hum")],
-    closed: { id: "x", at: { wall: 2, count: 0 }, by: "p", value: { assessment: "blob", engine: "1" } },
+    closed: { id: "x", at: { wall: 2, count: 0 }, by: "p", value: { replaces: [], assessment: "blob", engine: "1" } },
   };
   expect(complaintLines(telling, closed, SUGGESTED)[0]).toMatchObject({ second: "Hum: Hub", first: [], more: 0 });
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { VisitState } from "../../core/record/index.js";
 import { keyText, type ReplyKey } from "../../core/terms/index.js";
 import type { TextShelf } from "./settings.js";
-import { recallPoint, rememberPoint } from "./where-one-was.js";
+import { recallPoint, refreshPoint, rememberPoint } from "./where-one-was.js";
 
 function shelf(): TextShelf {
   const kept = new Map<string, string>();
@@ -53,4 +53,20 @@ test("a place set without looking at replies holds against all of them", () => {
   const kept = shelf();
   rememberPoint(kept, "visit:1", at("whl.seal"));
   expect(recallPoint(kept, "visit:1", replies("whl.spin", "whl.rock"))).toEqual(at("whl.seal"));
+});
+
+test("what is kept beside the record is newer than the text store of a killed browser; without it that stands", async () => {
+  const kept = shelf();
+  const stale = shelf();
+  rememberPoint(stale, "visit:1", at("whl.spin"), replies("whl.spin"));
+  const [name, text] = rememberPoint(kept, "visit:1", at("whl.seal"), replies("whl.spin"));
+  const store = (value: unknown) => ({
+    setting: async (asked: string) => ({ ok: true, value: asked === name ? value : undefined }) as const,
+  });
+  await refreshPoint(stale, store(undefined), "visit:1");
+  expect(recallPoint(stale, "visit:1", replies("whl.spin"))).toEqual(at("whl.spin"));
+  await refreshPoint(stale, store(text), "visit:1");
+  expect(recallPoint(stale, "visit:1", replies("whl.spin"))).toEqual(at("whl.seal"));
+  // A reply tells by itself where it was given: it needs no step kept beside it.
+  expect(recallPoint(stale, "visit:1", replies("whl.spin", "whl.rock"))).toEqual(at("whl.rock"));
 });

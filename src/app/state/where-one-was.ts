@@ -1,8 +1,9 @@
 /**
- * Where a person was in a visit, to go on there. Remembered in the phone's small text store, which a killed browser
- * may find seconds old; the record is not, so a reply kept since then wins. Knows no screen.
+ * Where a person was in a visit, to go on there. Remembered in the phone's small text store, which answers at once but
+ * which a killed browser may find seconds old, and kept in the store beside the record, which is never older than the
+ * last step. A reply kept since then wins over both. Knows no screen.
  */
-import { compareStamps, type Stamp, type VisitState } from "../../core/record/index.js";
+import { compareStamps, type Stamp, type Store, type VisitState } from "../../core/record/index.js";
 import type { TextShelf } from "./settings.js";
 import type { PointAt } from "./standing.js";
 
@@ -21,10 +22,23 @@ function newestReply(replies: Replies): { readonly at: PointAt; readonly stamp: 
   return newest;
 }
 
-/** Keeps where the person is, together with the newest reply there was by then; without `replies` no reply outdates it. */
-export function rememberPoint(shelf: TextShelf, visit: string, at: PointAt, replies?: Replies): void {
+type Memory = readonly [name: string, text: string];
+
+/**
+ * Remembers where the person is, together with the newest reply there was by then; without `replies` no reply outdates
+ * it. Gives what {@link Store.keepSetting} takes, for a step that no reply tells of.
+ */
+export function rememberPoint(shelf: TextShelf, visit: string, at: PointAt, replies?: Replies): Memory {
   const stamp = replies ? newestReply(replies)?.stamp : { wall: Number.MAX_SAFE_INTEGER, count: 0 };
-  shelf.put(keyFor(visit), `${at.state} ${at.place} ${at.point} ${stampText(stamp)}`.trimEnd());
+  const memory: Memory = [keyFor(visit), `${at.state} ${at.place} ${at.point} ${stampText(stamp)}`.trimEnd()];
+  shelf.put(...memory);
+  return memory;
+}
+
+/** Brings the small text store up to what is kept beside the record, once, when the app comes back to a visit. */
+export async function refreshPoint(shelf: TextShelf, store: Pick<Store, "setting">, visit: string): Promise<void> {
+  const kept = await store.setting(keyFor(visit));
+  if (kept.ok && typeof kept.value === "string") shelf.put(keyFor(visit), kept.value);
 }
 
 /** Where the person was: as remembered, or at the reply kept since. Undefined when neither is known. */

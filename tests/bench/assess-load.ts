@@ -12,7 +12,7 @@ const POINTS = 20;
 const JOINTS = 100;
 const RULES = 25;
 /** Terms of rule n: point → the words that make it true, how it is joined to the terms before, and negated or not. */
-interface Term {
+export interface Term {
   readonly point: number;
   readonly words: readonly string[];
   readonly join: "&&" | "||";
@@ -29,7 +29,7 @@ function steps(seed: number): () => number {
 
 const draw = steps(20_260_504);
 const pick = (n: number): number => Math.floor(draw() * n);
-const RULE_TERMS: readonly (readonly Term[])[] = Array.from({ length: RULES }, () =>
+export const RULE_TERMS: readonly (readonly Term[])[] = Array.from({ length: RULES }, () =>
   Array.from(
     { length: 2 + pick(5) },
     (): Term => ({
@@ -40,7 +40,7 @@ const RULE_TERMS: readonly (readonly Term[])[] = Array.from({ length: RULES }, (
   ),
 );
 
-const pointId = (n: number): string => `lod.p${n}`;
+export const pointId = (n: number): string => `lod.p${n}`;
 const cel = (t: Term): string => `${pointId(t.point)} in [${t.words.map((w) => `"${w}"`).join(", ")}]`;
 /** Joined from the left, in brackets, as the closures do it. */
 const whenOf = (terms: readonly Term[]): string =>

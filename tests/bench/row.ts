@@ -23,6 +23,9 @@ export function percentile(samples: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
 }
 
+/** A clock tick is small beside this. */
+const FILLS_MS = 4;
+
 /** Keeps results alive so that no engine may drop the work. */
 const sink: { last: unknown } = { last: undefined };
 
@@ -35,7 +38,7 @@ function timeOnce(work: () => unknown, repeats: number): number {
 /** How often `work` must be repeated to fill a few milliseconds: a clock tick is then small beside it. */
 function repeatsFor(work: () => unknown): number {
   let repeats = 1;
-  while (timeOnce(work, repeats) < 4 && repeats < 1 << 22) repeats *= 2;
+  while (timeOnce(work, repeats) < FILLS_MS && repeats < 1 << 22) repeats *= 2;
   return repeats;
 }
 
@@ -55,6 +58,31 @@ export function interleaved(
   }));
   for (let round = 0; round < rounds; round++) {
     for (const plan of plans) plan.samples.push(timeOnce(plan.work, plan.repeats) / plan.repeats);
+  }
+  return Object.fromEntries(plans.map(({ name, samples }) => [name, percentile(samples, 0.5)]));
+}
+
+/**
+ * The same for works that must be waited for, few of them short: `rounds` in turns, each repeated until it fills a few
+ * milliseconds.
+ */
+export async function interleavedAwaited(
+  contenders: Readonly<Record<string, () => unknown>>,
+  rounds = 9,
+): Promise<Readonly<Record<string, number>>> {
+  const timed = async (work: () => unknown, repeats: number): Promise<number> => {
+    const began = performance.now();
+    for (let done = 0; done < repeats; done++) sink.last = await work();
+    return (performance.now() - began) / repeats;
+  };
+  const plans = await Promise.all(
+    Object.entries(contenders).map(async ([name, work]) => {
+      const once = await timed(work, 1);
+      return { name, work, repeats: Math.max(1, Math.ceil(FILLS_MS / once)), samples: [] as number[] };
+    }),
+  );
+  for (let round = 0; round < rounds; round++) {
+    for (const plan of plans) plan.samples.push(await timed(plan.work, plan.repeats));
   }
   return Object.fromEntries(plans.map(({ name, samples }) => [name, percentile(samples, 0.5)]));
 }

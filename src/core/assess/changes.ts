@@ -39,16 +39,19 @@ const sameFigure = (a: BookFigure, b: BookFigure): boolean =>
  */
 export function forget(changed: ReadonlySet<number>, records: Records, rawRecords: Records): void {
   if (changed.size === 0) return;
-  const stale = new Set(changed);
+  // a flag per node: every list of reads there is gets looked through
+  const stale: boolean[] = new Array(Math.max(records.length, rawRecords.length)).fill(false);
+  for (const id of changed) stale[id] = true;
+  const isStale = (read: number): boolean => stale[read] === true;
   for (let grew = true; grew; ) {
     grew = false;
     for (const all of [records, rawRecords])
       for (let id = 0; id < all.length; id += 1) {
         const kept = all[id];
-        if (kept === undefined || !kept.reads.some((read) => stale.has(read))) continue;
+        if (kept === undefined || !kept.reads.some(isStale)) continue;
         all[id] = undefined;
-        stale.add(id);
-        grew = true;
+        grew ||= !isStale(id);
+        stale[id] = true;
       }
   }
 }

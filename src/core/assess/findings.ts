@@ -155,8 +155,19 @@ function spotsNamed(site: Site, names: readonly string[], here: string, conclude
   return new Set(names.flatMap((name) => spotsOfName(site, name, concluded, here).map((s) => s.index)));
 }
 
+const named = new WeakMap<Site, Map<string, readonly Spot[]>>();
+
 /** Spots of `point` seen from a place, or of `point@there`. */
 export function spotsOfName(site: Site, name: string, concluded: string, here = concluded): readonly Spot[] {
+  const table = named.get(site) ?? new Map<string, readonly Spot[]>();
+  named.set(site, table);
+  const key = `${name} ${concluded} ${here}`;
+  const spots = table.get(key) ?? findSpots(site, name, concluded, here);
+  table.set(key, spots);
+  return spots;
+}
+
+function findSpots(site: Site, name: string, concluded: string, here: string): readonly Spot[] {
   const [id = "", there] = name.split("@");
   const ref = site.model.pointById.get(id.replaceAll("-", "_")) ?? fieldPoint(site, id);
   if (ref === undefined) return [];

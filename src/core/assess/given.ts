@@ -34,10 +34,7 @@ function layReplies(
   problems: Problem[],
   before?: Given,
 ): Given["replies"] {
-  const understood = new Map<StandingReply, Standing>();
-  if (before !== undefined)
-    for (const all of before.replies) if (all !== undefined) for (const s of all) understood.set(s.from, s);
-  const out = new Array<Standing[] | undefined>(site.leaves).fill(undefined);
+  const out = new Array<readonly Standing[] | undefined>(site.leaves).fill(undefined);
   const several = new Set<number>();
   for (const reply of replies) {
     const { key, value } = reply;
@@ -57,22 +54,22 @@ function layReplies(
     for (const slot of spot.slots) {
       if (value.type !== "non-answer" && slot.field.name !== key.field) continue;
       laid = true;
-      const standing =
-        (spot.slots.length === 1 ? understood.get(reply) : undefined) ?? understand(site.model, slot, reply);
+      const was = before?.replies[slot.id];
+      const standing = was?.find((s) => s.from === reply) ?? understand(site.model, slot, reply);
       if (standing.problems.length > 0) problems.push(...standing.problems);
       const row = out[slot.id];
-      if (row === undefined) out[slot.id] = [standing];
+      // the very list of before tells at a glance that nothing changed here
+      if (row === undefined) out[slot.id] = was?.length === 1 && was[0] === standing ? was : [standing];
       else {
-        row.push(standing);
+        out[slot.id] = [...row, standing];
         several.add(slot.id);
       }
     }
     if (!laid)
       problems.push(problem("assess.reply-nowhere", {}, { reply: reply.id, key: keyText(key), what: "field" }));
   }
-  const settled: (readonly Standing[] | undefined)[] = out;
-  for (const id of several) settled[id] = alternatives(out[id] ?? []);
-  return settled;
+  for (const id of several) out[id] = alternatives(out[id] ?? []);
+  return out;
 }
 
 /**

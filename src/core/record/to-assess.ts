@@ -4,7 +4,7 @@
  */
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
 import { type Audience, fail, ok, problem, type ReplyKey, type ReplyValue, type Result } from "../terms/index.js";
-import type { CarState, FactValue, Odometer, Stands, VisitState } from "./contract.js";
+import type { CarState, FactValue, Odometer, ReplySlot, Stands, VisitState } from "./contract.js";
 import { byCode } from "./identity.js";
 
 interface Figure {
@@ -109,9 +109,18 @@ function odometerOf(visit: VisitState): Figure | undefined {
 }
 
 function repliesOf(visit: VisitState): readonly Reply[] {
-  return sorted(visit.replies).flatMap(([, { key, standing }]) =>
-    standing.map(({ id, value }) => ({ key, value, id })),
-  );
+  return sorted(visit.replies).flatMap(([, slot]) => inSlot(slot));
+}
+
+const taken = new WeakMap<ReplySlot, readonly Reply[]>();
+/** What stands in a slot as assessing takes it: the same objects every time, so that it knows what it has read. */
+function inSlot(slot: ReplySlot): readonly Reply[] {
+  const before = taken.get(slot);
+  if (before) return before;
+  const { key, standing } = slot;
+  const made = standing.map(({ id, value }) => ({ key, value, id }));
+  taken.set(slot, made);
+  return made;
 }
 
 function earlierOf(visit: VisitState): ToAssess["earlier"][number] {

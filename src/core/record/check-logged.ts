@@ -2,7 +2,7 @@
 import { type Problem, problem, type Spot } from "../terms/index.js";
 import type { Draft, Logged } from "./contract.js";
 import { isDemo, isStreamName, NAME_PATTERN, parseId, streamKind } from "./identity.js";
-import { isKind, KINDS } from "./kinds.js";
+import { checkOf, isKind, KINDS } from "./kinds.js";
 import { type Check, count, type Fault, fields, integer, isPlainObject, matches, name, plain } from "./shape.js";
 
 const stamp = fields({ wall: count, count });
@@ -61,7 +61,9 @@ function bodyFault(value: Plain): Fault | undefined {
   if (Number(v) > known.v) return undefined;
   const own = String(value["stream"]);
   if (!known.streams.includes(streamKind(own))) return { path: "entry.kind", expected: `a kind of the stream ${own}` };
-  return known.check(body, "body") ?? (kind === "undo" || kind === "erase" ? strayIn(body, own) : undefined);
+  return (
+    checkOf(kind, Number(v))(body, "body") ?? (kind === "undo" || kind === "erase" ? strayIn(body, own) : undefined)
+  );
 }
 
 /** Undo and erase reach into their own stream only. */

@@ -78,7 +78,7 @@ export interface Odometer {
 export type FactValue = string | number | boolean;
 type Replaces = { readonly replaces: readonly IdText[] };
 
-/** Bodies by kind, version 1. A value of null takes back what it replaces. */
+/** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
 export interface Bodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
@@ -138,11 +138,16 @@ export interface Bodies {
   /** `assessment`: blob of the judgement; `engine`: version that judged. */
   "visit.closed": Replaces & { readonly assessment: BlobHash; readonly engine: string };
   "visit.reopened": Replaces & { readonly reason: string };
+  /** Version 1 has neither `common` nor `limits`: it tells of a judgement, and nothing is judged by it. */
   "visit.judged-again": {
     readonly sheets: readonly FrozenSheet[];
+    /** Blobs of the judgement before and after. */
     readonly before: BlobHash;
     readonly after: BlobHash;
     readonly engine: string;
+    /** Blobs of the shared files and the limits the visit is judged by from here on. */
+    readonly common?: BlobHash;
+    readonly limits?: BlobHash;
   };
   "house.sheet": Replaces & { readonly id: string; readonly sheet: FrozenSheet | null };
   /** In any stream, so that a visit handed to another phone says who looked. */
@@ -205,9 +210,9 @@ export interface VisitState extends FoldedState {
   /** When the car was looked at; several where people differ. */
   readonly on: readonly Stands<string>[];
   readonly odometer: readonly Stands<Odometer>[];
-  /** One per sheet id: the newest frozen edition. */
+  /** One per sheet id: the edition judged again by last, else the newest frozen one. */
   readonly sheets: readonly FrozenSheet[];
-  /** Shared files and limits in force, of the newest opening. */
+  /** Shared files and limits in force: of the newest judging again, else of the newest opening. */
   readonly frozen?: { readonly common: BlobHash; readonly limits: BlobHash };
   readonly complaints: readonly Stands<Bodies["visit.complaint"]>[];
   /** keyText → every reply that stands there. A non-answer stands under field `*`. */

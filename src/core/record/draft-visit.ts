@@ -108,5 +108,6 @@ export function draftReopen(act: Act, visit: VisitState, reason: string): Draft 
   return draft(act, visit.stream, "visit.reopened", { reason, replaces: standingIds(visit, "closing|") });
 }
 
-export const draftJudgedAgain = (act: Act, visit: VisitState, judged: Bodies["visit.judged-again"]): Draft =>
+/** Judges the visit by other sheets and limits from here on; before and after are blobs of the judgements. */
+export const draftJudgedAgain = (act: Act, visit: VisitState, judged: Required<Bodies["visit.judged-again"]>): Draft =>
   draft(act, visit.stream, "visit.judged-again", judged);

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { act, HASH_A, HASH_B, HASH_C, key, notReached, opening, reading, words } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../terms/index.js";
-import type { IdText } from "./contract.js";
+import type { IdText, VisitState } from "./contract.js";
 import {
   draftClose,
   draftComplaint,
@@ -21,7 +21,7 @@ import {
 } from "./draft-visit.js";
 import { foldVisit } from "./fold-visit.js";
 import { replySlot } from "./kinds.js";
-import { historyOf } from "./undo.js";
+import { draftUndo, historyOf } from "./undo.js";
 
 /** Says it in view of what stands, as a screen does. */
 const say = (log: SampleLog, at: ReplyKey, value: ReplyValue | null, writer = "w1"): IdText =>
@@ -268,8 +268,47 @@ test("[RC35] closed, reopened, closed again: every judgement stays in the list",
   log.add(draftClose(act(), log.visit, { assessment: HASH_B, engine: "1" }));
   expect(log.visit.closed?.value.assessment).toBe(HASH_B);
   expect(log.visit.closings.map(({ value }) => value.assessment)).toEqual([HASH_A, HASH_B]);
-  log.add(draftJudgedAgain(act(), log.visit, { sheets: [], before: HASH_B, after: HASH_C, engine: "2" }));
+});
+
+const again = { before: HASH_B, after: HASH_C, engine: "2", common: HASH_C, limits: HASH_C };
+const newerWheels = { id: "whl", edition: "e2", label: "Wheel bearings 2", blob: HASH_B };
+const frozenIn = (visit: VisitState) => [visit.frozen, visit.sheets.map(({ id, edition }) => `${id} ${edition}`)];
+
+test("[RC50] judged again: other sheets and limits judge from here on, and undo brings back those before", () => {
+  const log = opened();
+  const before = frozenIn(log.visit);
+  log.add(draftJudgedAgain(act(), log.visit, { ...again, sheets: [newerWheels] }));
+  const first = frozenIn(log.visit);
+  expect(first).toEqual([{ common: HASH_C, limits: HASH_C }, ["whl e2"]]);
+  log.add(draftJudgedAgain(act(), log.visit, { ...again, sheets: [newerWheels], limits: HASH_A }));
+  expect(log.visit.frozen?.limits).toBe(HASH_A);
+  expect(log.visit.judgedAgain).toHaveLength(2);
+  const [one, two] = log.visit.judgedAgain.map(({ id }) => id);
+  for (const draft of draftUndo(act(), log.visit, [two ?? ""])) log.add(draft);
+  expect(frozenIn(log.visit)).toEqual(first);
+  for (const draft of draftUndo(act(), log.visit, [one ?? ""])) log.add(draft);
+  expect(frozenIn(log.visit)).toEqual(before);
+  expect(log.visit.judgedAgain).toEqual([]);
+});
+
+test("[RC50] a phone whose clock ran ahead when it opened the visit does not keep it from being judged again", () => {
+  const log = opened();
+  const early = draftJudgedAgain(act(), log.visit, { ...again, sheets: [newerWheels] });
+  log.add({ ...early, at: { wall: 1, count: 0 } });
+  expect(frozenIn(log.visit)).toEqual([{ common: HASH_C, limits: HASH_C }, ["whl e2"]]);
+  log.add(draftSheet(act(), log.visit, { id: "brk", edition: "e1", label: "Brakes 1", blob: HASH_C }));
+  expect(log.visit.sheets.map(({ id }) => id)).toEqual(["whl", "brk"]);
+});
+
+test("[RC50] judging again as it was first written stays in the list and judges nothing", () => {
+  const log = opened();
+  const before = frozenIn(log.visit);
+  const { common: _common, limits: _limits, ...first } = again;
+  const asThen = { ...draftJudgedAgain(act(), log.visit, { ...again, sheets: [] }), v: 1 };
+  log.add({ ...asThen, body: { ...first, sheets: [newerWheels] } });
   expect(log.visit.judgedAgain.map(({ value }) => value.after)).toEqual([HASH_C]);
+  expect(log.visit.trouble.unknown).toEqual([]);
+  expect(frozenIn(log.visit)).toEqual(before);
 });
 
 test("[RC35] reopened on one phone while closed again on another: it is open", () => {

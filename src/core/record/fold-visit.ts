@@ -39,6 +39,7 @@ const FILL: Parts<VisitState>["fill"] = {
   closing: (visit, ledger, slot) => fillClosing(visit, ledger, slot),
   "judged-again": (visit, ledger, slot) => {
     visit.judgedAgain = standsIn(ledger, slot, (e) => (e.kind === "visit.judged-again" ? e.body : null));
+    fillFrozen(visit, ledger);
   },
 };
 
@@ -86,20 +87,31 @@ function regradeOf(e: Known): RegradeStands["value"] | null {
   return e.kind === "regrade" && e.body.grade !== null ? { ...e.body, grade: e.body.grade } : null;
 }
 
-/** Per sheet the edition frozen last; earliest opening, and what the newest froze. */
+/**
+ * Per sheet the edition frozen last; earliest opening, and what the newest froze. Judging again comes after both,
+ * whatever the clocks said: it was done in view of them.
+ */
 function fillFrozen(visit: Visit, ledger: Ledger): void {
   const openings = standsIn(ledger, "opened|", (e) => (e.kind === "visit.opened" ? e.body : null));
   const [earliest] = openings;
   const newest = openings.at(-1);
   if (earliest) visit.opened = earliest;
   else delete visit.opened;
-  if (newest) visit.frozen = { common: newest.value.common, limits: newest.value.limits };
+  const again = visit.judgedAgain.findLast(({ value }) => frozenWith(value))?.value;
+  const frozen = (again && frozenWith(again)) ?? newest?.value;
+  if (frozen) visit.frozen = { common: frozen.common, limits: frozen.limits };
   else delete visit.frozen;
   const bySheet = new Map<string, FrozenSheet>();
   for (const entry of [...standingIn(ledger, "opened|"), ...standingIn(ledger, "sheet-added|")].sort(compareShown)) {
     for (const sheet of frozenBy(entry)) bySheet.set(sheet.id, sheet);
   }
+  for (const sheet of again?.sheets ?? []) bySheet.set(sheet.id, sheet);
   visit.sheets = [...bySheet.values()];
+}
+
+/** What judging again froze beside the sheets; nothing in its first version. */
+function frozenWith({ common, limits }: Bodies["visit.judged-again"]): VisitState["frozen"] {
+  return common !== undefined && limits !== undefined ? { common, limits } : undefined;
 }
 
 function frozenBy(entry: Known): readonly FrozenSheet[] {

@@ -9,7 +9,7 @@ const streamOf = (kind: Kind): string => {
   const [of] = KINDS[kind].streams;
   return of === "house" ? "house" : `${of}:${of === "car" ? "c" : "v"}`;
 };
-const entry = (kind: Kind, body: unknown, v = 1): Entry => ({
+const entry = (kind: Kind, body: unknown, v = KINDS[kind].v): Entry => ({
   stream: streamOf(kind),
   writer: "w1",
   seq: 1,
@@ -57,9 +57,19 @@ test.each(kinds)("[RC4] %s: every field spoilt, missing or added is found out", 
 });
 
 test.each(kinds)("[RC4] %s: a newer version is none of this program's business", (kind) => {
-  expect(whyUnknown(entry(kind, BODIES[kind], 2))).toBe("newer");
-  expect(whyUnknown(entry(kind, { anything: 1 }, 2))).toBe("newer");
-  expect(faultsOf(entry(kind, { anything: 1 }, 2))).toEqual([]);
+  const next = KINDS[kind].v + 1;
+  expect(whyUnknown(entry(kind, BODIES[kind], next))).toBe("newer");
+  expect(whyUnknown(entry(kind, { anything: 1 }, next))).toBe("newer");
+  expect(faultsOf(entry(kind, { anything: 1 }, next))).toEqual([]);
+});
+
+test("[RC4] judging again as it was first written is held to the shape it had then", () => {
+  const { common: _common, limits: _limits, ...first } = BODIES["visit.judged-again"];
+  expect(whyUnknown(entry("visit.judged-again", first, 1))).toBeUndefined();
+  expect(faultsOf(entry("visit.judged-again", first, 1))).toEqual([]);
+  expect(whyUnknown(entry("visit.judged-again", first, 2))).toBe("body");
+  expect(whyUnknown(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toBe("body");
+  expect(faultsOf(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toHaveLength(1);
 });
 
 test("[RC4] in another kind of stream an entry has no effect", () => {

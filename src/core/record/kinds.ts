@@ -38,6 +38,7 @@ const carName = matches("a car stream", /^car:[A-Za-z0-9._-]{1,80}$/);
 const visitName = matches("a visit stream", /^visit:[A-Za-z0-9._-]{1,80}$/);
 const frozen = fields({ id: name, edition: name, label: text, blob: hash });
 const odometer = { value: name, unit: name };
+const judged = { sheets: listOf(frozen), before: hash, after: hash, engine: name };
 const spot = { point: name, place: name, state: name };
 const person = fields({ id: matches("a person id", NAME_PATTERN), name: text });
 
@@ -96,6 +97,8 @@ interface KindOf<K extends Kind> {
   readonly v: number;
   readonly streams: readonly StreamKind[];
   readonly check: Check;
+  /** Shapes of the versions before, oldest first: what was written in them still has its effect. */
+  readonly older?: readonly Check[];
   /**
    * The slots this body gives a value to. Entries replace one another inside a slot only.
    * None: undo and erase act on entries instead.
@@ -196,9 +199,10 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
   },
   "visit.reopened": { v: 1, streams: VISIT, check: fields({ reason: text, replaces }), slots: () => ["closing|"] },
   "visit.judged-again": {
-    v: 1,
+    v: 2,
     streams: VISIT,
-    check: fields({ sheets: listOf(frozen), before: hash, after: hash, engine: name }),
+    check: fields({ ...judged, common: hash, limits: hash }),
+    older: [fields(judged)],
     slots: () => ["judged-again|"],
   },
   "house.sheet": {
@@ -216,6 +220,9 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     slots: () => [],
   },
 };
+
+/** The shape a body of this version has to have; `v` is at most the version known here. */
+export const checkOf = (kind: Kind, v: number): Check => KINDS[kind].older?.[v - 1] ?? KINDS[kind].check;
 
 export const isKind = (kind: string): kind is Kind => Object.hasOwn(KINDS, kind);
 
@@ -236,7 +243,7 @@ export function whyUnknown(entry: Entry): WhyUnknown | undefined {
   const kind = KINDS[entry.kind];
   if (entry.v > kind.v) return "newer";
   if (!kind.streams.includes(streamKind(entry.stream))) return "stream";
-  if (kind.check(entry.body, "body")) return "body";
+  if (checkOf(entry.kind, entry.v)(entry.body, "body")) return "body";
   found.add(entry);
   return undefined;
 }

@@ -31,6 +31,9 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   const visit = [...found.values()].map((hash) => /#\/visit\/([^/]+)/.exec(hash)?.[1]).find((id) => id !== undefined);
   if (visit === undefined) throw new Error("no visit was found by following links");
   found.set("demo", "#/demo");
+  await walker.keepFigure("lim.float-taper", "0.1", "dangerous");
+  const again = page.locator('a[href*="/judge-again"]').first();
+  found.set("judge-again", (await again.getAttribute("href")) ?? "");
   await openScreen(walker, `#/visit/${visit}/round`);
   await expect(page).toHaveURL(/\/round\/.+/);
   found.set("point", hashOf(page));

@@ -4,7 +4,9 @@
  */
 import { fileURLToPath } from "node:url";
 import { expect, type Locator, type Page } from "@playwright/test";
+import { DEMO_CAR } from "../../src/app/demo/scenario.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
+import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 
 export interface VisitWishes {
@@ -141,6 +143,15 @@ export class Walker {
     const asked = this.page.waitForEvent("filechooser");
     await this.press(t("photo.choose"));
     await (await asked).setFiles(picture);
+  }
+
+  /** Puts a maker's figure into the demo car's limits book. */
+  async keepFigure(limit: string, value: string, grade: string): Promise<void> {
+    await this.open(`#/car/${paramOf(DEMO_CAR)}/limits/${limit}`);
+    await this.page.getByLabel(t("limit.value")).fill(value);
+    await this.page.getByLabel(t("limit.grade")).selectOption(grade);
+    await this.press(t("limit.keep"));
+    await expect(pressable(this.page, t("again.title"))).toBeVisible();
   }
 
   /** Leaves the open point for the next one, of this place or the next. */

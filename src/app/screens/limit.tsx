@@ -1,4 +1,5 @@
 /** One limit: its default with its basis, and the maker's figure for this car. */
+import { useEffect } from "preact/hooks";
 import { type CarState, placesOf } from "../../core/record/index.js";
 import { buildPlaces } from "../../core/sheet/run.js";
 import { Tool } from "../parts/button.js";
@@ -12,6 +13,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { commonFile, commonTextsOf, textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
+import { JudgeAgainOffer } from "./judge-again-offer.js";
 import { OpeningScreen } from "./lazy.js";
 import { LimitForm } from "./limit-form.js";
 import { OnCar } from "./on-car.js";
@@ -20,6 +22,7 @@ import { useSheetFiles } from "./use-sheets.js";
 
 function LimitBody({ car, params }: { readonly car: CarState; readonly params: ParamsOf<"limit"> }) {
   const { journal, shelf } = useApp();
+  useEffect(() => void journal.refresh(), [journal]);
   const read = useSheetFiles();
   const common = useLoaded(() => commonFile(shelf), "common");
   if (!read || !common) return <OpeningScreen />;
@@ -61,6 +64,7 @@ function LimitBody({ car, params }: { readonly car: CarState; readonly params: P
           </div>
         )}
         <p class="remark small">{t("limit.open-visits")}</p>
+        <JudgeAgainOffer car={car} limit={limit.id} />
       </Band>
     </Plain>
   );

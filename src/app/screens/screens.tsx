@@ -36,6 +36,7 @@ export const SCREENS: Screens = {
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
   gate: lazy(() => import("./gate.js").then((file) => file.Gate)),
   differ: lazy(() => import("./differ.js").then((file) => file.Differ)),
+  "judge-again": lazy(() => import("./judge-again.js").then((file) => file.JudgeAgain)),
   history: lazy(() => import("./history.js").then((file) => file.History)),
   picture: lazy(() => import("./picture.js").then((file) => file.Picture)),
   sheets: lazy(() => import("./sheets.js").then((file) => file.Sheets)),

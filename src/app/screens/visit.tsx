@@ -8,6 +8,7 @@ import { Band } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
+import { movedOn } from "../state/judge-again.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
@@ -15,12 +16,15 @@ import { AddSheet, useMoreSheets } from "./add-sheet.js";
 import { ComplaintRows } from "./complaint-rows.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
 type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen";
 
 function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) => void }) {
-  const { journal } = useApp();
+  const { journal, shelf } = useApp();
+  const frozen = on.desk.laid.value?.frozen;
+  const moved = movedOn(frozen, on.car, shelf.common.edition, useSheetsAtHand());
   const view = visitView(on.telling, on.visit, on.assessment);
   const more = useMoreSheets(on);
   const writer = journal.writer.value;
@@ -64,6 +68,9 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         {view.sheets.map((sheet) => (
           <ListRow key={sheet.id} title={sheet.title} second={sheet.looked} aside={sheet.edition} />
         ))}
+        {(moved.limits || moved.sheets) && (
+          <ListRow title={t("again.title")} second={t("again.moved")} href={to("judge-again", { visit: on.param })} />
+        )}
         {!view.closed && more.length > 0 && (
           <div class="acts">
             <Tool words={t("visit.add-sheet")} onPress={() => open("sheet")} />

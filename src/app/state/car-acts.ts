@@ -65,7 +65,8 @@ export interface Opening {
   readonly limits: readonly CarLimit[];
 }
 
-async function blobOf(phone: Pick<Phone, "hash">, file: FrozenFile): Promise<KeptBytes> {
+/** A frozen file as the blob it is kept in. */
+export async function blobOf(phone: Pick<Phone, "hash">, file: FrozenFile): Promise<KeptBytes> {
   const bytes = frozenBytes(file);
   return { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes };
 }

@@ -142,9 +142,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     if (!input.ok) return;
     const { engine, core } = set;
     session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
-    const regrades = [...state.regrades.values()].flatMap((standing) =>
-      standing.map(({ id, value }) => ({ ...value, id })),
-    );
+    const regrades = regradesOf(state);
     assessment.value = regrades.length > 0 ? core.applyRegrades(session.assessment, regrades) : session.assessment;
   });
 
@@ -172,6 +170,10 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     laid,
   };
 }
+
+/** Grades by hand that stand, as judging takes them. */
+export const regradesOf = ({ regrades }: VisitState) =>
+  [...regrades.values()].flatMap((standing) => standing.map(({ id, value }) => ({ ...value, id })));
 
 function coreOf(linked: Linked | undefined): Judging {
   if (!linked) throw new Error("Judging was asked for before the visit was laid out");

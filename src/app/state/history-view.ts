@@ -28,7 +28,8 @@ export function stepText(
     const said = value ? replyText(known.points.get(key.point), key.field, value, who) : t("history.taken-back");
     return `${pointName(known, key.point)}${atPlace(known, key.place)}: ${said}${more}`;
   }
-  const key = `history.${step.kinds.find((kind) => kind !== "person") ?? "other"}`;
+  // An undo is told by what it undid; the text of that name is the button's.
+  const key = `history.${step.kinds.find((kind) => kind !== "person" && kind !== "undo") ?? "other"}`;
   return `${isTextKey(key) ? t(key as "history.note") : t("history.other")}${more}`;
 }
 

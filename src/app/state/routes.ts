@@ -26,6 +26,7 @@ export const ROUTES = {
   cautions: "/visit/:visit/cautions",
   gate: "/visit/:visit/gate/:gate",
   differ: "/visit/:visit/differ",
+  "judge-again": "/visit/:visit/judge-again",
   history: "/visit/:visit/history",
   picture: "/visit/:visit/picture/:picture",
   sheets: "/sheets",
@@ -136,6 +137,7 @@ export function above(place: Address): string {
     case "findings":
     case "work":
     case "differ":
+    case "judge-again":
     case "history":
     case "picture":
       return to("visit", visit);

@@ -7,7 +7,7 @@ import { type ComplaintLine, complaintLines } from "./complaint-lines.js";
 import { odometerText } from "./odometer.js";
 
 /** Characters of an edition that tell it from another at a glance. */
-const EDITION_SHOWN = 8;
+export const EDITION_SHOWN = 8;
 
 export interface VisitView {
   readonly closed: boolean;

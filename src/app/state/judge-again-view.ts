@@ -69,13 +69,13 @@ export function sheetLinesOf(
 }
 
 /** The grade with what makes it less than plain: `minor, too close to call`. */
-const standingOf = (fault: Fault): string =>
-  [
-    t(`grade.${fault.grade}`),
-    ...(fault.close ? [t("findings.close").toLowerCase()] : []),
-    ...(fault.sure === "certain" ? [] : [t(`sure.${fault.sure}`)]),
-    ...(fault.provisional ? [t("findings.provisional")] : []),
-  ].join(", ");
+const standingOf = (fault: Fault): string => [t(`grade.${fault.grade}`), ...lessOf(fault)].join(", ");
+
+const lessOf = (fault: Fault): readonly string[] => [
+  ...(fault.close ? [t("findings.close").toLowerCase()] : []),
+  ...(fault.sure === "certain" ? [] : [t(`sure.${fault.sure}`)]),
+  ...(fault.provisional ? [t("findings.provisional")] : []),
+];
 
 /** The findings that change, the worst first in each heap. */
 export function changeLines(known: Knowledge, who: Audience, changes: FindingChanges): ChangeLines {
@@ -83,16 +83,16 @@ export function changeLines(known: Knowledge, who: Audience, changes: FindingCha
     id: faultKey(fault.fault, fault.place),
     mark: fault.grade,
     title: faultSays(known, fault.fault, fault.rules, who).says,
-    second: `${capital(placeName(known, fault.place))}. ${second}`,
+    second: [capital(placeName(known, fault.place)), ...(second === "" ? [] : [capital(second)])].join(". "),
   });
   const worst = (a: Fault, b: Fault): number => levelOf(b.grade) - levelOf(a.grade);
   return {
     changed: [...changes.changed]
       .sort((a, b) => worst(a.after, b.after))
       .map(({ before, after }) =>
-        line(after, capital(t("again.now", { before: standingOf(before), after: standingOf(after) }))),
+        line(after, t("again.now", { before: standingOf(before), after: standingOf(after) })),
       ),
-    appeared: [...changes.appeared].sort(worst).map((fault) => line(fault, capital(standingOf(fault)))),
-    went: [...changes.went].sort(worst).map((fault) => line(fault, capital(standingOf(fault)))),
+    appeared: [...changes.appeared].sort(worst).map((fault) => line(fault, lessOf(fault).join(", "))),
+    went: [...changes.went].sort(worst).map((fault) => line(fault, lessOf(fault).join(", "))),
   };
 }

@@ -103,7 +103,7 @@ const saysOther = (a: Fault, b: Fault): boolean =>
   a.grade !== b.grade || a.close !== b.close || a.sure !== b.sure || a.provisional !== b.provisional;
 
 /** Figures on one limit and place before and after; several where people differ, none for the default. */
-export interface LimitChange {
+interface LimitChange {
   readonly key: string;
   readonly limit: string;
   readonly place?: string;

@@ -6,11 +6,12 @@ import type { Checklists, LoadedSheet } from "../build/load-checklists.js";
 import {
   type AssessInput,
   type Assessment,
-  assess,
-  type Engine,
-  explain,
+  explainIn,
   prepare,
+  reassess,
+  type Session,
   type StandingReply,
+  start,
 } from "../core/assess/index.js";
 import {
   type Lookup,
@@ -27,6 +28,15 @@ import { type Problem, problem } from "../core/terms/index.js";
 /** Day on which cases are looked at: any would do, but it must not move. */
 const DAY = "2026-06-01T10:00:00Z";
 const NO_SPOT: SpotOf = () => ({});
+const NOTHING_SAID: Omit<AssessInput, "sheets"> = {
+  at: DAY,
+  who: "technician",
+  car: { facts: {}, limits: [] },
+  complaints: [],
+  replies: [],
+  earlier: [],
+  exposure: 0,
+};
 
 /** Every case of every loaded sheet and of the shared files; each failure at the case's own line. */
 export function runCases(lists: Checklists): readonly Problem[] {
@@ -36,10 +46,11 @@ export function runCases(lists: Checklists): readonly Problem[] {
   );
   const common = lists.commonWithTexts;
   const parts = lists.sheets.map((s) => partOfSheet(s.sheet));
+  const sheets = lists.sheets.map((s) => s.sheet.id);
   const shared: Ran = {
-    engine,
+    untouched: start(engine, { ...NOTHING_SAID, sheets }),
     look: lookupFor(partOfCommon(common), common, parts),
-    sheets: lists.sheets.map((s) => s.sheet.id),
+    sheets,
     spotOf: lists.commonSpotOf,
   };
   const own = (s: LoadedSheet): Ran => ({
@@ -55,7 +66,8 @@ export function runCases(lists: Checklists): readonly Problem[] {
 
 /** What cases of one file run against. */
 interface Ran {
-  readonly engine: Engine;
+  /** A visit nobody has answered anything in: a case carries on from it, so only what rests on its replies is worked out. */
+  readonly untouched: Session;
   readonly look: Lookup;
   readonly sheets: readonly string[];
   readonly spotOf: SpotOf;
@@ -64,8 +76,8 @@ interface Ran {
 function runCase(one: SheetCase, index: number, ran: Ran): readonly Problem[] {
   const failed = (message: string, key: string) =>
     problem("case-failed", ran.spotOf(["cases", index, key], "key"), { rule: one.fires, message });
-  const input = inputOf(one, one.replies, one.facts ?? {}, ran);
-  const outcome = assess(ran.engine, input);
+  const fired = reassess(ran.untouched, inputOf(one, one.replies, one.facts ?? {}, ran));
+  const outcome = fired.assessment;
   const told = outcome.problems.map((p) => failed(`assessing says ${p.code}`, "replies"));
   const rule = ran.look.part.rules.find((r) => r.id === one.fires);
   const wrong = Object.entries(one.expect).flatMap(([key, wanted]) => {
@@ -80,7 +92,7 @@ function runCase(one: SheetCase, index: number, ran: Ran): readonly Problem[] {
     ...told,
     ...wrong,
     ...silent,
-    ...nearMiss(one, rule, input, ran).map((message) => failed(message, "near-miss")),
+    ...nearMiss(one, rule, fired, ran).map((message) => failed(message, "near-miss")),
   ];
 }
 
@@ -109,14 +121,14 @@ function firesItself(one: SheetCase, rule: Rule, outcome: Assessment): boolean {
 }
 
 /** Why the near miss is none; empty when it is one, or when the case has none. */
-function nearMiss(one: SheetCase, rule: Rule | undefined, fired: AssessInput, ran: Ran): readonly string[] {
+function nearMiss(one: SheetCase, rule: Rule | undefined, fired: Session, ran: Ran): readonly string[] {
   const replies = one["near-miss"] ?? {};
   const facts = one["near-miss-facts"] ?? {};
   if (Object.keys(replies).length + Object.keys(facts).length === 0) return [];
-  const input = inputOf(one, { ...one.replies, ...replies }, { ...one.facts, ...facts }, ran);
+  const missed = reassess(fired, inputOf(one, { ...one.replies, ...replies }, { ...one.facts, ...facts }, ran));
   const places = rule ? firingPlaces(one, rule, fired, ran) : ["car"];
   return places.flatMap((place) => {
-    const { is, missing } = explain(ran.engine, input, one.fires, place);
+    const { is, missing } = explainIn(missed, one.fires, place);
     if (is === "false") return [];
     const waits = missing.length > 0 ? `, waiting for ${missing.join(", ")}` : "";
     return [`near miss at ${place}: the rule is ${is}${waits}, not false`];
@@ -124,14 +136,14 @@ function nearMiss(one: SheetCase, rule: Rule | undefined, fired: AssessInput, ra
 }
 
 /** Where the rule itself holds in the firing case: the place expected, or with `at` every place of its scope where it does. */
-function firingPlaces(one: SheetCase, rule: Rule, fired: AssessInput, ran: Ran): readonly string[] {
-  const holds = (place: string) => explain(ran.engine, fired, rule.id, place).is === "true";
+function firingPlaces(one: SheetCase, rule: Rule, fired: Session, ran: Ran): readonly string[] {
+  const holds = (place: string) => explainIn(fired, rule.id, place).is === "true";
   const all = ran.look.tree.ofKind(rule.scope);
   if (rule.at !== undefined) return all.filter(holds);
   const expected = Object.entries(one.expect).flatMap(([key, value]) =>
     key === "at" ? [value] : [key.split("@")[1] ?? "car"],
   );
-  // Asked only where it is expected: a car has forty joints, and each asking assesses the visit.
+  // Asked only where it is expected: elsewhere it may hold for replies the near miss leaves alone.
   return all.filter((place) => expected.includes(place) && holds(place));
 }
 
@@ -143,15 +155,12 @@ function inputOf(
 ): AssessInput {
   const odometer = (km: number | undefined) => (km === undefined ? {} : { odometer: { value: km, unit: "km" } });
   return {
-    at: DAY,
+    ...NOTHING_SAID,
     ...odometer(one.odometer),
-    who: "technician",
     car: { facts, limits: [] },
     sheets: ran.sheets,
-    complaints: [],
     replies: standing(replies, ran),
     earlier: (one.earlier ?? []).map((e) => ({ at: e.at, ...odometer(e.odometer), replies: standing(e.replies, ran) })),
-    exposure: 0,
   };
 }
 

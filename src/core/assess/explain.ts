@@ -2,7 +2,7 @@
 import type { AssessInput } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { conditionOf, runOf } from "./passes.js";
-import { start } from "./session.js";
+import { type Session, start } from "./session.js";
 import { World } from "./world.js";
 
 export interface Explained {
@@ -16,7 +16,11 @@ export interface Explained {
  * not apply there is unknown with nothing missing. Throws for a rule or place that is not there.
  */
 export function explain(engine: Engine, input: AssessInput, rule: string, place: string): Explained {
-  const { kept } = start(engine, input);
+  return explainIn(start(engine, input), rule, place);
+}
+
+/** The same, asked of a visit that is already assessed. */
+export function explainIn({ kept }: Session, rule: string, place: string): Explained {
   const world = new World(kept.site, kept.given, kept.records, kept.rawRecords);
   const trips = kept.site.gates.filter((n) => n.gate.id === rule && n.which === "trips");
   if (kept.site.model.gates.some((g) => g.id === rule)) {

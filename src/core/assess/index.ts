@@ -3,7 +3,7 @@
 export { complaintsIn } from "./complaints.js";
 export type * from "./contract.js";
 export { type Engine, prepare } from "./engine.js";
-export { type Explained, explain } from "./explain.js";
+export { type Explained, explain, explainIn } from "./explain.js";
 export { tellProblem } from "./messages.js";
 export { applyRegrades } from "./regrade.js";
 export { assess, reassess, type Session, start } from "./session.js";

@@ -14,9 +14,12 @@ export interface VisitWishes {
   readonly odometer?: string;
   readonly complaint?: string;
   readonly name?: string;
-  /** Title of the one sheet wanted; all of them where nothing is said. */
+  /** Title of the one sheet wanted; the wheel bearings where nothing is said. */
   readonly onlySheet?: string;
 }
+
+/** The sheet a walk is about when it names none. */
+const WHEEL_BEARINGS = "Wheel bearings and wheel fixing";
 
 /** Which reply was pressed, and the address of its point. */
 export interface Pressed {
@@ -73,7 +76,7 @@ export class Walker {
     if (wishes.name) await this.page.getByLabel(t("new-visit.your-name")).fill(wishes.name);
     if (wishes.odometer) await this.page.getByLabel(t("new-visit.odometer"), { exact: true }).fill(wishes.odometer);
     if (wishes.complaint) await this.page.getByLabel(t("new-visit.complaint")).fill(wishes.complaint);
-    if (wishes.onlySheet !== undefined) await this.leaveAllBut(wishes.onlySheet);
+    await this.leaveAllBut(wishes.onlySheet ?? WHEEL_BEARINGS);
     await this.press(t("new-visit.open"));
     await expect(this.page).toHaveURL(/#\/visit\//);
   }

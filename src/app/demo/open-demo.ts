@@ -30,6 +30,7 @@ import {
   DEMO_FIRST,
   DEMO_PICTURE,
   DEMO_SECOND,
+  DEMO_SHEETS,
   FACTS,
   FIRST_ODOMETER,
   FIRST_VISIT,
@@ -68,7 +69,9 @@ async function openOne(
   },
 ): Promise<void> {
   const sheets = await Promise.all(
-    app.shelf.sheets.map(async (listed) => ({ listed, blob: await blobOf(app, await listedFile(listed)) })),
+    app.shelf.sheets
+      .filter(({ id }) => DEMO_SHEETS.includes(id))
+      .map(async (listed) => ({ listed, blob: await blobOf(app, await listedFile(listed)) })),
   );
   const common = await blobOf(app, await commonFile(app.shelf));
   const kept = limitsOf(scribe.car(DEMO_CAR));

@@ -10,6 +10,9 @@ export const DEMO_SECOND = "visit:demo-second";
 /** Named by hand, so that its address is known. */
 export const DEMO_PICTURE = "demo-picture";
 
+/** The sheets its visits were opened with. */
+export const DEMO_SHEETS: readonly string[] = ["whl"];
+
 export const CAR_NAME = "Brindlow Tarn 1992";
 export const INES = { id: "demo-ines", name: "Ines (demo)" };
 export const JORIN = { id: "demo-jorin", name: "Jorin (demo)" };

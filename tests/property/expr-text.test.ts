@@ -30,6 +30,10 @@ const EVERY_CONSTRUCT: readonly string[] = [
   'axle.exists(c, found("whl.race", c)) && !found("brk.drag") && found("whl.play", opposite)',
   "unanswered(whl.float) || unanswered(opposite.whl.grease) || unanswered(whl.drone)",
   'at_least(2, whl.knockback, car.limited_slip == true, whl.rock == "bad" ? true : false)',
+  "clearly_more(whl.float, last(whl.float)) || whl.float - last(opposite.whl.float) > 2.0 * last(whl.runout)",
+  'last(whl.kind) == whl.kind && last(whl.rock) in ["bad"] && "milky" in last(whl.grease) && last(whl.studs_loose) > 1',
+  'last(whl.wall) == "no-echo" && last(whl.knockback) == whl.knockback && axle.exists(c, last(c.whl.rock) == "bad")',
+  "since_last_km(opposite.whl.float) <= 5000 && clearly_more(2.0 * last(whl.float), last(whl.runout) / 2.0)",
   "is_oval(whl.float) && ring_gap(whl.float + whl.runout, whl.studs_loose) < whl.float",
   "!(whl.knockback && (whl.knockback || car.limited_slip) && !whl.knockback)",
 ];
@@ -202,6 +206,10 @@ test(
           },
           band: () => ({ low: 0, high: 4, missing: new Set(["k!closer"]) }),
           unanswered: () => next() === true,
+          sinceLast: () => {
+            const answer = next();
+            return answer instanceof Unknown ? answer : Number(answer);
+          },
           fact: next,
           related: () => (next() === true ? undefined : ["FL", "FR"]),
           places: () => ["FL", "FR", "RL"],

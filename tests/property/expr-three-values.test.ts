@@ -6,6 +6,7 @@ import { type Evaluate, link, type Outcome, Unknown, type Value } from "../../sr
 import {
   type Atom,
   keysOf,
+  LAST,
   type Place,
   type Total,
   type Tree,
@@ -49,7 +50,7 @@ function worldOf(known: Known, corners: readonly string[]): World {
     if (!key.startsWith("fact ")) answers.set(key, answer);
     else if (isValue(answer)) facts.set(key.slice(5), answer);
   }
-  return { answers, facts, corners };
+  return { answers, facts, corners, last: LAST };
 }
 
 /** Every way the missing replies could turn out. */

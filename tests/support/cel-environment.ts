@@ -98,7 +98,11 @@ export function celEnvironment(declared: Declarations, scope: string): Environme
     fn(`band(${quantity}): grade`);
     fn(`clearly_more(${quantity}, ${quantity}): bool`);
   }
-  for (const type of [...QUANTITIES, "string", "bool", "double", "list<string>"]) fn(`unanswered(${type}): bool`);
+  for (const type of [...QUANTITIES, "string", "bool", "double", "list<string>"]) {
+    fn(`unanswered(${type}): bool`);
+    fn(`last(${type}): ${type}`);
+    fn(`since_last_km(${type}): double`);
+  }
   for (let many = 1; many <= 8; many++)
     fn(`at_least(int, ${Array.from({ length: many }, () => "bool").join(", ")}): bool`);
   fn("found(string): bool");

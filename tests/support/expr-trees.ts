@@ -16,6 +16,8 @@ export interface Atom {
   readonly facts?: readonly string[];
   /** Belongs to corners: may stand in the body of a quantifier. */
   readonly corner: boolean;
+  /** A name read of the last visit: known from `LAST`, or nothing to ask. Its answer comes last to `holds`. */
+  readonly last?: string;
   /** CEL with the place written in front of every name. */
   readonly text: (at: string) => string;
   readonly holds: (...answers: readonly Exclude<Answer, typeof NOT_FITTED>[]) => boolean;
@@ -41,6 +43,12 @@ const word = (name: string, corner: boolean, is: string, other: string): Atom =>
   holds: (answer) => answer === is,
   answers: [is, other],
 });
+/** What stood at the last visit; there was none at the rear left. */
+export const LAST: ReadonlyMap<string, Exclude<Answer, typeof NOT_FITTED>> = new Map([
+  [keyOf("whl.bolt", "FL"), "tight"],
+  [keyOf("whl.bolt", "FR"), "turned"],
+  [keyOf("whl.bolt", "RR"), "tight"],
+]);
 const size = (answer: unknown): number => (typeof answer === "number" ? answer : Number.NaN);
 
 /** No two atoms share a reply. */
@@ -92,6 +100,14 @@ export const ATOMS: readonly Atom[] = [
     holds: (a, b) => size(a) > size(b),
     answers: [60, 20],
     extremes: [-100, 500],
+  },
+  {
+    names: ["whl.bolt"],
+    last: "whl.bolt",
+    corner: true,
+    text: (at) => `${at}whl.bolt != last(${at}whl.bolt)`,
+    holds: (now, before) => now !== before,
+    answers: ["turned", "tight"],
   },
   { ...word("whl.drone", false, "clear", "faint") },
   { ...word("brk.balance", false, "left", "even"), text: (at) => `${at}brk.balance == "left"` },
@@ -265,7 +281,10 @@ export function total(tree: Tree, world: World, place: Place): Total {
       const answers = [...replies, ...facts].filter((answer) => answer !== undefined);
       if (answers.length !== replies.length + facts.length) throw new Error("A reply is missing in a whole world.");
       const given = answers.filter((answer) => answer !== NOT_FITTED);
-      return given.length < answers.length ? null : tree.atom.holds(...given);
+      if (given.length < answers.length) return null;
+      if (tree.atom.last === undefined) return tree.atom.holds(...given);
+      const before = LAST.get(keyOf(tree.atom.last, where ?? ""));
+      return before === undefined ? null : tree.atom.holds(...given, before);
     }
     case "not": {
       const part = total(tree.part, world, place);

@@ -7,6 +7,7 @@ import {
   type BandSpan,
   type Measured,
   NOT_APPLICABLE,
+  type Ref,
   type Scope,
   Unknown,
   type Value,
@@ -25,6 +26,7 @@ export const DECLARED: Declarations = {
     word("whl.spin", "corner", "smooth", "light-grumble", "rough"),
     word("whl.kind", "corner", "taper-adjust", "hub-unit", "deep-groove"),
     word("whl.seal", "corner", "sound", "weeping", "torn"),
+    word("whl.bolt", "corner", "tight", "turned"),
     word("whl.drone", "car", "none", "faint", "clear"),
     word("brk.balance", "axle", "even", "left", "right"),
     reading("whl.float", "corner", "length"),
@@ -107,6 +109,10 @@ export interface World {
   /** By `point.field@place`. */
   readonly answers: ReadonlyMap<string, Answer>;
   readonly facts: ReadonlyMap<string, Value>;
+  /** What stood there at the last visit, by the same keys. */
+  readonly last?: ReadonlyMap<string, Answer>;
+  /** Distance in km since then. */
+  readonly since?: number;
   /** By `fault@place`. */
   readonly faults?: ReadonlySet<string>;
   /** Corners this car has. */
@@ -136,21 +142,22 @@ const levelAt = (value: number): GradeLevel => {
 /** A scope that answers from the world's tables. */
 export function scopeOf(world: World): Scope {
   const corners: readonly string[] = world.corners ?? CORNERS;
-  const answerAt = (point: string, field: string, place: string): Answer | Unknown => {
+  const answerAt = ({ point, field, last }: Ref, place: string): Answer | Unknown => {
     const at = widerPlace(kindOf.get(`${point}.${field}`) ?? "corner", place);
+    if (last === true) return world.last?.get(answerKey(point, field, at)) ?? NOT_APPLICABLE;
     const answer = world.answers.get(answerKey(point, field, at));
     if (answer === NOT_FITTED) return NOT_APPLICABLE;
     return answer ?? new Unknown(new Set([missingKey(point, field, at)]));
   };
-  const measured: Scope["measured"] = ({ point, field }, place) => {
-    const answer = answerAt(point, field, place);
+  const measured: Scope["measured"] = (ref, place) => {
+    const answer = answerAt(ref, place);
     if (answer instanceof Unknown) return answer;
     if (typeof answer === "number") return { value: answer, u: 0 };
     return typeof answer === "object" && "value" in answer ? answer : NOT_APPLICABLE;
   };
   return {
-    read: ({ point, field }, place) => {
-      const answer = answerAt(point, field, place);
+    read: (ref, place) => {
+      const answer = answerAt(ref, place);
       if (typeof answer === "symbol") return NOT_APPLICABLE;
       return typeof answer === "object" && "value" in answer ? answer.value : answer;
     },
@@ -162,10 +169,8 @@ export function scopeOf(world: World): Scope {
       const closer = new Set(low === high ? [] : [`${missingKey(ref.point, ref.field, place)}!closer`]);
       return { low, high, missing: closer } satisfies BandSpan;
     },
-    unanswered: ({ point, field }, place) => {
-      const answer = answerAt(point, field, place);
-      return answer instanceof Unknown;
-    },
+    unanswered: (ref, place) => answerAt(ref, place) instanceof Unknown,
+    sinceLast: () => world.since ?? NOT_APPLICABLE,
     fact: (name) => world.facts.get(name) ?? new Unknown(new Set([missingKey("car", name, "car")])),
     related: (relation, place) => {
       if (!corners.includes(place))
@@ -197,13 +202,18 @@ export function keyOf(name: string, place: string): string {
 /** A world from `{"whl.rock@FR": "bad"}`; the point's name as conditions spell it. */
 export function worldOf(
   replies: Readonly<Record<string, Answer>>,
-  rest: Omit<World, "answers" | "facts"> & { readonly facts?: Readonly<Record<string, Value>> } = {},
+  rest: Omit<World, "answers" | "facts" | "last"> & {
+    readonly facts?: Readonly<Record<string, Value>>;
+    readonly last?: Readonly<Record<string, Answer>>;
+  } = {},
 ): World {
-  const answers = new Map(
-    Object.entries(replies).map(([key, answer]): [string, Answer] => {
-      const [name = "", place = "car"] = key.split("@");
-      return [keyOf(name, place), answer];
-    }),
-  );
-  return { ...rest, answers, facts: new Map(Object.entries(rest.facts ?? {})) };
+  const table = (said: Readonly<Record<string, Answer>>) =>
+    new Map(
+      Object.entries(said).map(([key, answer]): [string, Answer] => {
+        const [name = "", place = "car"] = key.split("@");
+        return [keyOf(name, place), answer];
+      }),
+    );
+  const { facts, last, ...more } = rest;
+  return { ...more, answers: table(replies), facts: new Map(Object.entries(facts ?? {})), last: table(last ?? {}) };
 }

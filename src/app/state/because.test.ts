@@ -36,7 +36,7 @@ const EACH: { readonly [Kind in Because["kind"]]: Extract<Because, { kind: Kind 
     from: [],
     insteadOf: [],
   },
-  earlier: { kind: "earlier", at: "2026-01-02", key, value },
+  earlier: { kind: "earlier", at: "2026-01-02", odometer: { value: 48000, unit: "km" }, key, value },
   found: { kind: "found", fault: "hub.gone-fault", place: "FR" },
   raised: { kind: "raised", rule: "hub.r99" },
 };
@@ -80,6 +80,16 @@ test("every kind of because is told, also where the sheet has no words for it, a
     expect(step?.says, because.kind).toMatch(/\w/);
     expect(step?.says, because.kind).not.toMatch(/[{}_]|undefined|hub\.r|gone-fault/);
   }
+});
+
+test("what stood last time is told with its day and the distance on the clock, and its place where that is another", () => {
+  const [here] = traceOf(telling, fault(false), [finding(EACH.earlier)]);
+  expect(here).toMatchObject({ kind: "Last time", aside: expect.stringMatching(/2026.*48.?000 km/) });
+  const twin = { ...EACH.earlier, key: { ...key, place: "FL" } };
+  const [there] = traceOf(telling, fault(false), [finding(twin)]);
+  expect(there?.says).not.toBe(here?.says);
+  const [undated] = traceOf(telling, fault(false), [finding({ kind: "earlier", at: "2026-01-02", key, value })]);
+  expect(undated?.aside).not.toMatch(/km/);
 });
 
 test("too close to call is dangerous unless measured better, never certain", () => {

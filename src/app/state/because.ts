@@ -9,6 +9,7 @@ import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { atPlace, factId, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
+import { odometerText } from "./odometer.js";
 import { to } from "./routes.js";
 import { replyText } from "./telling.js";
 
@@ -103,12 +104,18 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       };
     }
     case "earlier": {
-      const point = known.points.get(because.key.point);
+      const { key } = because;
+      const point = known.points.get(key.point);
+      const elsewhere = key.place === fault.place ? "" : atPlace(known, key.place);
+      const on = day(Date.parse(because.at));
       return {
         id,
         kind: t("finding.earlier"),
-        says: `${pointName(known, because.key.point)}: ${replyText(point, because.key.field, because.value, who)}`,
-        aside: day(Date.parse(because.at)),
+        says: `${pointName(known, key.point)}: ${replyText(point, key.field, because.value, who)}${elsewhere}`,
+        aside:
+          because.odometer === undefined
+            ? on
+            : `${on}, ${odometerText({ ...because.odometer, value: String(because.odometer.value) })}`,
       };
     }
     case "found":

@@ -218,7 +218,7 @@ export const en = {
   "finding.fact": "Car",
   "finding.limit": "Limit",
   "finding.derived": "From",
-  "finding.earlier": "Before",
+  "finding.earlier": "Last time",
   "finding.found": "With",
   "finding.raised": "Raised",
   "finding.raised.says": "{why}",

@@ -5,7 +5,7 @@ import { canonicalUnit, convertStep, fromCanonical, isQuantity } from "../units/
 import { COVERAGE } from "./band.js";
 import type { Because } from "./contract.js";
 import { decisive, type JudgedBy } from "./limits.js";
-import type { ValueNode } from "./nodes.js";
+import type { LastNode, ValueNode } from "./nodes.js";
 import type { DerivedRecord, World } from "./world.js";
 
 /** The steps behind a list of reads, in the order they were asked, each once. */
@@ -25,6 +25,8 @@ export function becauseOf(world: World, reads: readonly number[], supports = fal
       } else if (node.kind === "fact") {
         const fact = world.given.facts[id]?.[world.choice.get(id) ?? 0];
         if (fact !== undefined) out.push({ kind: "fact", name: fact.name, value: fact.value });
+      } else if (node.kind === "last") {
+        pushLast(world, node, out);
       } else if (node.kind === "found") {
         if (world.founds?.has(node.name) === true) out.push({ kind: "found", fault: node.name, place: node.place });
       } else {
@@ -36,6 +38,15 @@ export function becauseOf(world: World, reads: readonly number[], supports = fal
   };
   walk(reads);
   return out;
+}
+
+function pushLast(world: World, node: LastNode, out: Because[]): void {
+  const last = world.given.earlier(node);
+  const standing = last?.standing[world.choice.get(node.id) ?? 0];
+  if (last === undefined || standing === undefined) return;
+  const { at, odometer } = last;
+  const { key, value } = standing;
+  out.push({ kind: "earlier", at, ...(odometer === undefined ? {} : { odometer }), key, value });
 }
 
 function pushLimit(world: World, node: ValueNode, out: Because[]): void {

@@ -1,4 +1,5 @@
 /** What changed between two inputs, and which conclusions rest on it. Works nothing out. */
+import { kilometres, type LastReply } from "./earlier.js";
 import type { Given } from "./given.js";
 import type { Records } from "./ledger.js";
 import type { BookFigure } from "./model.js";
@@ -15,7 +16,9 @@ export function changedNodes(site: Site, before: Given, after: Given): ReadonlyS
       if (!alike(before.facts[node.id], after.facts[node.id], (a, b) => a.value === b.value)) changed.add(node.id);
     } else if (node.kind === "book") {
       if (!alike(before.book.get(node.name), after.book.get(node.name), sameFigure)) changed.add(node.id);
-    }
+    } else if (node.kind === "last") {
+      if (!sameLast(before.earlier(node), after.earlier(node))) changed.add(node.id);
+    } else if (node.kind === "odometer" && before.odometer !== after.odometer) changed.add(node.id);
   }
   return changed;
 }
@@ -29,6 +32,11 @@ function alike<T>(a: readonly T[] | undefined, b: readonly T[] | undefined, same
   });
 }
 
+const sameLast = (a: LastReply | undefined, b: LastReply | undefined): boolean =>
+  a === b ||
+  (a?.at === b?.at &&
+    kilometres(a?.odometer) === kilometres(b?.odometer) &&
+    alike(a?.standing, b?.standing, (x, y) => sameReply(x.from, y.from)));
 const sameReply = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 const sameFigure = (a: BookFigure, b: BookFigure): boolean =>
   a.figure === b.figure || JSON.stringify(a.figure) === JSON.stringify(b.figure);

@@ -39,7 +39,9 @@ export interface CarInput {
 
 export type FactValue = string | number | boolean;
 
+/** A visit to the same car before this one. */
 export interface EarlierVisit {
+  /** ISO date or date-time. */
   readonly at: string;
   readonly odometer?: { readonly value: number; readonly unit: string };
   readonly replies: readonly StandingReply[];
@@ -102,7 +104,14 @@ export type Because =
       readonly used?: string;
       readonly insteadOf: readonly string[];
     }
-  | { readonly kind: "earlier"; readonly at: string; readonly key: ReplyKey; readonly value: ReplyValue }
+  /** What the same was at the newest earlier visit that has an answer. */
+  | {
+      readonly kind: "earlier";
+      readonly at: string;
+      readonly odometer?: EarlierVisit["odometer"];
+      readonly key: ReplyKey;
+      readonly value: ReplyValue;
+    }
   | { readonly kind: "found"; readonly fault: string; readonly place: string }
   | { readonly kind: "raised"; readonly rule: string };
 

@@ -3,8 +3,10 @@
  * What it cannot place is told, never dropped in silence.
  */
 import { keyText, type Problem, problem } from "../terms/index.js";
+import { alternatives } from "./alternatives.js";
 import { type Book, type Facts, layBook, layFacts } from "./car-given.js";
 import type { AssessInput, StandingReply } from "./contract.js";
+import { type Earlier, kilometres, layEarlier } from "./earlier.js";
 import { plainId } from "./model.js";
 import type { Site } from "./site.js";
 import { type Standing, understand } from "./understand.js";
@@ -14,6 +16,9 @@ export interface Given {
   readonly replies: readonly (readonly Standing[] | undefined)[];
   readonly facts: Facts;
   readonly book: Book;
+  readonly earlier: Earlier;
+  /** Of this visit, in km. */
+  readonly odometer: number | undefined;
   readonly problems: readonly Problem[];
 }
 
@@ -24,6 +29,8 @@ export function layOut(site: Site, input: AssessInput, before?: Given): Given {
     replies: layReplies(site, input.replies, problems, before),
     facts: layFacts(site, input, problems),
     book: layBook(site.model, input.car.limits, problems),
+    earlier: layEarlier(site, input),
+    odometer: kilometres(input.odometer),
     problems,
   };
 }
@@ -71,22 +78,3 @@ function layReplies(
   for (const id of several) out[id] = alternatives(out[id] ?? []);
   return out;
 }
-
-/**
- * Equal values are one. A non-answer in one car state gives way to an answer in another: there it could be looked
- * at. Sorted, so that the order replies arrive in changes nothing.
- */
-function alternatives(row: readonly Standing[]): readonly Standing[] {
-  const answered = row.some((s) => s.nonAnswer === undefined);
-  const answeredStates = new Set(row.filter((s) => s.nonAnswer === undefined).map((s) => s.key.state));
-  const kept = row.filter((s) => s.nonAnswer === undefined || !answered || answeredStates.has(s.key.state));
-  const sorted = [...kept].sort((a, b) => compareText(a.key.state, b.key.state) || compareText(a.id, b.id));
-  const seen = new Set<string>();
-  return sorted.filter((s) => {
-    const text = JSON.stringify(s.value);
-    if (seen.has(text)) return false;
-    seen.add(text);
-    return true;
-  });
-}
-const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

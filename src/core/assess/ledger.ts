@@ -130,9 +130,16 @@ export class Ledger {
   /** A value rests on differing replies also when it is taken from an earlier question. */
   private meetAgain(reads: readonly number[]): void {
     for (const id of reads) {
-      const several = (this.given.replies[id] ?? this.given.facts[id])?.length ?? 0;
+      const several = this.standingAt(id)?.length ?? 0;
       if (several > 1) this.met.set(id, several);
     }
+  }
+
+  /** What stands in a slot or for a fact, or stood there last; one of several is the choice at hand. */
+  private standingAt(id: number): readonly unknown[] | undefined {
+    const node = this.site.nodes[id];
+    if (node?.kind === "last") return this.given.earlier(node)?.standing;
+    return this.given.replies[id] ?? this.given.facts[id];
   }
 
   /** The kept value of a node under the choice at hand; undefined when it was not asked. */

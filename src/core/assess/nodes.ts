@@ -32,6 +32,13 @@ export interface FactNode {
   readonly key: string;
   readonly unknown: Unknown;
 }
+/** A slot as it was last replied to in one car state, before this visit. */
+export interface LastNode {
+  readonly kind: "last";
+  readonly id: number;
+  readonly slot: SlotNode;
+  readonly state: string;
+}
 export interface RuleNode {
   readonly kind: "rule";
   readonly id: number;
@@ -68,9 +75,9 @@ export interface GateNode {
   readonly which: "trips" | "clears";
   readonly at: number;
 }
-/** Things given or found before: figures of the limits book, faults of the second pass. */
+/** Things given or found before: figures of the limits book, this visit's odometer, faults of the second pass. */
 export interface GivenNode {
-  readonly kind: "book" | "found";
+  readonly kind: "book" | "odometer" | "found";
   readonly id: number;
   readonly name: string;
   readonly place: string;
@@ -78,6 +85,7 @@ export interface GivenNode {
 export type Node =
   | SlotNode
   | FactNode
+  | LastNode
   | RuleNode
   | DiscardNode
   | ValueNode

@@ -8,6 +8,7 @@ import { type Kept, NO_PROBLEMS } from "./ledger.js";
 import { worstOf } from "./levels.js";
 import type { RuleInfo } from "./model.js";
 import type { RuleNode } from "./nodes.js";
+import type { Standing } from "./understand.js";
 import type { World } from "./world.js";
 
 /** What a firing rule says at one place, before the third pass. */
@@ -266,7 +267,7 @@ function isWorse(a: Draft, b: Draft): boolean {
 /** Ids of the replies a choice took where two stand on one key. */
 function chosenIds(world: World, choice: Choice): readonly string[] {
   return [...choice].flatMap(([node, at]) => {
-    const all = world.given.replies[node];
+    const all = repliesOf(world, node);
     const taken = all?.[at];
     if (all === undefined || taken === undefined)
       return world.given.facts[node]?.[at] === undefined ? [] : [keyOf(world, node)];
@@ -274,7 +275,14 @@ function chosenIds(world: World, choice: Choice): readonly string[] {
   });
 }
 
+/** Of a slot, in this visit or when it was last replied to. */
+function repliesOf(world: World, id: number): readonly Standing[] | undefined {
+  const node = world.site.nodes[id];
+  return node?.kind === "last" ? world.given.earlier(node)?.standing : world.given.replies[id];
+}
+
 function keyOf(world: World, id: number): string {
   const node = world.site.nodes[id];
+  if (node?.kind === "last") return node.slot.key;
   return node?.kind === "slot" || node?.kind === "fact" ? node.key : "";
 }

@@ -15,6 +15,7 @@ import type {
   FactNode,
   GateNode,
   GivenNode,
+  LastNode,
   Node,
   RuleNode,
   SlotNode,
@@ -53,6 +54,9 @@ export interface Site {
   readonly judgedAt: (ref: RefInfo, place: string) => ValueNode | undefined;
   readonly appliesAt: (limit: LimitInfo, place: string) => AppliesNode;
   readonly bookOf: (limit: LimitInfo) => GivenNode;
+  /** A slot as it was last replied to in a car state. */
+  readonly lastAt: (slot: SlotNode, state: string) => LastNode;
+  readonly odometer: GivenNode;
   readonly foundAt: (fault: string, place: string) => GivenNode;
   readonly related: (relation: string, place: string) => readonly string[];
 }
@@ -150,6 +154,8 @@ export function buildSite(model: Model, open: readonly string[], changes: readon
     bookOf: cached1((limit: LimitInfo) =>
       add((id): GivenNode => ({ kind: "book", id, name: limit.limit.id, place: "" })),
     ),
+    lastAt: cached2((slot: SlotNode, state: string) => add((id): LastNode => ({ kind: "last", id, slot, state }))),
+    odometer: add((id): GivenNode => ({ kind: "odometer", id, name: "", place: "" })),
     foundAt: cached2((fault: string, place: string) =>
       add((id): GivenNode => ({ kind: "found", id, name: fault, place })),
     ),

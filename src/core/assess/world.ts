@@ -9,10 +9,11 @@ import {
   Unknown,
 } from "../expr/run.js";
 import { keyText, type Problem } from "../terms/index.js";
+import { kilometres } from "./earlier.js";
 import { Ledger } from "./ledger.js";
 import { type BandRecord, judgeBand } from "./limits.js";
 import type { DerivedInfo, LimitInfo, RefInfo } from "./model.js";
-import type { DiscardNode, SlotNode } from "./nodes.js";
+import type { DiscardNode, LastNode, SlotNode } from "./nodes.js";
 import { type Aggregate, aggregate } from "./reading.js";
 import type { Site } from "./site.js";
 import type { Standing } from "./understand.js";
@@ -66,15 +67,48 @@ export class World extends Ledger implements Scope {
     }
     const slot = this.site.slotFor(info, place);
     if (slot === undefined) return NOT_APPLICABLE;
-    const standing = this.standing(slot);
-    if (standing === undefined) return slot.unknown;
+    const standing = ref.last === true ? this.lastStanding(slot) : (this.standing(slot) ?? slot.unknown);
+    if (standing instanceof Unknown) return standing;
     if (standing.shots === undefined) return standing.outcome;
-    const measured = this.measureSlot(slot, standing);
+    const measured = this.measureSlot(slot, standing, ref.last === true ? NOT_APPLICABLE : slot.unknown);
     return measured instanceof Unknown ? measured : measured.value;
   }
 
   measured(ref: Ref, place: string): Outcome<Measured> {
-    return this.measuredOf(this.site.model.refOf(ref), place);
+    const info = this.site.model.refOf(ref);
+    if (ref.last !== true) return this.measuredOf(info, place);
+    const slot = this.site.slotFor(info, place);
+    if (slot === undefined) return NOT_APPLICABLE;
+    const standing = this.lastStanding(slot);
+    return standing instanceof Unknown ? standing : this.measureSlot(slot, standing, NOT_APPLICABLE);
+  }
+
+  /** How far the car has come since the last reply here; a clock turned back or changed tells nothing. */
+  sinceLast(ref: Ref, place: string): Outcome<number> {
+    const slot = this.site.slotFor(this.site.model.refOf(ref), place);
+    if (slot === undefined) return NOT_APPLICABLE;
+    const node = this.lastNode(slot);
+    if (node instanceof Unknown) return node;
+    this.note(node.id);
+    this.note(this.site.odometer.id);
+    const then = kilometres(this.given.earlier(node)?.odometer);
+    const now = this.given.odometer;
+    return then === undefined || now === undefined || now < then ? NOT_APPLICABLE : now - then;
+  }
+
+  private lastStanding(slot: SlotNode): Standing | Unknown {
+    const node = this.lastNode(slot);
+    if (node instanceof Unknown) return node;
+    return this.pick(node.id, this.given.earlier(node)?.standing) ?? NOT_APPLICABLE;
+  }
+
+  /** Like is compared with like: of a point asked in several car states, the state this visit's reply was given in. */
+  private lastNode(slot: SlotNode): LastNode | Unknown {
+    const [state, ...others] = slot.spot.point.states;
+    if (state !== undefined && others.length === 0) return this.site.lastAt(slot, state);
+    const now = this.standing(slot);
+    if (now?.nonAnswer === "not-fitted") return NOT_APPLICABLE;
+    return now === undefined || now.nonAnswer !== undefined ? slot.unknown : this.site.lastAt(slot, now.key.state);
   }
 
   measuredOf(info: RefInfo, place: string): Outcome<Measured> {
@@ -84,20 +118,20 @@ export class World extends Ledger implements Scope {
     if (slot === undefined) return NOT_APPLICABLE;
     const standing = this.standing(slot);
     if (standing === undefined) return slot.unknown;
-    return this.measureSlot(slot, standing);
+    return this.measureSlot(slot, standing, slot.unknown);
   }
 
-  /** A slot's value as the first limit over it aggregates; the mean without one. Fewer shots than asked: not known. */
-  private measureSlot(slot: SlotNode, standing: Standing): Outcome<Measured> {
-    if (standing.nonAnswer !== undefined) return standing.nonAnswer === "not-fitted" ? NOT_APPLICABLE : slot.unknown;
+  /** A slot's value as the first limit over it aggregates; the mean without one. `otherwise` where there is no number. */
+  private measureSlot(slot: SlotNode, standing: Standing, otherwise: Unknown): Outcome<Measured> {
+    if (standing.nonAnswer !== undefined) return standing.nonAnswer === "not-fitted" ? NOT_APPLICABLE : otherwise;
     if (standing.shots === undefined) {
       // counts take part in formulas as exact numbers; a word instead of a number has none
-      return typeof standing.outcome === "number" ? { value: standing.outcome, u: 0 } : slot.unknown;
+      return typeof standing.outcome === "number" ? { value: standing.outcome, u: 0 } : otherwise;
     }
-    if (standing.shots.values.length < slot.field.shots) return slot.unknown;
+    if (standing.shots.values.length < slot.field.shots) return otherwise;
     const limit: LimitInfo | undefined = slot.ref.limits[0];
     const how: Aggregate = limit?.aggregate ?? "mean";
-    return aggregate(standing.shots, how, limit?.direction) ?? slot.unknown;
+    return aggregate(standing.shots, how, limit?.direction) ?? otherwise;
   }
 
   private derivedOf(info: RefInfo & { is: "derived" }, place: string): Outcome<Measured> {

@@ -1,9 +1,10 @@
 /** Types calls: bands, clearly_more, at_least, found, unanswered, quantifiers and trade functions; refuses the rest. */
 import type { Signature } from "./declarations.js";
+import { checkLast, checkSince } from "./last.js";
 import { isTaken } from "./names.js";
 import { nearest } from "./nearest.js";
 import { type Checking, isCondition, isFaulty, named, type Piece, piece, refuse, type Type, tell } from "./pieces.js";
-import { DEEPEST_QUANTIFIERS, type PlaceNode, type PlanNode, replyOf, type ScaledNode } from "./plan.js";
+import { DEEPEST_QUANTIFIERS, isNum, type NumNode, type PlaceNode, replyOf, type ScaledNode } from "./plan.js";
 import type { ASTNode, NodeOf } from "./syntax.js";
 
 const YES: Type = { is: "yes" };
@@ -11,7 +12,16 @@ const silent = (node: ASTNode): Piece => piece(node, { is: "faulty" }, false);
 
 /** Constructs that flip or fail on one missing reply, and what to write instead. */
 const REFUSED: readonly string[] = ["has", "map", "filter", "exists_one", "known"];
-const BUILT_IN: readonly string[] = ["at_least", "band", "clearly_more", "found", "places", "unanswered"];
+const BUILT_IN: readonly string[] = [
+  "at_least",
+  "band",
+  "clearly_more",
+  "found",
+  "last",
+  "places",
+  "since_last_km",
+  "unanswered",
+];
 
 type Check = (checking: Checking, node: NodeOf<"call">, args: readonly ASTNode[]) => Piece;
 
@@ -75,8 +85,8 @@ const OWN: Readonly<Record<string, Check>> = {
     const read = checking.check(only);
     if (isFaulty(read)) return silent(node);
     const { code } = read;
-    if (!Array.isArray(code) || code[0] !== "num")
-      return refuse(checking, only, "expr.band-of", { found: named(read.type) });
+    if (isNum(code) && code[4] === "last") return refuse(checking, only, "expr.last-band");
+    if (!isNum(code)) return refuse(checking, only, "expr.band-of", { found: named(read.type) });
     return piece(node, { is: "grade", grade: ["band", code[1], code[2], code[3]] }, false);
   },
 
@@ -117,6 +127,8 @@ const OWN: Readonly<Record<string, Check>> = {
     });
   },
 
+  last: checkLast,
+
   places: (checking, node, args) => {
     const [only] = args;
     if (only === undefined || args.length !== 1) return wrongCount(checking, node, "places", 1);
@@ -129,6 +141,8 @@ const OWN: Readonly<Record<string, Check>> = {
     return piece(node, { is: "list", list: ["kind", kind], kind }, false);
   },
 
+  since_last_km: checkSince,
+
   unanswered: (checking, node, args) => {
     if (checking.use.provisional !== true) return refuse(checking, node, "expr.only-provisional");
     const [only] = args;
@@ -136,7 +150,7 @@ const OWN: Readonly<Record<string, Check>> = {
     const read = checking.check(only);
     if (isFaulty(read)) return silent(node);
     const reply = Array.isArray(read.code) ? replyOf(read.code) : undefined;
-    if (reply === undefined || reply.field === "")
+    if (reply === undefined || reply.field === "" || reply.last)
       return refuse(checking, only, "expr.unanswered-of", { found: named(read.type) });
     // The place of a node that was just made by names.ts.
     return piece(node, YES, ["unanswered", reply.point, reply.field, reply.place as PlaceNode]);
@@ -153,16 +167,16 @@ function placeArgument(checking: Checking, node: ASTNode | undefined): PlaceNode
 
 /** A reading, or a fixed factor times one. */
 function scaledOf({ code }: Piece): ScaledNode | undefined {
-  if (!Array.isArray(code)) return undefined;
-  // Tuples lose their members' types behind Array.isArray; the plan's own shape is checked part by part.
-  const [name, a, b] = code as readonly (PlanNode | undefined)[];
-  const reply = name === "num" ? replyOf(code) : undefined;
-  if (reply) return [1, reply.point, reply.field, reply.place as PlaceNode];
+  if (isNum(code)) return [1, ...readBy(code)];
+  if (typeof code !== "object" || (code[0] !== "*" && code[0] !== "/")) return undefined;
+  const [sign, a, b] = code;
   const [factor, inner] = typeof a === "number" ? [a, b] : [b, a];
-  if (typeof factor !== "number" || !Array.isArray(inner) || inner[0] !== "num") return undefined;
-  if (name === "*") return [factor, inner[1], inner[2], inner[3]];
-  return name === "/" && inner === a ? [1 / factor, inner[1], inner[2], inner[3]] : undefined;
+  if (typeof factor !== "number" || !isNum(inner)) return undefined;
+  if (sign === "*") return [factor, ...readBy(inner)];
+  return inner === a ? [1 / factor, ...readBy(inner)] : undefined;
 }
+
+const readBy = ([, point, field, place, ...last]: NumNode) => [point, field, place, ...last] as const;
 
 function tradeCall(
   checking: Checking,

@@ -1,7 +1,7 @@
 /** Types comparisons and `in`: like with like only, a word only with a point that has it. */
 import { nearest } from "./nearest.js";
 import { type Checking, isFaulty, named, type Piece, piece, refuse, tell } from "./pieces.js";
-import type { Comparison, PlanNode } from "./plan.js";
+import { type Comparison, isNum, type PlanNode } from "./plan.js";
 import type { NodeOf } from "./syntax.js";
 
 const YES = { is: "yes" } as const;
@@ -46,7 +46,8 @@ function readings(checking: Checking, node: NodeOf<Comparison>, a: Piece, b: Pie
 
 /** Equality of yes-or-no only between names and literals: for conditions the open way is written out. */
 function yesses(checking: Checking, node: NodeOf<Comparison>, a: Piece, b: Piece): Piece {
-  const plain = (part: Piece) => typeof part.code === "boolean" || part.node.op === "id" || part.node.op === ".";
+  const plain = ({ code }: Piece) =>
+    typeof code === "boolean" || (Array.isArray(code) && (code[0] === "yes" || code[0] === "fact"));
   if (!isEquality(node.op)) return refuse(checking, node, "expr.no-order", { found: named(a.type) });
   if (!plain(a) || !plain(b)) return refuse(checking, node, "expr.yes-equal");
   return piece(node, YES, [node.op, a.code, b.code], [a, b]);
@@ -56,8 +57,9 @@ function yesses(checking: Checking, node: NodeOf<Comparison>, a: Piece, b: Piece
 function wordy(part: Piece): { readonly words: readonly string[]; readonly code: PlanNode } | undefined {
   const { type, code } = part;
   if (type.is === "word") return { words: type.words, code };
-  if (type.is !== "reading" || type.results.length === 0 || !Array.isArray(code) || code[0] !== "num") return undefined;
-  return { words: type.results, code: ["result", code[1], code[2], code[3]] };
+  if (type.is !== "reading" || type.results.length === 0 || !isNum(code)) return undefined;
+  const [, point, field, place, ...last] = code;
+  return { words: type.results, code: ["result", point, field, place, ...last] };
 }
 
 /** Tells a word a point does not have. */

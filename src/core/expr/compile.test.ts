@@ -40,6 +40,38 @@ test("[EX1] the conditions of the bearing sheet are accepted", () => {
   );
 });
 
+test("[EX46] last(x) is the reply of an earlier visit, of the same type, at any place x may be read", () => {
+  accepted("clearly_more(whl.float, last(whl.float))");
+  accepted("whl.float - last(whl.float) > 2.0 * last(opposite.whl.runout)");
+  accepted('last(whl.rock) == "none" && last(whl.kind) == whl.kind && "milky" in last(whl.grease)');
+  accepted('axle.exists(c, last(c.whl.rock) == "none") && last(whl.knockback) == whl.knockback');
+  expect(codes('last(whl.rock) == "wobbly"')).toEqual(["expr.unknown-word"]);
+  expect(codes("clearly_more(whl.float, last(whl.heat))")).toEqual(["expr.other-quantity"]);
+  expect(codes("last(whl.float) > 0.1")).toEqual(["expr.bare-number"]);
+});
+
+test("[EX46] only replies are kept from visit to visit", () => {
+  for (const what of ["car.brakes", "whl.rise", "last(whl.rock)", "2.0 * whl.float", "opposite"])
+    expect(codes(`last(${what}) == whl.rock`), what).toEqual(["expr.last-of"]);
+  expect(codes("since_last_km(whl.rise) < 5000")).toEqual(["expr.last-of"]);
+  expect(codes("last(whl.rock, whl.spin)")).toEqual(["expr.arguments"]);
+  expect(codes("band(last(whl.float)) >= minor")).toEqual(["expr.last-band"]);
+  expect(codes("unanswered(last(whl.float))", { scope: "corner", provisional: true })).toEqual(["expr.unanswered-of"]);
+  expect(codes("unanswered(since_last_km(whl.float))", { scope: "corner", provisional: true })).toEqual([
+    "expr.unanswered-of",
+  ]);
+  const wrong = first("last.opposite.whl.float > whl.float");
+  expect(wrong.code).toBe("expr.last-call");
+  expect(tellExpression(wrong)).toContain("last(opposite.whl.float)");
+  expect(codes("opposite.last.whl.float > whl.float")).toEqual(["expr.last-call"]);
+});
+
+test("[EX48] the distance since then is a plain number of kilometres", () => {
+  accepted("since_last_km(whl.float) <= 5000");
+  accepted("(whl.float - last(whl.float)) * (5000.0 / since_last_km(whl.float)) > whl.shim");
+  expect(codes("since_last_km(whl.float) > whl.shim")).toEqual(["expr.bare-number"]);
+});
+
 test("[EX2] a whole number and a decimal are the same number", () => {
   const [whole, decimal] = ["whl.studs_loose >= 2", "whl.studs_loose >= 2.0"].map((text) =>
     compile(text, DECLARED, CORNER),

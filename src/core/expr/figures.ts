@@ -2,7 +2,7 @@
 import type { GradeLevel } from "../terms/index.js";
 import { asked, figure, type Run } from "./places-of.js";
 import type { Arithmetic, Comparison, GradeNode, ScaledNode } from "./plan.js";
-import { type BandSpan, type Measured, NOT_APPLICABLE, Unknown, type Value } from "./scope.js";
+import { type BandSpan, type Measured, NOT_APPLICABLE, type Ref, type Scope, Unknown, type Value } from "./scope.js";
 import { strict, union } from "./settle.js";
 
 /** Numbers closer than this share of their size are equal: 3 × 0.1 is 0.3. No gauge tells so little apart. */
@@ -98,10 +98,11 @@ export function clearlyMore(a: ScaledNode, b: ScaledNode, failed: Run): Run {
   };
 }
 
-function scaled([times, point, field, place]: ScaledNode): Run<Measured> {
+function scaled([times, point, field, place, last]: ScaledNode): Run<Measured> {
   const factor = figure(times);
-  return asked(point, field, place, (scope, ref, there) => {
+  const ask = (scope: Scope, ref: Ref, there: string) => {
     const read = scope.measured(ref, there);
     return read instanceof Unknown ? read : { value: factor * read.value, u: Math.abs(factor) * read.u };
-  });
+  };
+  return asked(point, field, place, ask, last);
 }

@@ -20,6 +20,7 @@ const linked = (text: string, use?: Use) => {
   if (!run.ok) throw new Error(`${text}: ${run.problems.map(({ code }) => code).join(", ")}`);
   return run.value;
 };
+const linkedFormula = (text: string) => linked(text, { scope: "corner", gives: "length" });
 const judged = (text: string, world: World, here = "FR", use?: Use): Outcome => linked(text, use)(scopeOf(world), here);
 
 /** true, false, "does not apply", or what is missing. */
@@ -43,6 +44,48 @@ test("[EX20] a reply that is missing is not known and is named", () => {
   expect(told('car.brakes == "outboard"', NOTHING)).toEqual([missingKey("car", "brakes", "car")]);
   expect(told('!("milky" in whl.grease)', worldOf({ "whl.grease@FR": ["clean"] }))).toBe(true);
   expect(told("whl.knockback", NOTHING)).toEqual([key("whl.knockback", "car")]);
+});
+
+test("[EX47] without an earlier reply there nothing is asked and the condition does not apply", () => {
+  const worn = 'last(whl.rock) == "none" && whl.rock == "clear"';
+  expect(told(worn, worldOf({ "whl.rock@FR": "clear" }))).toBe("does not apply");
+  expect(told(worn, worldOf({ "whl.rock@FR": "clear" }, { last: { "whl.rock@FL": "none" } }))).toBe("does not apply");
+  expect(told(worn, worldOf({ "whl.rock@FR": "clear" }, { last: { "whl.rock@FR": "none" } }))).toBe(true);
+  expect(told(worn, worldOf({}, { last: { "whl.rock@FR": "none" } }))).toEqual([key("whl.rock", "FR")]);
+  expect(told('last(opposite.whl.rock) == "none"', worldOf({}, { last: { "whl.rock@FL": "none" } }))).toBe(true);
+  expect(told('axle.exists(c, last(c.whl.rock) == "bad")', worldOf({}, { last: { "whl.rock@FL": "none" } }))).toBe(
+    false,
+  );
+});
+
+test("[EX30] [EX46] the last reading brings its own uncertainty", () => {
+  const grew = (was: number, u: number) =>
+    told(
+      "clearly_more(whl.float, last(whl.float))",
+      worldOf({ "whl.float@FR": { value: 0.5, u: 0.03 } }, { last: { "whl.float@FR": { value: was, u } } }),
+    );
+  expect(grew(0.38, 0.04)).toBe(true);
+  expect(grew(0.42, 0.04)).toBe(false);
+  const rise = withUncertainty(linkedFormula("whl.float - last(whl.float)"));
+  const world = worldOf(
+    { "whl.float@FR": { value: 0.5, u: 0.03 } },
+    { last: { "whl.float@FR": { value: 0.2, u: 0.04 } } },
+  );
+  expect(rise(scopeOf(world), "FR")).toEqual({ value: 0.3, u: expect.closeTo(0.05, 12) });
+});
+
+test("[EX48] how far back it lies is a number, or does not apply", () => {
+  const near = "since_last_km(whl.float) <= 5000";
+  expect(told(near, worldOf({}, { since: 5000 }))).toBe(true);
+  expect(told(near, worldOf({}, { since: 5001 }))).toBe(false);
+  expect(told(near, NOTHING)).toBe("does not apply");
+});
+
+test("[EX36] what stands for an earlier visit in a plan is `last` and nothing else", () => {
+  const { code, ...rest } = planned('last(whl.rock) == "bad"');
+  expect(code).toEqual(["==", ["word", "whl.rock", "feel", 0, "last"], "bad"]);
+  const other = { ...rest, code: ["==", ["word", "whl.rock", "feel", 0, "first"], "bad"] } as unknown as Plan;
+  expect(link(other)).toMatchObject({ ok: false, problems: [{ code: "expr.plan-broken" }] });
 });
 
 test("[EX21] a false part settles && and a true part settles ||, in any order", () => {

@@ -2,7 +2,7 @@
 import { fail, keyText, ok, problem, type Result } from "../terms/index.js";
 import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades, isWord, tests } from "./figures.js";
 import { atLeast, chosen, joined, not, quantified } from "./logic.js";
-import { asked, figure, listOf, placeOf, type Run, text } from "./places-of.js";
+import { type At, asked, figure, listOf, placeOf, type Run, refOf, text } from "./places-of.js";
 import {
   DEEPEST_NODES,
   DEEPEST_QUANTIFIERS,
@@ -12,7 +12,7 @@ import {
   type PlanNode,
   replyOf,
 } from "./plan.js";
-import { type Evaluate, NOT_APPLICABLE, type Outcome, Unknown, type Value } from "./scope.js";
+import { type Evaluate, NOT_APPLICABLE, type Outcome, type Ref, type Scope, Unknown, type Value } from "./scope.js";
 import { strict, union } from "./settle.js";
 
 /** Trade functions by name: canonical units in, canonical unit (or yes/no) out; NaN when it has no answer. */
@@ -90,7 +90,7 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
         const is = IS[node[0]];
         const other = stuck("expr.other-reply");
         const fits = (value: Outcome): boolean => value instanceof Unknown || is === "" || typeof value === is;
-        const ref = { point: text(node[1]), field: text(node[2]) };
+        const ref = refOf(node[1], node[2], node[4]);
         const where = node[3] === 0 ? undefined : placeOf(node[3]);
         return (scope, at) => {
           const place = where === undefined ? at[0] : where(scope, at);
@@ -100,11 +100,12 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       }
       case "num": {
         const failed = stuck("expr.not-finite");
-        return asked(node[1], node[2], node[3], (scope, ref, place, at) => {
+        const measured = (scope: Scope, ref: Ref, place: string, at: At): Outcome => {
           const read = scope.measured(ref, place);
           if (read instanceof Unknown) return read;
           return Number.isFinite(read.value) ? read.value : failed(scope, at);
-        });
+        };
+        return asked(node[1], node[2], node[3], measured, node[4]);
       }
       case "fact": {
         const [name, is, other] = [text(node[1]), text(node[2]), stuck("expr.other-reply")];
@@ -162,6 +163,8 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
         return clearlyMore(node[1], node[2], stuck("expr.not-finite"));
       case "unanswered":
         return asked(node[1], node[2], node[3], (scope, ref, place) => scope.unanswered(ref, place));
+      case "since":
+        return asked(node[1], node[2], node[3], (scope, ref, place) => scope.sinceLast(ref, place));
       case "found":
         return asked(node[1], "", node[2], (scope, ref, place) => scope.found(ref.point, place));
       case "call":

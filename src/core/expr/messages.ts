@@ -72,6 +72,11 @@ export const EXPRESSION_MESSAGES: Readonly<Record<string, Text>> = {
   "expr.only-findings": () => "found() is for rules that work on findings (raise, lower-sure, order …)",
   "expr.fault-text": () => 'the fault goes in quotes: found("whl.race")',
   "expr.unanswered-of": (say) => `unanswered() takes the name of a reply, not ${say("found")}`,
+  "expr.last-of": (say) =>
+    `${say("of")}() takes the name of a reply, as in ${say("of")}(whl.float), not ${say("found")}: only replies are kept from visit to visit`,
+  "expr.last-band": () =>
+    "limits judge this visit's readings; the last one is compared, as in clearly_more(whl.float, last(whl.float))",
+  "expr.last-call": (say) => `an earlier visit is asked with last(…), the place inside: last(${say("says")})`,
   "expr.arguments": (say) => `${say("text")} takes ${say("expected")} argument(s)`,
   "expr.argument": (say) => `${say("of")}: “${say("argument")}” is ${say("expected")}, not ${say("found")}`,
   "expr.at-least-count": (say) => `at_least begins with a whole number from 1 to ${say("most")}`,

@@ -94,6 +94,10 @@ function unknownName(
   spelled: string,
 ): Piece {
   const { declared, bound } = checking;
+  if (rest[0]?.name === "last" && rest.length > 1) {
+    tell(checking, rest[0], "expr.last-call", { says: spelled.slice("last.".length) });
+    return faulty(node);
+  }
   const [front = "", second = ""] = rest.map(({ name }) => name);
   const loaded = (sheet: string) => declared.sheets.includes(sheet);
   const behind = spelled.slice(front.length + 1);

@@ -1,5 +1,5 @@
 /** Finds the places a plan speaks of and asks there. Knows no place by name: the scope says what relates. */
-import type { ListNode, PlaceNode } from "./plan.js";
+import type { Last, ListNode, PlaceNode } from "./plan.js";
 import { NOT_APPLICABLE, type Outcome, type Ref, type Scope, type Value } from "./scope.js";
 
 /** The place where the rule stands, then the places bound by the quantifiers around. */
@@ -44,14 +44,21 @@ export function listOf(node: ListNode): (scope: Scope, at: At) => readonly strin
   };
 }
 
+/** What a node reads; made once, so that the scope can know it again. */
+export function refOf(point: string, field: string, last: Last | undefined): Ref {
+  if (last !== undefined && last !== "last") throw new TypeError("no such reply");
+  return { point: text(point), field: text(field), ...(last === undefined ? {} : { last: true }) };
+}
+
 /** Asks the scope at the place meant; without such a place it does not apply. */
 export function asked<T>(
   point: string,
   field: string,
   place: PlaceNode,
   ask: (scope: Scope, ref: Ref, place: string, at: At) => Outcome<T>,
+  last?: Last,
 ): Run<T> {
-  const ref = { point: text(point), field: text(field) };
+  const ref = refOf(point, field, last);
   if (place === 0) return (scope, at) => ask(scope, ref, at[0] ?? "", at);
   const where = placeOf(place);
   return (scope, at) => {

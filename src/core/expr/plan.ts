@@ -4,7 +4,7 @@
  */
 
 /** Raised whenever nodes change meaning; a plan of another version is made again from its text. */
-export const PLAN_VERSION = 1;
+export const PLAN_VERSION = 2;
 /** Quantifiers inside one another: every axle, every corner. More would multiply places without end. */
 export const DEEPEST_QUANTIFIERS = 2;
 /** Nodes inside one another. */
@@ -22,20 +22,23 @@ export type ListNode = readonly ["rel", PlaceNode, string] | readonly ["kind", s
 export type Comparison = "==" | "!=" | "<" | "<=" | ">" | ">=";
 export type Arithmetic = "+" | "-" | "*" | "/";
 
+/** At the end of a node that reads a reply: not this visit's, but the last one before it. */
+export type Last = "last";
+
 /** What a reply must be: one word, several, a count, yes or no, or a reading's word-instead-of-number. */
 export type ReplyNodeName = "word" | "words" | "count" | "yes" | "result";
-/** A reading or derived value as a number in its canonical unit. */
-export type NumNode = readonly ["num", point: string, field: string, PlaceNode];
+/** A reading or derived value as a number in its canonical unit; `last`: of the last visit that has it. */
+export type NumNode = readonly ["num", point: string, field: string, PlaceNode, last?: Last];
 export type GradeNode = number | readonly ["band", point: string, field: string, PlaceNode];
 /** A fixed factor times a reading. */
-export type ScaledNode = readonly [factor: number, point: string, field: string, PlaceNode];
+export type ScaledNode = readonly [factor: number, point: string, field: string, PlaceNode, last?: Last];
 
 /** One node: a literal is a bare boolean, number or text; everything else is a list that starts with its name. */
 export type PlanNode =
   | boolean
   | number
   | string
-  | readonly [ReplyNodeName, point: string, field: string, PlaceNode]
+  | readonly [ReplyNodeName, point: string, field: string, PlaceNode, last?: Last]
   | NumNode
   /** A car fact and what it must be: "string", "number" or "boolean". */
   | readonly ["fact", name: string, is: string]
@@ -54,6 +57,8 @@ export type PlanNode =
   | readonly ["exists" | "all", ListNode, PlanNode]
   | readonly ["at_least", number, readonly PlanNode[]]
   | readonly ["unanswered", point: string, field: string, PlaceNode]
+  /** Distance in km since the reply was last given. */
+  | readonly ["since", point: string, field: string, PlaceNode]
   | readonly ["found", fault: string, PlaceNode]
   | readonly ["call", name: string, readonly PlanNode[]];
 
@@ -67,15 +72,34 @@ export interface Plan {
   readonly spans: readonly number[];
 }
 
-const REPLIES: ReadonlySet<unknown> = new Set(["word", "words", "count", "yes", "result", "num", "band", "unanswered"]);
+const REPLIES: ReadonlySet<unknown> = new Set([
+  "word",
+  "words",
+  "count",
+  "yes",
+  "result",
+  "num",
+  "band",
+  "unanswered",
+  "since",
+]);
+
+export const isNum = (node: PlanNode | undefined): node is NumNode => typeof node === "object" && node[0] === "num";
+
+/** What a node reads. */
+export interface ReplyRead {
+  readonly point: string;
+  readonly field: string;
+  readonly place: unknown;
+  /** The reply of an earlier visit, or how far back it lies. */
+  readonly last: boolean;
+}
 
 /** Point, field and place of a node that reads a reply or derived value; undefined for any other part of a plan. */
-export function replyOf(
-  part: readonly unknown[],
-): { readonly point: string; readonly field: string; readonly place: unknown } | undefined {
-  const [name, point, field, place] = part;
-  const scaled = typeof name === "number" && part.length === 4;
+export function replyOf(part: readonly unknown[]): ReplyRead | undefined {
+  const [name, point, field, place, end] = part;
+  const scaled = typeof name === "number" && part.length >= 4;
   return (scaled || REPLIES.has(name)) && typeof point === "string" && typeof field === "string"
-    ? { point, field, place }
+    ? { point, field, place, last: name === "since" || end === "last" }
     : undefined;
 }

@@ -2,7 +2,7 @@
 
 import { gradeOf } from "../terms/index.js";
 import type { Declarations } from "./declarations.js";
-import type { GradeNode, ListNode, PlaceNode, Plan, PlanNode, ScaledNode } from "./plan.js";
+import type { GradeNode, Last, ListNode, PlaceNode, Plan, PlanNode, ScaledNode } from "./plan.js";
 
 /** How strongly a sign binds; an operand that binds less stands in brackets. */
 const BINDS: Readonly<Record<string, number>> = {
@@ -52,8 +52,12 @@ export function print(plan: Plan, declared: Declarations): string {
   };
   const gradeText = (grade: GradeNode): string =>
     typeof grade === "number" ? String(gradeOf(grade as 1)) : `band(${nameOf(grade[1], grade[2], grade[3])})`;
-  const scaledText = ([factor, point, field, place]: ScaledNode): string =>
-    factor === 1 ? nameOf(point, field, place) : `${numberText(factor)} * ${nameOf(point, field, place)}`;
+  const readText = (point: string, field: string, place: PlaceNode, last: Last | undefined): string =>
+    last === undefined ? nameOf(point, field, place) : `last(${nameOf(point, field, place)})`;
+  const scaledText = ([factor, point, field, place, last]: ScaledNode): string =>
+    factor === 1
+      ? readText(point, field, place, last)
+      : `${numberText(factor)} * ${readText(point, field, place, last)}`;
 
   const within = (node: PlanNode, least: number, bound: number): string => {
     const text = write(node, bound);
@@ -71,7 +75,7 @@ export function print(plan: Plan, declared: Declarations): string {
       case "yes":
       case "result":
       case "num":
-        return nameOf(node[1], node[2], node[3]);
+        return readText(node[1], node[2], node[3], node[4]);
       case "fact":
         return `car.${node[1]}`;
       case "!":
@@ -98,6 +102,8 @@ export function print(plan: Plan, declared: Declarations): string {
         return `at_least(${node[1]}, ${list(node[2])})`;
       case "unanswered":
         return `unanswered(${nameOf(node[1], node[2], node[3])})`;
+      case "since":
+        return `since_last_km(${nameOf(node[1], node[2], node[3])})`;
       case "found": {
         const place = placeText(node[2]);
         return place === "" ? `found(${quoted(node[1])})` : `found(${quoted(node[1])}, ${place})`;

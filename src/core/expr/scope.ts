@@ -36,6 +36,8 @@ export type Outcome<T = Value> = T | Unknown;
 export interface Ref {
   readonly point: string;
   readonly field: string;
+  /** Not this visit's reply but the last one before it: known, or nothing to ask. */
+  readonly last?: true;
 }
 
 /** An aggregated reading and its standard uncertainty, canonical unit. */
@@ -62,6 +64,8 @@ export interface Scope {
   band(ref: Ref, place: string): Outcome<BandSpan>;
   /** For provisional rules only: whether nothing stands for this key (a non-answer counts as nothing). */
   unanswered(ref: Ref, place: string): boolean;
+  /** Distance in km since the reply was last given; does not apply without an earlier one or without both odometers. */
+  sinceLast(ref: Ref, place: string): Outcome<number>;
   /** A car fact by name; Unknown names `car@car#.NAME`. */
   fact(name: string): Outcome;
   /** A named relation of places.yaml (`opposite`, `axle`, `side`, `corner`, `pickup`, `below` …); undefined without one. */

@@ -7,7 +7,8 @@ interface Asked {
   readonly read: Measured;
 }
 
-const keyOf = (ref: Ref, place: string): string => `${ref.point} ${ref.field} ${place}`;
+const keyOf = (ref: Ref, place: string): string =>
+  `${ref.point} ${ref.field} ${place}${ref.last === true ? " last" : ""}`;
 
 /** The same world with its readings answered by `measured`. */
 const seenThrough = (scope: Scope, measured: Scope["measured"]): Scope => ({
@@ -15,6 +16,7 @@ const seenThrough = (scope: Scope, measured: Scope["measured"]): Scope => ({
   measured,
   band: (ref, place) => scope.band(ref, place),
   unanswered: (ref, place) => scope.unanswered(ref, place),
+  sinceLast: (ref, place) => scope.sinceLast(ref, place),
   fact: (name) => scope.fact(name),
   related: (relation, place) => scope.related(relation, place),
   places: (kind) => scope.places(kind),

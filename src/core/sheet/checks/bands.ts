@@ -87,6 +87,7 @@ function midWindow(look: Lookup): Scope {
     },
     band: unknown,
     unanswered: () => false,
+    sinceLast: unknown,
     fact: (name) => new Unknown(new Set([name])),
     related: (relation, here) => look.tree.related(relation, here),
     places: (kind) => look.tree.ofKind(kind),

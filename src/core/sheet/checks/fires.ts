@@ -84,7 +84,8 @@ function trialScope(said: ReadonlyMap<string, Trial>, open: Map<string, readonly
   };
   const anything = (x: Trial): x is Trial => x !== undefined;
   const place = (ref: Ref, here: string) => look.tree.around(here, kindOf(ref, look) ?? "") ?? here;
-  const keyOf = (ref: Ref, here: string) => `${ref.point}.${ref.field}@${place(ref, here)}`;
+  const keyOf = (ref: Ref, here: string) =>
+    `${ref.last === true ? "last " : ""}${ref.point}.${ref.field}@${place(ref, here)}`;
   return {
     read: (ref, here) => ask(keyOf(ref, here), repliesTo(ref, look), anything),
     measured: (ref, here) => new Unknown(new Set([keyOf(ref, here)])),
@@ -93,6 +94,7 @@ function trialScope(said: ReadonlyMap<string, Trial>, open: Map<string, readonly
       return level instanceof Unknown ? level : ({ low: level, high: level, missing: new Set() } satisfies BandSpan);
     },
     unanswered: () => false,
+    sinceLast: (ref, here) => new Unknown(new Set([`since ${keyOf(ref, here)}`])),
     fact: (name) => ask(`car.${name}`, factValues(look, name), anything),
     related: (relation, here) => look.tree.related(relation, here),
     places: (kind) => look.tree.ofKind(kind),

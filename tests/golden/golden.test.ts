@@ -26,6 +26,8 @@ interface Expected {
   readonly coverage?: Readonly<Record<string, object>>;
   readonly faultRules?: Readonly<Record<string, readonly string[]>>;
   readonly restsOn?: Readonly<Record<string, readonly string[]>>;
+  /** `value unit date` of earlier replies it rests on. */
+  readonly lastTime?: Readonly<Record<string, readonly string[]>>;
   readonly differ?: Readonly<Record<string, readonly string[]>>;
   readonly close?: readonly string[];
   readonly limit?: Readonly<Record<string, object>>;
@@ -73,6 +75,8 @@ test.each(files)("%s", async (name) => {
   for (const [at, rules] of Object.entries(wanted.faultRules ?? {})) expect(got.faults.find((f) => `${f.fault}@${f.place}` === at)?.rules).toEqual(rules);
   for (const [at, points] of Object.entries(wanted.restsOn ?? {}))
     expect(findingAt(got, at)?.because.flatMap((b) => (b.kind === "reply" ? [`${b.key.point}@${b.key.place}`] : []))).toEqual(points);
+  for (const [at, told] of Object.entries(wanted.lastTime ?? {}))
+    expect(findingAt(got, at)?.because.flatMap((b) => (b.kind === "earlier" && b.value.type === "reading" ? [`${b.value.values} ${b.value.unit} ${b.at}`] : []))).toEqual(told);
   for (const [at, ids] of Object.entries(wanted.differ ?? {})) expect(findingAt(got, at)?.differ).toEqual(ids);
   expect(got.findings.filter((f) => f.close).map((f) => `${f.rule}@${f.place}`)).toEqual(wanted.close ?? []);
   for (const [at, limit] of Object.entries(wanted.limit ?? {})) expect(findingAt(got, at)?.because.find((b) => b.kind === "limit")).toMatchObject(limit);

@@ -36,6 +36,16 @@ const small = smallEngine([
     when: 'side.exists(c, c.hub.spin == "rough") && opposite.hub.rock == "none"',
     sure: "likely",
   },
+  {
+    id: "hub.t3",
+    scope: "corner",
+    effect: "finding",
+    fault: "hub.grown",
+    grade: "minor",
+    when: "last(hub.rock) != hub.rock || clearly_more(hub.float, last(hub.float)) && since_last_km(hub.float) < 10000",
+    supports: ['last(opposite.hub.seen_twice) == "torn"'],
+    sure: "possible",
+  },
 ]);
 const smallTree = buildPlaces(SMALL_COMMON.places).tree;
 /** The same car with all eyes on the front axle: edits meet each other and what rests on them. */

@@ -61,6 +61,8 @@ export function anyReply(
 /** One change to a visit. */
 export type Edit =
   | { readonly kind: "reply"; readonly reply: Omit<StandingReply, "id">; readonly beside: boolean }
+  | { readonly kind: "earlier"; readonly reply: Omit<StandingReply, "id">; readonly at: string; readonly km: number }
+  | { readonly kind: "odometer"; readonly km: number }
   | { readonly kind: "take-back"; readonly at: number }
   | { readonly kind: "fact"; readonly name: string; readonly value: string | boolean | undefined }
   | {
@@ -77,6 +79,7 @@ export function anyEdit(engine: Engine, places: (kind: string) => readonly strin
     const value: fc.Arbitrary<string | boolean> = f.kind === "yes" ? fc.boolean() : fc.constantFrom(...(f.words ?? []));
     return fc.option(value, { nil: undefined }).map((v): Edit => ({ kind: "fact", name: f.id, value: v }));
   });
+  const km = fc.constantFrom(40_000, 44_000, 52_000);
   const lengths = engine.model.limits.filter((l) => l.limit.unit === "mm");
   const figure = fc
     .tuple(
@@ -99,6 +102,13 @@ export function anyEdit(engine: Engine, places: (kind: string) => readonly strin
         .map(([reply, beside]): Edit => ({ kind: "reply", reply, beside })),
       weight: 12,
     },
+    {
+      arbitrary: fc
+        .tuple(anyReply(engine, places), fc.constantFrom("2023-05-01", "2024-05-01", "2025-05-01"), km)
+        .map(([reply, at, at_]): Edit => ({ kind: "earlier", reply, at, km: at_ })),
+      weight: 5,
+    },
+    { arbitrary: km.map((at): Edit => ({ kind: "odometer", km: at })), weight: 1 },
     { arbitrary: fc.nat(200).map((at): Edit => ({ kind: "take-back", at })), weight: 3 },
     { arbitrary: fact, weight: 2 },
     { arbitrary: figure, weight: 3 },
@@ -117,6 +127,16 @@ export function edited(input: AssessInput, edit: Edit, n: number): AssessInput {
       const rest = edit.beside ? input.replies : input.replies.filter((r) => !same(r));
       return { ...input, replies: [...rest, { ...edit.reply, id: `r${n}` }] };
     }
+    case "earlier":
+      return {
+        ...input,
+        earlier: [
+          ...input.earlier,
+          { at: edit.at, odometer: { value: edit.km, unit: "km" }, replies: [{ ...edit.reply, id: `e${n}` }] },
+        ],
+      };
+    case "odometer":
+      return { ...input, odometer: { value: edit.km, unit: "km" } };
     case "take-back":
       return { ...input, replies: input.replies.filter((_, i) => i !== edit.at % Math.max(1, input.replies.length)) };
     case "fact": {

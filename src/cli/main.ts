@@ -1,15 +1,17 @@
 /** `npm run -s leadlamp -- VERB …`: data on standard output, messages on standard error. Dispatches; knows no verb inside. */
 import process from "node:process";
 import { assessVerb } from "./assess.js";
+import { calcVerb } from "./calc.js";
 import { sheetsVerb, type Terminal } from "./sheets.js";
 
 /** 0 done, 1 faulty input or sheets, 2 wrong use. */
 type Verb = (args: readonly string[], terminal: Terminal) => Promise<0 | 1 | 2>;
 
-const VERBS: Readonly<Record<string, Verb>> = { assess: assessVerb, sheets: sheetsVerb };
+const VERBS: Readonly<Record<string, Verb>> = { assess: assessVerb, calc: calcVerb, sheets: sheetsVerb };
 
 const USE = `use: leadlamp VERB …
   assess FILE     assess a visit file (leadlamp-visit/1)
+  calc 'NAME(…)'  work out a trade function; calc --list names them all
   sheets [DIR]    check the sheets of a folder and run their cases`;
 
 /** Runs one verb and gives its exit code. */

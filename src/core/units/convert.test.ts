@@ -222,6 +222,9 @@ const ONE: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   percent: { "%": 1 },
   ratio: { "1": 1 },
   frequency: { Hz: 1, kHz: 1000, "/min": 1 / 60 },
+  area: { cm2: 1, mm2: 0.01, m2: 10_000 },
+  section_modulus: { cm3: 1, mm3: 0.001 },
+  second_moment: { cm4: 1, mm4: 0.0001 },
 };
 
 test("every unit in the table has the size of its definition", () => {

@@ -23,6 +23,9 @@ const CANONICAL = {
   percent: "%",
   ratio: "1",
   frequency: "Hz",
+  area: "cm2",
+  section_modulus: "cm3",
+  second_moment: "cm4",
 } as const;
 
 /** A kind of quantity. Thickness, play and run-out are lengths; an odometer figure is a distance. */

@@ -156,6 +156,19 @@ const ROWS: Readonly<Record<Quantity, readonly Row[]>> = {
     ["kHz", "kHz", "", 1000],
     ["/min", "rpm", "1/min r/min rev/min", 1, 60],
   ],
+  area: [
+    ["cm2", "cm²", "", 1],
+    ["mm2", "mm²", "", 1, 100],
+    ["m2", "m²", "", 10000],
+  ],
+  section_modulus: [
+    ["cm3", "cm³", "", 1],
+    ["mm3", "mm³", "", 1, 1000],
+  ],
+  second_moment: [
+    ["cm4", "cm⁴", "", 1],
+    ["mm4", "mm⁴", "", 1, 10000],
+  ],
 };
 
 const made = new Map<Quantity, readonly Unit[]>();

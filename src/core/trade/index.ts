@@ -1,0 +1,16 @@
+/** The door of trade: the table of functions, what runs them, and what conditions may know of them. */
+export { calculate, rangeText } from "./calculate.js";
+export {
+  type Argument,
+  type Calculated,
+  type Given,
+  type Gives,
+  isList,
+  isWordArgument,
+  type ResultKind,
+  type Source,
+  type TradeFunction,
+} from "./contract.js";
+export { TRADE_MESSAGES, tellTrade } from "./messages.js";
+export { type Reckoned, reckon } from "./reckon.js";
+export { SUBJECTS, type Subject, TRADE_TABLE } from "./table.js";

@@ -1,0 +1,74 @@
+// Guard band: JCGM 106:2012 clauses 7 and 8 (rule seen on a laboratory's page; vectors recomputed). Trend: Theil-Sen
+// (Sen 1968) and Fieller's interval, worked numbers recomputed with a general statistics library.
+import { expect, test } from "vitest";
+import { leastSquaresCrossing, medianLine } from "../../src/core/trade/trend.js";
+import { answer, figure, refused } from "../support/reckoned.js";
+
+const BESIDE = [
+  ["at-least", 1.6, 1.65, 0.05, 1.7, 84.13],
+  ["at-least", 1.6, 1.55, 0.05, 1.7, 15.87],
+  ["at-least", 1.6, 1.49, 0.05, 1.7, 1.39],
+  ["at-most", 0.1, 0.09, 0.01, 0.08, 84.13],
+  ["at-most", 0.1, 0.08, 0.01, 0.08, 97.72],
+  ["at-least", 22, 22, 0.02, 22.04, 50],
+] as const;
+
+test.each(BESIDE)("%s %s, read %s", (side, limit, reading, u, acceptance, chance) => {
+  expect(figure(`acceptance_limit(${limit}, ${side}, ${u})`)).toBeCloseTo(acceptance, 9);
+  expect(figure(`chance_of_conforming(${reading}, ${limit}, ${side}, ${u})`)).toBeCloseTo(chance, 1);
+});
+
+test("uncertainty of a scale and of parts together", () => {
+  expect(figure("uncertainty_of_scale(0.1)")).toBeCloseTo(0.028868, 6);
+  expect(figure("uncertainty_together([0.0289, 0.04])")).toBeCloseTo(0.049348, 6);
+  expect(answer("clearly_different(1.26, 1.31, 0.02, 0.02)").value).toBe(false);
+  expect(answer("clearly_different(1.26, 1.32, 0.02, 0.02)").value).toBe(true);
+});
+
+test("two readings: 10.0 then 8.2 after 12 thousand km reach 3.0 at 46.7, between 41.5 and 53.5", () => {
+  const two = "[0, 12], [10, 8.2], 3";
+  expect(figure(`limit_reached(${two})`)).toBeCloseTo(46.7, 1);
+  expect(figure(`limit_reached_earliest(${two}, 0.13)`)).toBeCloseTo(41.5, 1);
+  expect(figure(`limit_reached_latest(${two}, 0.13)`)).toBeCloseTo(53.5, 1);
+});
+
+test("wear within the uncertainty has an earliest and no latest", () => {
+  expect(figure("limit_reached_earliest([0, 1], [10, 9.8], 3, 0.13)")).toBeCloseTo(15.5, 1);
+  expect(refused("limit_reached_latest([0, 1], [10, 9.8], 3, 0.13)")).toEqual(["trade.no-trend"]);
+});
+
+const X = [0, 8, 15, 24, 31];
+const Y = [11, 9.8, 8.9, 7.4, 6.5];
+
+test("five readings: least squares 54.68 (52.68 to 56.89), median line −0.147581 and 54.21", () => {
+  const fitted = leastSquaresCrossing(X, Y, 3);
+  expect(fitted?.at).toBeCloseTo(54.68, 2);
+  expect(fitted?.from).toBeCloseTo(52.68, 1);
+  expect(fitted?.to).toBeCloseTo(56.89, 1);
+  expect(medianLine(X, Y)?.slope).toBeCloseTo(-0.147581, 6);
+  expect(figure(`limit_reached([${X.join(", ")}], [${Y.join(", ")}], 3)`)).toBeCloseTo(54.21, 2);
+});
+
+test("one bad reading moves least squares far and the median line hardly", () => {
+  const bad = [11, 9.8, 6.9, 7.4, 6.5];
+  const fitted = leastSquaresCrossing(X, bad, 3);
+  expect(fitted?.at).toBeCloseTo(52.45, 2);
+  expect(fitted?.from).toBeCloseTo(36.97, 0);
+  expect(fitted?.to).toBeCloseTo(119.97, 0);
+  expect(medianLine(X, bad)?.slope).toBeCloseTo(-0.147581, 6);
+  expect(figure(`limit_reached([${X.join(", ")}], [${bad.join(", ")}], 3)`)).toBeCloseTo(54.08, 2);
+});
+
+test("the order of the readings does not matter, nor where counting starts", () => {
+  const turned = figure("limit_reached([31, 0, 24, 8, 15], [6.5, 11, 7.4, 9.8, 8.9], 3)");
+  expect(turned).toBeCloseTo(figure(`limit_reached([${X.join(", ")}], [${Y.join(", ")}], 3)`), 9);
+  const later = figure(`limit_reached([${X.map((x) => x + 100).join(", ")}], [${Y.join(", ")}], 3)`);
+  expect(later - 100).toBeCloseTo(turned, 9);
+});
+
+test("wear that comes back points to a new part; readings at one time to nothing", () => {
+  expect(answer("part_renewed([8.2, 11.5, 11.2], 0.13, down)").value).toBe(true);
+  expect(answer("part_renewed([8.2, 8.3, 8.1], 0.13, down)").value).toBe(false);
+  expect(refused("wear_rate([3, 3], [1, 2])")).toEqual(["trade.same-time"]);
+  expect(refused("wear_rate([1, 2, 3], [1, 2])")).toEqual(["trade.unequal-lists"]);
+});

@@ -40,6 +40,13 @@ const WRITTEN: Readonly<Record<string, string>> = {
   "[lb_av]": "lb",
   "[oz_av]": "oz",
   "/min": "rpm",
+  cm2: "cm²",
+  mm2: "mm²",
+  m2: "m²",
+  cm3: "cm³",
+  mm3: "mm³",
+  cm4: "cm⁴",
+  mm4: "mm⁴",
 };
 
 /** Where a letter alone says too little: on a switch, in a list. */

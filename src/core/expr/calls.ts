@@ -1,8 +1,9 @@
 /** Types calls: bands, clearly_more, at_least, found, unanswered, quantifiers and trade functions; refuses the rest. */
+
+import { nearest } from "../terms/author.js";
 import type { Signature } from "./declarations.js";
 import { checkLast, checkSince } from "./last.js";
 import { isTaken } from "./names.js";
-import { nearest } from "./nearest.js";
 import { type Checking, isCondition, isFaulty, named, type Piece, piece, refuse, type Type, tell } from "./pieces.js";
 import { DEEPEST_QUANTIFIERS, isNum, type NumNode, type PlaceNode, replyOf, type ScaledNode } from "./plan.js";
 import type { ASTNode, NodeOf } from "./syntax.js";

@@ -1,5 +1,5 @@
 /** Types comparisons and `in`: like with like only, a word only with a point that has it. */
-import { nearest } from "./nearest.js";
+import { nearest } from "../terms/author.js";
 import { type Checking, isFaulty, named, type Piece, piece, refuse, tell } from "./pieces.js";
 import { type Comparison, isNum, type PlanNode } from "./plan.js";
 import type { NodeOf } from "./syntax.js";

@@ -1,7 +1,8 @@
 /** Resolves dotted names: places and relations in front, then a point, a derived value, a car fact or a grade. */
+
+import { nearest } from "../terms/author.js";
 import { GRADES, levelOf } from "../terms/index.js";
 import type { FactType, Named, NameType } from "./declarations.js";
-import { nearest } from "./nearest.js";
 import { type Checking, faulty, type Piece, piece, type Range, refuse, type Type, tell } from "./pieces.js";
 import type { PlaceNode, PlanNode } from "./plan.js";
 import type { ASTNode } from "./syntax.js";

@@ -66,7 +66,7 @@ export const NAMES: readonly Broken[] = [
     name: "an unknown quantity",
     of: "sheet",
     change: {"part":"points.yaml","from":"{ quantity: length,","to":"{ quantity: lenght,"},
-    says: ["hub/points.yaml:14:25 unknown quantity “lenght”; expected length, angle, age, percent, torque, force, voltage, current … (21 in all)","hub/derived.yaml:2:73 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/derived.yaml:2:94 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:23:17 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:30:25 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:30:45 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air"],
+    says: ["hub/points.yaml:14:25 unknown quantity “lenght”; expected length, angle, age, percent, torque, force, voltage, current … (24 in all)","hub/derived.yaml:2:73 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/derived.yaml:2:94 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:23:17 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:30:25 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air","hub/rules.yaml:30:45 unknown name “hub.float”; nearest: hub.odd, hub.noise, hub.spin, hub.noise_age, hub.noise_air"],
   },
   {
     name: "an unknown unit",

@@ -2,7 +2,7 @@
  * The plan of the car as way-finder: press a place to go there. Fingers press the drawing (the nearest place
  * answers); keyboard and screen readers have a button over each place; very large text gets the list instead.
  */
-import { useEffect, useRef } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import { planDrawing, smallCarDrawing } from "../../core/report/index.js";
 import { DrawingView } from "./drawing-view.js";
 import { ListRow } from "./list-row.js";
@@ -28,7 +28,15 @@ export function nearestPlace(spots: readonly Dot[], x: number, y: number, reach:
   return best?.id ?? null;
 }
 
-export function CarPlan({ plan, side, places, label, front, listWords, onPlace, rest, cone = true }: CarPlanProps) {
+/** Drawn anew only when something on it changed: most replies leave the plan as it is. */
+export function CarPlan({ onPlace, ...shown }: CarPlanProps) {
+  const go = useRef(onPlace);
+  go.current = onPlace;
+  const goTo = useMemo(() => onPlace && ((place: string) => go.current?.(place)), [onPlace === undefined]);
+  return useMemo(() => <DrawnPlan {...shown} onPlace={goTo} />, [JSON.stringify(shown), goTo]);
+}
+
+function DrawnPlan({ plan, side, places, label, front, listWords, onPlace, rest, cone = true }: CarPlanProps) {
   const { drawing, spots } = planDrawing({ plan, side, places, rest, cone });
   const box = useRef<HTMLDivElement>(null);
   const press = useRef<(event: MouseEvent) => void>(() => undefined);

@@ -2,7 +2,7 @@
  * Answering a point: each press becomes one act; when it completes the point the round goes on by itself, and the
  * last reply can be taken back where the next point stands. Keeps nothing itself.
  */
-import { signal } from "@preact/signals";
+import { signal, useComputed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import { type IdText, undoable } from "../../core/record/index.js";
 import type { NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
@@ -24,7 +24,8 @@ const GO_ON_AFTER_MS = 320;
 interface LastReply {
   readonly visit: string;
   readonly at: PointAt;
-  readonly ids: readonly IdText[];
+  /** What undoing names: looked for only when it is taken back. */
+  readonly ids: () => readonly IdText[];
 }
 const lastReply = signal<LastReply | undefined>(undefined);
 
@@ -52,8 +53,7 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     const opened = journal.keptVisit(on.stream).peek();
     const writer = journal.writer.peek();
     if (opened.is !== "open" || writer === undefined) return;
-    const [step] = undoable(opened.state, writer);
-    if (step) lastReply.value = { visit: on.stream, at, ids: step.ids };
+    lastReply.value = { visit: on.stream, at, ids: () => undoable(opened.state, writer)[0]?.ids ?? [] };
     rememberPoint(remembered, on.stream, at, opened.state.replies);
     if (!goOn || wasDone || !isDone(on.known, opened.state.replies, { ...at, with: fellows })) return;
     clearTimeout(timer.current);
@@ -77,8 +77,12 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     const wasDone = isDone(on.known, on.visit.replies, { ...at, with: fellows });
     if (await act) kept(wasDone, goOn);
   };
-  const stands = lastReply.value;
-  const says = stands && stands.visit === on.stream ? repliedText(on, stands.at) : undefined;
+  // Offered where the next point stands only: the reply just given draws its own point no second time.
+  const stands = useComputed(() => {
+    const last = lastReply.value;
+    return last && last.visit === on.stream && pointText(last.at) !== pointText(at) ? last : undefined;
+  }).value;
+  const says = stands && repliedText(on, stands.at);
   return {
     answer: (field, value, goOn) => void keep(reply(journal, on.stream, keyOf(field.at, field.name), value), goOn),
     cannot: (nonAnswer, reason) =>
@@ -95,13 +99,13 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
       ),
     sweep: (replies) => void keep(replyAll(journal, on.stream, replies), false),
     last:
-      stands && says !== undefined && pointText(stands.at) !== pointText(at)
+      stands && says !== undefined
         ? {
             point: pointName(on.known, stands.at.point),
             says,
             takeBack: () => {
               lastReply.value = undefined;
-              void undo(journal, on.stream, stands).then(() => {
+              void undo(journal, on.stream, { ids: stands.ids() }).then(() => {
                 router.swap(to("point", { visit: on.param, ...stands.at }));
                 // Its place and question are at the head.
                 scrollTo(0, 0);

@@ -93,12 +93,9 @@ export function glanceOf(
 /** Remembers the glance of a visit whenever its judgement changes. */
 export function followGlance(shelf: TextShelf, desk: Desk): void {
   effect(() => {
-    const [known, tree, assessment, opened] = [
-      desk.known.value,
-      desk.tree.value,
-      desk.assessment.value,
-      desk.visit.value,
-    ];
+    const [known, tree, assessment] = [desk.known.value, desk.tree.value, desk.assessment.value];
+    // A reply kept changes the judgement; one not kept yet is no news.
+    const opened = desk.visit.peek();
     if (!known || !tree || !assessment || opened.is !== "open") return;
     const stops = stopsOf(known, opened.state.opened?.value.who ?? "technician", assessment, opened.state.replies);
     keepGlance(

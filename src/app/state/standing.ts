@@ -2,7 +2,7 @@
  * What stands as the reply to a point: read from a folded visit, never judged. One reply is shown where
  * several stand, and that they differ is said.
  */
-import type { VisitState } from "../../core/record/contract.js";
+import { compareStamps, type VisitState } from "../../core/record/index.js";
 import { fieldOf, type Point } from "../../core/sheet/run.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../../core/terms/index.js";
 import { requiredFields } from "./knowledge.js";
@@ -37,8 +37,10 @@ export function standingAt(replies: Replies, at: PointAt, field: string): Standi
 
 /** The reply shown for a key: the newest that stands. */
 export function replyAt(replies: Replies, at: PointAt, field: string): ReplyValue | undefined {
-  return [...standingAt(replies, at, field)].sort((a, b) => a.at.wall - b.at.wall || a.at.count - b.at.count).at(-1)
-    ?.value;
+  const standing = standingAt(replies, at, field);
+  // Asked of every point at every stop, and hardly ever do several stand.
+  const newest = standing.length > 1 ? [...standing].sort((a, b) => compareStamps(a.at, b.at)).at(-1) : standing[0];
+  return newest?.value;
 }
 
 /** The non-answer that stands for the whole point, unless a field was answered after all. */

@@ -127,6 +127,19 @@ export interface Bodies {
     /** What it shows, or the file name it came with. */
     readonly name?: string;
   };
+  /** What was heard at a point, as it was recorded. */
+  sound: Replaces & {
+    readonly blob: BlobHash;
+    /** What the recorder really wrote. */
+    readonly type: string;
+    /** How long, in milliseconds; 0 where that is not known. */
+    readonly ms: number;
+    readonly point: string;
+    readonly place: string;
+    readonly state: string;
+    /** The app was ended while it was recorded: the rest is missing. */
+    readonly cut?: boolean;
+  };
   /** A grade by hand; null gives the rules' own grade back. */
   regrade: Replaces & {
     readonly fault: string;
@@ -219,6 +232,7 @@ export interface VisitState extends FoldedState {
   readonly replies: ReadonlyMap<string, ReplySlot>;
   readonly notes: readonly Stands<Bodies["note"]>[];
   readonly pictures: readonly Stands<Bodies["picture"]>[];
+  readonly sounds: readonly Stands<Bodies["sound"]>[];
   /** By `faultKey(fault, place)`. */
   readonly regrades: ReadonlyMap<string, readonly Stands<Bodies["regrade"] & { readonly grade: Grade }>[]>;
   readonly told: readonly Stands<Bodies["caution.told"]>[];

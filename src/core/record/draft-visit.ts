@@ -50,7 +50,7 @@ export function draftSettle(act: Act, visit: VisitState, key: ReplyKey, chosen: 
   return draftReply(act, visit, entry.body.key, entry.body.value);
 }
 
-type Said<K extends "note" | "picture" | "visit.complaint"> = Omit<Bodies[K], "replaces">;
+type Said<K extends "note" | "picture" | "sound" | "visit.complaint"> = Omit<Bodies[K], "replaces">;
 
 /** The owner's words as spoken; `inPlaceOf` mends a slip of the pen. */
 export function draftComplaint(
@@ -80,6 +80,10 @@ export function draftPicture(
 ): Draft {
   return draft(act, state.stream, "picture", { ...picture, replaces: inPlaceOf });
 }
+
+/** A sound whose bytes are handed to the store together with this draft. */
+export const draftSound = (act: Act, visit: VisitState, sound: Said<"sound">): Draft =>
+  draft(act, visit.stream, "sound", { ...sound, replaces: [] });
 
 /** A grade by hand, with its reason; null gives the rules' own grade back. */
 export function draftRegrade(

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { act, HASH_A, HASH_B, HASH_C, key, notReached, opening, reading, words } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../terms/index.js";
-import type { IdText, VisitState } from "./contract.js";
+import type { Draft, IdText, VisitState } from "./contract.js";
 import {
   draftClose,
   draftComplaint,
@@ -16,6 +16,7 @@ import {
   draftReply,
   draftSettle,
   draftSheet,
+  draftSound,
   draftTold,
   draftVisit,
 } from "./draft-visit.js";
@@ -38,6 +39,7 @@ const differs = (log: SampleLog, at: ReplyKey): boolean | undefined => log.visit
 const spin = key("whl.spin");
 const heat = key("whl.spin", "heat");
 const whole = key("whl.spin", "*");
+const spinAt = { point: spin.point, place: spin.place, state: spin.state };
 
 test("[RC14] a later reply stands in place of the earlier one", () => {
   const log = new SampleLog();
@@ -221,6 +223,26 @@ test("[RC18] date and odometer start as the visit was opened with and are correc
   expect(log.visit.on.map(({ value }) => value)).toEqual(["2026-02-02T16:00+01:00"]);
   expect(log.visit.odometer.map(({ value }) => value)).toEqual([{ value: "61 204", unit: "km" }]);
   expect(log.visit.opened?.value.car).toBe("car:c");
+});
+
+test("[RC50] sounds of one point stand side by side, each with its length; one cut off says so", () => {
+  const log = new SampleLog();
+  const sound = { blob: HASH_A, type: "audio/webm;codecs=opus", ms: 4200, ...spinAt };
+  log.add(draftSound(act(), log.visit, sound));
+  log.add(draftSound(act(), log.visit, { ...sound, blob: HASH_B, place: "FL", ms: 0, cut: true }));
+  expect(log.visit.sounds.map(({ value }) => [value.place, value.ms, value.cut])).toEqual([
+    ["FR", 4200, undefined],
+    ["FL", 0, true],
+  ]);
+});
+
+test("[RC50] a sound taken back no longer stands and comes back with its undo undone", () => {
+  const log = new SampleLog();
+  const id = log.add(draftSound(act(), log.visit, { blob: HASH_A, type: "audio/mp4", ms: 1, ...spinAt }));
+  const undo = log.add({ ...draftUndo(act(), log.visit, [id])[0] } as Draft);
+  expect(log.visit.sounds).toEqual([]);
+  log.add({ ...draftUndo(act(), log.visit, [undo])[0] } as Draft);
+  expect(log.visit.sounds).toHaveLength(1);
 });
 
 test("[RC18] notes, complaints and pictures stand side by side; naming one puts the new one in its place", () => {

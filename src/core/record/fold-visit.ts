@@ -33,6 +33,9 @@ const FILL: Parts<VisitState>["fill"] = {
   picture: (visit, ledger, slot) => {
     visit.pictures = standsIn(ledger, slot, pictureOf);
   },
+  sound: (visit, ledger, slot) => {
+    visit.sounds = standsIn(ledger, slot, (e) => (e.kind === "sound" ? e.body : null));
+  },
   told: (visit, ledger, slot) => {
     visit.told = standsIn(ledger, slot, (e) => (e.kind === "caution.told" ? e.body : null));
   },
@@ -55,6 +58,7 @@ const VISIT: Parts<VisitState> = {
     replies: new Map(),
     notes: [],
     pictures: [],
+    sounds: [],
     regrades: new Map(),
     told: [],
     closings: [],

@@ -184,6 +184,12 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     ),
     slots: () => ["picture|"],
   },
+  sound: {
+    v: 1,
+    streams: VISIT,
+    check: fields({ blob: hash, type: name, ms: count, ...spot, replaces }, { cut: flag }),
+    slots: () => ["sound|"],
+  },
   regrade: {
     v: 1,
     streams: VISIT,

@@ -35,6 +35,9 @@ const usesComma = new Intl.NumberFormat()
   .some(({ type, value }) => type === "decimal" && value === ",");
 const settings = keepSettings(remembered, defaultSettings(makeNonce(), usesComma));
 
+/** Opened as the phone opens it, at no certain address. */
+const isPlainStart = location.hash === "";
+
 /** A phone that ended the app behind the person's back starts it at its plain address: go back to where they were. */
 function returnToPlace(): void {
   const last = recallAddress(remembered);
@@ -133,6 +136,7 @@ const pictures: PictureKeeper<Blob, AbortSignal> = {
     return queue?.waiting ?? 0;
   },
 };
+const camera: App["camera"] = async () => (await import("../device/photo/index.js")).browserCamera;
 const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
@@ -151,10 +155,17 @@ const app: App = {
   readSheet,
   judging,
   pictures,
+  camera,
   files,
   around,
   openDemo: async () => (await import("./demo/open-demo.js")).openDemo(app),
 };
+
+/** A camera left open was ended by the phone, with the page: back to what it was opened for. */
+async function goBackToCamera(): Promise<void> {
+  const found = isPlainStart ? await store.setting("open.camera") : undefined;
+  if (found?.ok && found.value) (await import("./left-open.js")).backToCamera(app, found.value);
+}
 
 const root = document.getElementById("app");
 if (root)
@@ -171,6 +182,7 @@ requestAnimationFrame(() =>
     updates.value = startUpdates();
     preloadRound();
     void common.source();
+    void goBackToCamera();
     // Someone is in the middle of a visit: what judges it is wanted next.
     void journal.refresh().then(() => {
       const isUnderWay = journal.summaries.peek()?.some((one) => one.of === "visit" && !one.closed && one.replies > 0);

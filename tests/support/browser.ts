@@ -18,6 +18,11 @@ export const BROWSER_FLAGS = [
   "--disable-sync",
 ] as const;
 
+/** A camera and a microphone that are not there, for what looks and listens. */
+export const FAKE_DEVICES = "--use-fake-device-for-media-stream";
+/** The person says yes to camera and microphone before being asked. */
+export const SAYS_YES = "--use-fake-ui-for-media-stream";
+
 const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 const FIXED = [
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",

@@ -38,14 +38,14 @@ async function listensAt(profile: string, child: ChildProcess): Promise<string> 
   throw new Error("the browser did not open in time");
 }
 
-/** Opens a browser on `profile` (a folder; kept between openings). */
-export async function openKillable(profile: string): Promise<Killable> {
+/** Opens a browser on `profile` (a folder; kept between openings), with further `wishes` to it. */
+export async function openKillable(profile: string, wishes: readonly string[] = []): Promise<Killable> {
   const browser = findBrowser();
   if (browser === undefined) throw new Error(NO_BROWSER);
   rmSync(join(profile, "DevToolsActivePort"), { force: true });
   const flags = ["--headless=new", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "--window-size=390,844"];
   // A group of its own, so that a kill takes the helper processes too.
-  const child = spawn(browser, [...BROWSER_FLAGS, ...flags, "about:blank"], { detached: true, stdio: "ignore" });
+  const child = spawn(browser, [...BROWSER_FLAGS, ...wishes, ...flags, "about:blank"], { detached: true, stdio: "ignore" });
   const connected = await chromium.connectOverCDP(await listensAt(profile, child));
   const context = connected.contexts()[0];
   const page = context?.pages()[0];

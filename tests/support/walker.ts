@@ -3,7 +3,7 @@
  * Refuses to reach into the app's state.
  */
 import { fileURLToPath } from "node:url";
-import { expect, type Locator, type Page } from "@playwright/test";
+import { expect, type FileChooser, type Locator, type Page } from "@playwright/test";
 import { DEMO_CAR } from "../../src/app/demo/scenario.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf } from "../../src/app/state/routes.js";
@@ -139,13 +139,20 @@ export class Walker {
     await expect.poll(() => new URL(this.page.url()).hash).not.toBe(pressed.hash);
   }
 
-  /** Takes a picture from the album at the open point. */
+  /** Takes a picture from the album for the open point, and stays at the camera. */
   async addPicture(): Promise<void> {
     const picture = fileURLToPath(new URL("../../public/icons/leadlamp-512.png", import.meta.url));
     await this.press(t("round.photo"));
+    await expect(this.page).toHaveURL(/\/camera\//);
+    await this.fromAlbum([picture]);
+    await expect(this.page.locator('a[href*="/picture/"]').first()).toBeVisible();
+  }
+
+  /** Chooses pictures from the album on the camera's screen. */
+  async fromAlbum(files: Parameters<FileChooser["setFiles"]>[0]): Promise<void> {
     const asked = this.page.waitForEvent("filechooser");
-    await this.press(t("photo.choose"));
-    await (await asked).setFiles(picture);
+    await this.press(t("camera.album"));
+    await (await asked).setFiles(files);
   }
 
   /** Puts a maker's figure into the demo car's limits book. */

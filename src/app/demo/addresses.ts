@@ -15,6 +15,7 @@ const PARAMS: Readonly<Record<string, string>> = {
   job: "job.whl.bearing",
   gate: "gate.no-road",
   picture: DEMO_PICTURE,
+  aim: "point~w8-off~RR~whl.float",
   sheet: "whl",
 };
 

@@ -202,6 +202,10 @@ export interface ThumbProps extends Press {
   readonly state: "kept" | "keeping" | "not-kept" | "unreadable";
   /** Words for a state other than kept, shown on the tile. */
   readonly words?: string | undefined;
+  /** The picture is drawn: its object URL may be given back. */
+  readonly onShown?: (() => void) | undefined;
+  /** Whether it is chosen among others; absent where nothing is chosen. */
+  readonly chosen?: boolean | undefined;
 }
 
 /** The small car of a list, 72 px: dotted when never looked at. */

@@ -13,6 +13,7 @@ import { jobSays } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
+import { FindingPictures } from "./finding-pictures.js";
 import { SpokenTitle, Top } from "./frame.js";
 import { GradeByHand } from "./grade-by-hand.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -93,6 +94,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
           <ListRow title={t("findings.differ")} second={t("finding.differ")} href={to("differ", { visit: on.param })} />
         )}
         <LeadsTo on={on} view={view} />
+        <FindingPictures on={on} fault={view.fault} place={view.place} />
         {view.answersTo.map((item) => (
           <p key={item} class="remark small">
             {item}

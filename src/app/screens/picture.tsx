@@ -3,32 +3,40 @@ import { Tool } from "../parts/button.js";
 import { EmptyState } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
 import { capital, placeName, pointName } from "../state/knowledge.js";
+import type { PictureSpot } from "../state/picture-spot.js";
+import { takenAt } from "../state/pictures-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { undo } from "../state/visit-acts.js";
 import { clock, day, t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
+import { useKeptBytes } from "./kept-picture.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
-import { useKeptBytes } from "./point-pictures.js";
+
+/** What it shows, and the screen it belongs to. */
+function placeOfPicture(on: OnDesk, { point, place, state, fault }: PictureSpot) {
+  const visit = on.param;
+  const where = place === undefined ? t("photo.unsorted") : capital(placeName(on.known, place));
+  if (point !== undefined && place !== undefined && state !== undefined)
+    return { words: capital(pointName(on.known, point)), href: to("point", { visit, point, place, state }), where };
+  if (fault !== undefined && place !== undefined)
+    return { words: t("finding.title"), href: to("finding", { visit, fault, place }), where };
+  return { words: t("pictures.back"), href: to("pictures", { visit }), where };
+}
 
 function PictureBody({ on, nonce }: { readonly on: OnDesk; readonly nonce: string }) {
   const { journal, router } = useApp();
   const kept = on.visit.pictures.find(({ id }) => id.endsWith(`/${nonce}`));
-  const src = useKeptBytes(kept?.value.unreadable ? undefined : kept?.value.blob);
+  const { src, drawn } = useKeptBytes(kept?.value.unreadable ? undefined : kept?.value.blob);
   if (!kept) return <MissingScreen />;
-  const { point = "", place = "", state = "", unreadable } = kept.value;
-  const back = to("point", { visit: on.param, point, place, state });
+  const { unreadable } = kept.value;
+  const { words, href: back, where } = placeOfPicture(on, kept.value);
+  const taken = (takenAt(on.visit, kept.id) ?? kept.at).wall;
   const takeBack = (): void => {
     void undo(journal, on.stream, { ids: [kept.id] }).then((done) => done && router.up(back));
   };
-  const alt = t("photo.alt", { point: pointName(on.known, point), place: placeName(on.known, place) });
   return (
-    <Plain
-      back={pointName(on.known, point)}
-      href={back}
-      title={t("photo.view")}
-      second={`${capital(placeName(on.known, place))}, ${day(kept.at.wall)}, ${clock(kept.at.wall)}`}
-    >
-      {src !== undefined && <img class="whole-picture" src={src} alt={alt} />}
+    <Plain back={words} href={back} title={t("photo.view")} second={`${where}, ${day(taken)}, ${clock(taken)}`}>
+      {src !== undefined && <img class="whole-picture" src={src} alt={where} onLoad={drawn} />}
       {unreadable && <EmptyState title={t("photo.original")} says={kept.value.name ?? ""} />}
       {!on.visit.closed && (
         <div class="acts">

@@ -1,60 +1,10 @@
-/** The small pictures of a point. Addresses of bytes are given back when a picture leaves the screen. */
-import { useEffect, useState } from "preact/hooks";
-import { Thumb } from "../parts/thumb.js";
+/** The small pictures of a point, and how many are still on their way. Comes only where there are any. */
 import { useApp } from "../state/app.js";
-import { to } from "../state/routes.js";
-import { t } from "../texts/round.js";
+import { pictureLineOf } from "../state/picture-line.js";
+import { t } from "../texts/index.js";
+import { pictureHref, type ShownPicture, Thumbs } from "./kept-picture.js";
+import { LineProgress } from "./line-progress.js";
 import type { OnDesk } from "./on-visit.js";
-
-/** The address of kept bytes; undefined while they are read or when they are missing. */
-export function useKeptBytes(hash: string | undefined): string | undefined {
-  const { store } = useApp();
-  const [src, setSrc] = useState<string>();
-  useEffect(() => {
-    let made: string | undefined;
-    let gone = false;
-    const read = async (): Promise<void> => {
-      const kept = hash === undefined ? undefined : await store.blob(hash);
-      if (gone || !kept?.ok || !kept.value) return;
-      made = URL.createObjectURL(new Blob([kept.value.bytes], { type: kept.value.type }));
-      setSrc(made);
-    };
-    void read();
-    return () => {
-      gone = true;
-      if (made !== undefined) URL.revokeObjectURL(made);
-    };
-  }, [hash, store]);
-  return src;
-}
-
-interface ShownPicture {
-  readonly id: string;
-  readonly blob: string;
-  readonly thumb?: string;
-}
-
-function OnePicture({
-  on,
-  picture,
-  alt,
-}: {
-  readonly on: OnDesk;
-  readonly picture: ShownPicture;
-  readonly alt: string;
-}) {
-  const src = useKeptBytes(picture.thumb);
-  const unreadable = picture.thumb === undefined;
-  return (
-    <Thumb
-      alt={alt}
-      state={unreadable ? "unreadable" : "kept"}
-      href={to("picture", { visit: on.param, picture: picture.id.slice(picture.id.lastIndexOf("/") + 1) })}
-      {...(src === undefined ? {} : { src })}
-      {...(unreadable ? { words: t("photo.original") } : {})}
-    />
-  );
-}
 
 export function PointPictures({
   on,
@@ -67,12 +17,14 @@ export function PointPictures({
   readonly point: string;
   readonly place: string;
 }) {
-  if (pictures.length === 0) return null;
+  const line = pictureLineOf(useApp());
+  const alt = t("photo.alt", { point, place });
   return (
-    <div class="pictures">
-      {pictures.map((picture) => (
-        <OnePicture key={picture.id} on={on} picture={picture} alt={t("photo.alt", { point, place })} />
-      ))}
-    </div>
+    <>
+      {line.now.value.waiting.length > 0 && <LineProgress line={line} />}
+      {pictures.length > 0 && (
+        <Thumbs pictures={pictures} one={({ id }) => ({ alt, href: pictureHref(on.param, id) })} />
+      )}
+    </>
   );
 }

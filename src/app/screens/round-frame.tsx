@@ -48,13 +48,17 @@ interface ThumbsProps {
 
 export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
   const { router } = useApp();
-  const { next } = view;
+  const {
+    next,
+    open: { at },
+  } = view;
   const goOn = isGated
     ? { words: t("round.elsewhere"), href: to("where", { visit: on.param }) }
     : next
       ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
       : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
   const closed = on.visit.closed !== undefined;
+  const shoot = to("camera", { visit: on.param, aim: ["point", at.state, at.place, at.point].join("~") });
   return (
     <div class="foot">
       {last && (
@@ -70,7 +74,7 @@ export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
       <ThumbZone
         label={t("round.title")}
         tools={[
-          { id: "photo", words: t("round.photo"), icon: "photo", onPress: () => open("photo"), disabled: closed },
+          { id: "photo", words: t("round.photo"), icon: "photo", href: shoot, disabled: closed },
           { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
         ]}
         next={{ ...goOn, onward: true }}

@@ -3,8 +3,11 @@ import { Pool, Question } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/round.js";
-import { PointPictures } from "./point-pictures.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type Last, OneField, type PointProps } from "./round-fields.js";
+
+/** Most points have no picture: what shows them comes with the first. */
+const PointPictures = lazy(() => import("./point-pictures.js").then((file) => file.PointPictures), Nothing);
 
 function cannotReply({ on, view, open }: PointProps): Last {
   const { nonAnswer } = view.open;
@@ -64,7 +67,9 @@ export function OpenPointPool(props: PointProps) {
       {open.notes.map((text) => (
         <p key={text} class="small noted">{`${t("round.note")}: ${text}`}</p>
       ))}
-      <PointPictures on={on} pictures={open.pictures} point={open.question} place={view.place} />
+      {open.pictures.length > 0 && (
+        <PointPictures on={on} pictures={open.pictures} point={open.question} place={view.place} />
+      )}
     </Pool>
   );
 }

@@ -39,6 +39,8 @@ export const SCREENS: Screens = {
   "judge-again": lazy(() => import("./judge-again.js").then((file) => file.JudgeAgain)),
   history: lazy(() => import("./history.js").then((file) => file.History)),
   picture: lazy(() => import("./picture.js").then((file) => file.Picture)),
+  pictures: lazy(() => import("./pictures.js").then((file) => file.Pictures)),
+  camera: lazy(() => import("./camera.js").then((file) => file.CameraScreen)),
   sheets: lazy(() => import("./sheets.js").then((file) => file.Sheets)),
   sheet: lazy(() => import("./sheet.js").then((file) => file.SheetScreen)),
   settings: lazy(() => import("./settings.js").then((file) => file.SettingsScreen)),

@@ -9,6 +9,8 @@ import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
 import { movedOn } from "../state/judge-again.js";
+import { cameraHref } from "../state/picture-spot.js";
+import { unsortedCount } from "../state/pictures-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
@@ -20,6 +22,13 @@ import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
 type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen";
+
+function picturesSay({ visit: { pictures } }: OnDesk): string {
+  const unsorted = unsortedCount(pictures);
+  return unsorted === 0
+    ? t("visit.pictures.says", { n: pictures.length })
+    : t("visit.pictures.unsorted", { n: pictures.length, unsorted });
+}
 
 function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) => void }) {
   const { journal, shelf } = useApp();
@@ -58,6 +67,8 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
             href={to("differ", { visit: on.param })}
           />
         )}
+        <ListRow title={t("pictures.title")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
+        {!view.closed && <ListRow title={t("pictures.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
         <ListRow
           title={t("visit.history")}
           second={t("visit.history.says", { n: steps })}

@@ -5,6 +5,7 @@
 import type { ReadonlySignal, Signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { Camera } from "../../core/record/camera.js";
 import type { FileDoor } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
@@ -62,6 +63,8 @@ export interface App {
   readonly readSheet: SheetReader;
   readonly judging: () => Promise<Judging>;
   readonly pictures: PictureKeeper<Blob, AbortSignal>;
+  /** Looking through the camera inside the page; its code is fetched when it is first wanted. */
+  readonly camera: () => Promise<Camera<HTMLVideoElement, Blob>>;
   readonly files: FileDoor<File>;
   readonly around: Surroundings;
   /** Brings the demo in, or finds it; its car and last visit. */

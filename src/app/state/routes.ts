@@ -29,6 +29,8 @@ export const ROUTES = {
   "judge-again": "/visit/:visit/judge-again",
   history: "/visit/:visit/history",
   picture: "/visit/:visit/picture/:picture",
+  pictures: "/visit/:visit/pictures",
+  camera: "/visit/:visit/camera/:aim",
   sheets: "/sheets",
   sheet: "/sheets/:sheet",
   settings: "/settings",
@@ -140,6 +142,8 @@ export function above(place: Address): string {
     case "judge-again":
     case "history":
     case "picture":
+    case "pictures":
+    case "camera":
       return to("visit", visit);
     case "where":
     case "gate":

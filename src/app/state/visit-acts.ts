@@ -28,6 +28,7 @@ import type { PictureOutcome } from "../../core/record/photo.js";
 import type { Grade, ReplyKey, ReplyValue } from "../../core/terms/index.js";
 import { FROZEN_TYPE, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal } from "./journal.js";
+import type { PictureSpot } from "./picture-spot.js";
 import type { PointAt } from "./standing.js";
 import type { UnkeptWhat } from "./unkept.js";
 
@@ -66,15 +67,14 @@ export const settle = (journal: Journal, stream: string, key: ReplyKey, chosen: 
 export const note = (journal: Journal, stream: string, text: string, at: Partial<PointAt>): Promise<boolean> =>
   act(journal, stream, "a-note", (one, visit) => [draftNote(one, visit, { text, ...at })]);
 
-/** A picture made ready by the device, with its small copy where there is one. */
+/** A picture made ready by the device, with its small copy where there is one; pinned to nothing it lies unsorted. */
 export function picture(
   journal: Journal,
   stream: string,
   made: PictureOutcome,
-  at: PointAt,
+  spot: PictureSpot,
   name: string,
 ): Promise<boolean> {
-  const { point, place, state } = at;
   const body =
     made.kind === "picture"
       ? {
@@ -90,10 +90,25 @@ export function picture(
     journal,
     stream,
     "a-picture",
-    (one, visit) => [draftPicture(one, visit, { ...body, point, place, state, ...(name === "" ? {} : { name }) })],
+    (one, visit) => [draftPicture(one, visit, { ...body, ...spot, ...(name === "" ? {} : { name }) })],
     blobs.map(({ hash, type, bytes }) => ({ hash, type, bytes })),
   );
 }
+
+/** Says where pictures belong, in place of what was said before: one act, undone together. */
+export const sortPictures = (
+  journal: Journal,
+  stream: string,
+  pictures: readonly IdText[],
+  spot: PictureSpot,
+): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) =>
+    visit.pictures.flatMap(({ id, value }) => {
+      if (!pictures.includes(id)) return [];
+      const { point: _point, place: _place, state: _state, fault: _fault, replaces: _replaces, ...rest } = value;
+      return [draftPicture(one, visit, { ...rest, ...spot }, [id])];
+    }),
+  );
 
 export const regrade = (
   journal: Journal,

@@ -3,11 +3,13 @@
  * problems are told in problems.ts. Knows nothing of when a text is shown.
  */
 import { enFirst } from "./en-first.js";
+import { enMedia } from "./en-media.js";
 import { enRound } from "./en-round.js";
 
 export const en = {
   ...enFirst,
   ...enRound,
+  ...enMedia,
 
   "facts.title": "Build data",
   "facts.says": "What the rules ask about this car. Not known is a good answer until you know.",
@@ -95,15 +97,6 @@ export const en = {
   "note.title": "Note",
   "note.label": "What you want remembered",
   "note.keep": "Keep the note",
-
-  "photo.title": "Picture",
-  "photo.take": "Take a picture",
-  "photo.choose": "Choose from the album",
-  "photo.working": "Making it small enough …",
-  "photo.waiting": "The camera was open for {point} when the app was left. Take it again, or let it go.",
-  "photo.let-go": "Let it go",
-  "photo.view": "Picture",
-  "photo.remove": "Take the picture back",
 
   "reading.rest": " of {of}",
   "reading.scale-label": "The scale",

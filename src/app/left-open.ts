@@ -1,0 +1,9 @@
+/** After a start: what the phone ended in the middle is gone back to. Loaded only when something was left open. */
+import type { App } from "./state/app.js";
+import { isAliveElsewhere, isCameraOpen } from "./state/left-open.js";
+
+/** Goes back to the camera, unless another window has it open. */
+export async function backToCamera(app: App, found: unknown): Promise<void> {
+  if (!isCameraOpen(found) || (await isAliveElsewhere("camera"))) return;
+  if (location.hash !== found.href) app.router.go(found.href);
+}

@@ -1,0 +1,146 @@
+/**
+ * Looking through the browser's pretended camera: shots in a row, shots first and sorting later, pictures of a finding,
+ * and a browser killed while the camera is open.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Page } from "@playwright/test";
+import { t } from "../../src/app/texts/index.js";
+import { serve } from "../../src/cli/serve.js";
+import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
+import { expect, test } from "../support/harness.js";
+import { openKillable } from "../support/killable.js";
+import { Walker } from "../support/walker.js";
+
+const browser = findBrowser();
+test.use({
+  launchOptions: {
+    args: [...BROWSER_FLAGS, FAKE_DEVICES, SAYS_YES],
+    ...(browser === undefined ? {} : { executablePath: browser }),
+  },
+});
+
+const icon = fileURLToPath(new URL("../../public/icons/leadlamp-512.png", import.meta.url));
+const thumbs = (page: Page) => page.locator('main a[href*="/picture/"]');
+
+/** Shoots until so many pictures are kept here. */
+async function shoot(walker: Walker, shots: number): Promise<void> {
+  const take = walker.page.getByRole("button", { name: t("camera.take") });
+  for (let shot = 0; shot < shots; shot++) await take.click();
+  await expect(walker.page.getByText(t("camera.here", { n: shots }))).toBeVisible();
+}
+
+async function atAPoint(walker: Walker): Promise<string> {
+  await walker.newCar("Looked through");
+  await walker.newVisit();
+  await expect(walker.page).toHaveURL(/\/round\/[^/]+\/[^/]+\/[^/]+$/);
+  return new URL(walker.page.url()).hash;
+}
+
+test("several shots in a row are kept at the point without leaving the camera, and stand there after a reload", async ({
+  page,
+  site,
+}) => {
+  const walker = new Walker(page, site.address);
+  const point = await atAPoint(walker);
+  await walker.press(t("round.photo"));
+  await expect(page.locator("video")).toBeVisible();
+  await shoot(walker, 3);
+  await page.reload();
+  await expect(thumbs(page)).toHaveCount(3);
+  await page.locator(".back").click();
+  await expect(page).toHaveURL(new RegExp(`${point.slice(1)}$`));
+  await expect(thumbs(page)).toHaveCount(3);
+  // A whole picture as the pretended camera shows it, with its place.
+  await thumbs(page).first().click();
+  await expect(page.locator("img.whole-picture")).toBeVisible();
+});
+
+test("several pictures from the album at once, each kept", async ({ page, site }) => {
+  const walker = new Walker(page, site.address);
+  await atAPoint(walker);
+  await walker.press(t("round.photo"));
+  await walker.fromAlbum(Array.from({ length: 5 }, () => icon));
+  await expect(page.getByText(t("camera.here", { n: 5 }))).toBeVisible();
+  await expect(page.getByRole("button", { name: t("line.leave-out") })).toHaveCount(0);
+});
+
+test("shot first, sorted later: chosen together, said where by a word, and taken back", async ({ page, site }) => {
+  const walker = new Walker(page, site.address);
+  await walker.open("#/demo");
+  await expect(page).toHaveURL(/#\/car\//);
+  await walker.open("#/visit/demo-second");
+  await walker.press(t("pictures.shoot"));
+  await shoot(walker, 2);
+  await page.locator(".back").click();
+  await expect(page.getByText(t("visit.pictures.unsorted", { n: 3, unsorted: 2 }))).toBeVisible();
+  await walker.press(t("pictures.title"));
+  await walker.press(t("pictures.choose-all"));
+  await walker.press(t("pictures.sort"));
+  await page.getByLabel(t("pick-place.search")).fill("seal rear left");
+  const found = page.getByRole("dialog").locator("button.row");
+  await expect(found.first()).toContainText(/seal/i);
+  await found.first().click();
+  await expect(page.getByRole("heading", { name: t("pictures.unsorted") })).toHaveCount(0);
+  await page.getByRole("button", { name: t("round.undo") }).click();
+  await expect(page.getByRole("heading", { name: t("pictures.unsorted") })).toBeVisible();
+  await expect(page.locator("button.thumb")).toHaveCount(2);
+});
+
+test("a picture is added on a finding's page and stands there", async ({ page, site }) => {
+  const walker = new Walker(page, site.address);
+  await walker.open("#/demo");
+  await expect(page).toHaveURL(/#\/car\//);
+  await walker.open("#/visit/demo-second/findings/whl.race/RR");
+  await walker.press(t("finding.add-picture"));
+  await walker.fromAlbum([icon]);
+  await expect(page.getByText(t("camera.here", { n: 1 }))).toBeVisible();
+  await page.locator(".back").click();
+  await expect(page).toHaveURL(/\/findings\/whl.race\/RR$/);
+  await expect(thumbs(page)).toHaveCount(1);
+});
+
+test("killed while the camera is open, the app comes back to the same point with all earlier pictures", async () => {
+  test.setTimeout(240_000);
+  const profile = mkdtempSync(join(tmpdir(), "leadlamp-camera-"));
+  const serving = await serve({ port: 0 });
+  const wishes = [FAKE_DEVICES, SAYS_YES];
+  let open = await openKillable(profile, wishes);
+  try {
+    let walker = new Walker(open.page, serving.address);
+    const point = await atAPoint(walker);
+    const aim = `/camera/point~${point.split("/").slice(-3).join("~")}`;
+    await walker.press(t("round.photo"));
+    await shoot(walker, 2);
+    await open.kill();
+
+    open = await openKillable(profile, wishes);
+    walker = new Walker(open.page, serving.address);
+    await walker.open("");
+    await expect(walker.page).toHaveURL(new RegExp(`${aim}$`));
+    await expect(thumbs(walker.page)).toHaveCount(2);
+    await expect(walker.page.getByText(t("camera.left"))).toHaveCount(0);
+
+    // Behind the phone's own camera it is the page that is ended.
+    const asked = walker.page.waitForEvent("filechooser");
+    await walker.press(t("camera.phone"));
+    await asked;
+    await walker.page.waitForTimeout(300);
+    await open.kill();
+    open = await openKillable(profile, wishes);
+    walker = new Walker(open.page, serving.address);
+    await walker.open("");
+    await expect(walker.page.getByText(t("camera.left"))).toBeVisible();
+    await expect(thumbs(walker.page)).toHaveCount(2);
+    await walker.page.locator(".back").click();
+    await expect(walker.page).toHaveURL(new RegExp(`${point.slice(1)}$`));
+    await expect(thumbs(walker.page)).toHaveCount(2);
+    await open.close();
+  } finally {
+    await open.kill().catch(() => undefined);
+    await serving.close();
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+});

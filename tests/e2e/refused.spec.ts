@@ -1,0 +1,29 @@
+/** The person says no to the camera: it is explained, and everything else stays on offer. */
+import { t } from "../../src/app/texts/index.js";
+import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser } from "../support/browser.js";
+import { expect, test } from "../support/harness.js";
+import { Walker } from "../support/walker.js";
+
+const browser = findBrowser();
+test.use({
+  launchOptions: {
+    args: [...BROWSER_FLAGS, FAKE_DEVICES],
+    ...(browser === undefined ? {} : { executablePath: browser }),
+  },
+});
+
+test("a refused camera is explained; the album still gives a picture", async ({ page, site }) => {
+  const session = await page.context().newCDPSession(page);
+  const origin = new URL(site.address).origin;
+  await session.send("Browser.setPermission", { origin, permission: { name: "camera" }, setting: "denied" });
+  const walker = new Walker(page, site.address);
+  await walker.newCar("Refused");
+  await walker.newVisit();
+  await walker.press(t("round.photo"));
+  await expect(page.getByText(t("camera.refused"), { exact: true })).toBeVisible();
+  await expect(page.getByText(t("camera.refused.says"))).toBeVisible();
+  await expect(page.getByRole("button", { name: t("camera.phone") })).toBeVisible();
+  await expect(page.getByRole("button", { name: t("camera.take") })).toHaveCount(0);
+  await walker.fromAlbum([{ name: "seal.png", mimeType: "image/png", buffer: await page.screenshot() }]);
+  await expect(page.getByText(t("camera.here", { n: 1 }))).toBeVisible();
+});

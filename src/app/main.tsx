@@ -137,6 +137,7 @@ const pictures: PictureKeeper<Blob, AbortSignal> = {
   },
 };
 const camera: App["camera"] = async () => (await import("../device/photo/index.js")).browserCamera;
+const sound: App["sound"] = async () => (await import("../device/sound/index.js")).browserSound;
 const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
@@ -157,12 +158,15 @@ const app: App = {
   pictures,
   camera,
   files,
+  sound,
   around,
   openDemo: async () => (await import("./demo/open-demo.js")).openDemo(app),
 };
 
-/** A camera left open was ended by the phone, with the page: back to what it was opened for. */
-async function goBackToCamera(): Promise<void> {
+/** What the phone ended with the page: a recording is kept as far as it went, and a camera is gone back to. */
+async function takeUpLeftOpen(): Promise<void> {
+  const heard = await store.setting("open.sound");
+  if (heard.ok && heard.value) await (await import("./left-open.js")).keepCutSound(app, heard.value);
   const found = isPlainStart ? await store.setting("open.camera") : undefined;
   if (found?.ok && found.value) (await import("./left-open.js")).backToCamera(app, found.value);
 }
@@ -182,7 +186,7 @@ requestAnimationFrame(() =>
     updates.value = startUpdates();
     preloadRound();
     void common.source();
-    void goBackToCamera();
+    void takeUpLeftOpen();
     // Someone is in the middle of a visit: what judges it is wanted next.
     void journal.refresh().then(() => {
       const isUnderWay = journal.summaries.peek()?.some((one) => one.of === "visit" && !one.closed && one.replies > 0);

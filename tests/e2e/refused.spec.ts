@@ -25,5 +25,5 @@ test("a refused camera is explained; the album still gives a picture", async ({ 
   await expect(page.getByRole("button", { name: t("camera.phone") })).toBeVisible();
   await expect(page.getByRole("button", { name: t("camera.take") })).toHaveCount(0);
   await walker.fromAlbum([{ name: "seal.png", mimeType: "image/png", buffer: await page.screenshot() }]);
-  await expect(page.getByText(t("camera.here", { n: 1 }))).toBeVisible();
+  await expect(page.getByText(t("camera.here", { n: 1 }))).toBeVisible({ timeout: 60_000 });
 });

@@ -45,7 +45,10 @@ export async function openKillable(profile: string, wishes: readonly string[] = 
   rmSync(join(profile, "DevToolsActivePort"), { force: true });
   const flags = ["--headless=new", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "--window-size=390,844"];
   // A group of its own, so that a kill takes the helper processes too.
-  const child = spawn(browser, [...BROWSER_FLAGS, ...wishes, ...flags, "about:blank"], { detached: true, stdio: "ignore" });
+  const child = spawn(browser, [...BROWSER_FLAGS, ...wishes, ...flags, "about:blank"], {
+    detached: true,
+    stdio: "ignore",
+  });
   const connected = await chromium.connectOverCDP(await listensAt(profile, child));
   const context = connected.contexts()[0];
   const page = context?.pages()[0];

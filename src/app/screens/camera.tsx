@@ -61,9 +61,12 @@ function Belongs({ on, aim }: { readonly on: OnDesk; readonly aim: CameraAim }) 
   );
 }
 
+/** Only what is durable: a picture seen here survives whatever ends the app. */
 function KeptHere({ on, aim }: { readonly on: OnDesk; readonly aim: CameraAim }) {
+  const { journal } = useApp();
   const spot = spotOf(aim);
-  const kept = on.visit.pictures.filter(({ value }) => sameSpot(value, spot));
+  const opened = journal.keptVisit(on.stream).value;
+  const kept = (opened.is === "open" ? opened.state.pictures : []).filter(({ value }) => sameSpot(value, spot));
   const last = kept.slice(-LAST_SHOWN).reverse();
   const shown = last.map(({ id, value }) => ({ id, ...(value.thumb ? { thumb: value.thumb } : {}) }));
   if (kept.length === 0) return null;

@@ -26,6 +26,7 @@ export function FoldedPoints({
   const same = mayEnter && sameElsewhere(looking, view.open.at).length > 0;
   return (
     <div class="folded-points">
+      {!on.visit.closed && <ListRow folded title={t("round.add-note")} onPress={() => open("note")} />}
       {same && <ListRow folded title={t("round.same")} onPress={() => open("same")} />}
       {view.folded.map((row) => (
         <ListRow

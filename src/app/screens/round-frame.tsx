@@ -75,7 +75,7 @@ export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
         label={t("round.title")}
         tools={[
           { id: "photo", words: t("round.photo"), icon: "photo", href: shoot, disabled: closed },
-          { id: "note", words: t("round.note"), onPress: () => open("note"), disabled: closed },
+          { id: "sound", words: t("round.sound"), icon: "sound", onPress: () => open("sound"), disabled: closed },
         ]}
         next={{ ...goOn, onward: true }}
       />

@@ -2,12 +2,17 @@
 import { Pool, Question } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { to } from "../state/routes.js";
+import type { PointAt } from "../state/standing.js";
 import { t } from "../texts/round.js";
 import { lazy, Nothing } from "./lazy.js";
+import type { OnDesk } from "./on-visit.js";
 import { type Last, OneField, type PointProps } from "./round-fields.js";
 
-/** Most points have no picture: what shows them comes with the first. */
-const PointPictures = lazy(() => import("./point-pictures.js").then((file) => file.PointPictures), Nothing);
+/** Most points have neither picture nor sound: what shows them comes with the first. */
+const PointMedia = lazy(() => import("./point-media.js").then((file) => file.PointMedia), Nothing);
+
+const isHeard = (sounds: OnDesk["visit"]["sounds"], at: PointAt): boolean =>
+  sounds.some(({ value }) => value.point === at.point && value.place === at.place && value.state === at.state);
 
 function cannotReply({ on, view, open }: PointProps): Last {
   const { nonAnswer } = view.open;
@@ -67,8 +72,8 @@ export function OpenPointPool(props: PointProps) {
       {open.notes.map((text) => (
         <p key={text} class="small noted">{`${t("round.note")}: ${text}`}</p>
       ))}
-      {open.pictures.length > 0 && (
-        <PointPictures on={on} pictures={open.pictures} point={open.question} place={view.place} />
+      {(open.pictures.length > 0 || isHeard(on.visit.sounds, open.at)) && (
+        <PointMedia on={on} at={open.at} pictures={open.pictures} point={open.question} place={view.place} />
       )}
     </Pool>
   );

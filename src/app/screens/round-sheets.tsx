@@ -1,4 +1,4 @@
-/** The sheets over the round: why a point can't be answered, a note, several replies in one step. */
+/** The sheets over the round: why a point can't be answered, a note, a sound, several replies in one step. */
 import { useState } from "preact/hooks";
 import { NON_ANSWERS, type NonAnswer, REASONS } from "../../core/terms/index.js";
 import { NextAction } from "../parts/button.js";
@@ -15,9 +15,10 @@ import { restOfPlace, sameElsewhere } from "../state/sweep.js";
 import { note } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { lookingAt, type OnDesk } from "./on-visit.js";
+import { SoundSheet } from "./sound-sheet.js";
 import type { Answering } from "./use-answering.js";
 
-export type RoundOver = "cannot" | "note" | "rest" | "same";
+export type RoundOver = "cannot" | "note" | "sound" | "rest" | "same";
 
 interface OverRound {
   readonly on: OnDesk;
@@ -141,6 +142,7 @@ export function RoundSheets({ over, ...props }: OverRound & { readonly over: Rou
     <>
       <CannotSheet {...props} open={over === "cannot"} />
       <NoteSheet {...props} open={over === "note"} />
+      <SoundSheet on={props.on} at={props.view.open.at} open={over === "sound"} onClose={props.onClose} />
       <RestSheet {...props} open={over === "rest"} />
       <SameSheet {...props} open={over === "same"} />
     </>

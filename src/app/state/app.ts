@@ -9,6 +9,7 @@ import type { Camera } from "../../core/record/camera.js";
 import type { FileDoor } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
+import type { SoundRecorder } from "../../core/record/sound.js";
 import type { Judging } from "./desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
@@ -66,6 +67,8 @@ export interface App {
   /** Looking through the camera inside the page; its code is fetched when it is first wanted. */
   readonly camera: () => Promise<Camera<HTMLVideoElement, Blob>>;
   readonly files: FileDoor<File>;
+  /** Recording what is heard; its code is fetched when it is first wanted. */
+  readonly sound: () => Promise<SoundRecorder>;
   readonly around: Surroundings;
   /** Brings the demo in, or finds it; its car and last visit. */
   readonly openDemo: () => Promise<void>;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { miniKnowledge, miniTree } from "../../../tests/support/app-bench.js";
 import { act, HASH_A, HASH_B } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
+import { miniKnowledge, miniTree } from "../../../tests/support/app-bench.js";
 import { draftPicture } from "../../core/record/index.js";
 import { picturesOfFinding, picturesView, recentPlaces, takenAt, whereView } from "./pictures-view.js";
 

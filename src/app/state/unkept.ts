@@ -4,7 +4,7 @@ import type { ReplyKey } from "../../core/terms/index.js";
 import type { Unkept } from "./journal.js";
 
 /** What a refused entry is called on the screen. */
-export type UnkeptWhat = "a-reply" | "a-note" | "a-picture" | "an-entry";
+export type UnkeptWhat = "a-reply" | "a-note" | "a-picture" | "a-sound" | "an-entry";
 
 function replyKey(draft: Draft): ReplyKey | undefined {
   if (draft.kind !== "reply" || typeof draft.body !== "object" || draft.body === null || !("key" in draft.body))

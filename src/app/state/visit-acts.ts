@@ -4,6 +4,7 @@
  */
 import {
   type Act,
+  type Bodies,
   type Draft,
   draftClose,
   draftComplaint,
@@ -16,6 +17,7 @@ import {
   draftReply,
   draftSettle,
   draftSheet,
+  draftSound,
   draftTold,
   draftUndo,
   type IdText,
@@ -94,6 +96,17 @@ export function picture(
     blobs.map(({ hash, type, bytes }) => ({ hash, type, bytes })),
   );
 }
+
+/** A sound of a point, with its bytes. */
+export const sound = (
+  journal: Journal,
+  stream: string,
+  body: Omit<Bodies["sound"], "replaces">,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<boolean> =>
+  act(journal, stream, "a-sound", (one, visit) => [draftSound(one, visit, body)], [
+    { hash: body.blob, type: body.type, bytes },
+  ]);
 
 /** Says where pictures belong, in place of what was said before: one act, undone together. */
 export const sortPictures = (

@@ -40,6 +40,7 @@ export const enFirst = {
   "trouble.a-reply": "The reply",
   "trouble.a-note": "The note",
   "trouble.a-picture": "The picture",
+  "trouble.a-sound": "The sound",
   "trouble.an-entry": "The entry",
   "update.title": "A new version is ready",
   "update.says": "It starts when you agree. What you kept stays as it is.",

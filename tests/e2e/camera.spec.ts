@@ -7,7 +7,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Page } from "@playwright/test";
-import { t } from "../../src/app/texts/index.js";
+import { t as words } from "../../src/app/texts/index.js";
+import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
 import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
@@ -82,7 +83,7 @@ test("shot first, sorted later: chosen together, said where by a word, and taken
   await walker.press(t("pictures.shoot"));
   await shoot(walker, 2);
   await page.locator(".back").click();
-  await expect(page.getByText(t("visit.pictures.unsorted", { n: 3, unsorted: 2 }))).toBeVisible();
+  await expect(page.getByText(words("visit.pictures.unsorted", { n: 3, unsorted: 2 }))).toBeVisible();
   await walker.press(t("pictures.title"));
   await walker.press(t("pictures.choose-all"));
   await walker.press(t("pictures.sort"));

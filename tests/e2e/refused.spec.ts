@@ -1,5 +1,5 @@
 /** The person says no to the camera: it is explained, and everything else stays on offer. */
-import { t } from "../../src/app/texts/index.js";
+import { t } from "../../src/app/texts/media.js";
 import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";

@@ -8,6 +8,7 @@ import { DEMO_CAR } from "../../src/app/demo/scenario.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
+import { t as media } from "../../src/app/texts/media.js";
 
 export interface VisitWishes {
   readonly who?: "technician" | "buyer" | "owner";
@@ -151,7 +152,7 @@ export class Walker {
   /** Chooses pictures from the album on the camera's screen. */
   async fromAlbum(files: Parameters<FileChooser["setFiles"]>[0]): Promise<void> {
     const asked = this.page.waitForEvent("filechooser");
-    await this.press(t("camera.album"));
+    await this.press(media("camera.album"));
     await (await asked).setFiles(files);
   }
 

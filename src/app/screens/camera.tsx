@@ -12,7 +12,7 @@ import { aimSays, aimTitle, backFrom } from "../state/camera-view.js";
 import { pictureLineOf } from "../state/picture-line.js";
 import { aimText, type CameraAim, cameraHref, pinsFor, readAim, sameSpot, spotOf } from "../state/picture-spot.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { pictureHref, Thumbs } from "./kept-picture.js";
 import { LineProgress } from "./line-progress.js";

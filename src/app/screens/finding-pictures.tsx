@@ -3,7 +3,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { cameraHref } from "../state/picture-spot.js";
 import { picturesOfFinding } from "../state/pictures-view.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import { pictureHref, Thumbs } from "./kept-picture.js";
 import type { OnDesk } from "./on-visit.js";
 

@@ -1,7 +1,7 @@
 /** Pictures on their way into the record: how far, and leaving one out. Shows nothing when there are none. */
 import { ListRow } from "../parts/list-row.js";
 import type { PictureLine } from "../state/picture-line.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 
 /** Rows drawn of those that wait; the rest is in the count. */
 const SHOWN = 4;

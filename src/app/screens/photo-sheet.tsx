@@ -3,7 +3,7 @@ import { NextAction, Tool } from "../parts/button.js";
 import { Sheet } from "../parts/sheet.js";
 import { cameraHref } from "../state/picture-spot.js";
 import type { PointAt } from "../state/standing.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import type { OnDesk } from "./on-visit.js";
 import { usePicking } from "./use-picking.js";
 

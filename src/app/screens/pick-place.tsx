@@ -5,7 +5,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { Sheet } from "../parts/sheet.js";
 import { type WhereLine, whereView } from "../state/pictures-view.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import type { OnDesk } from "./on-visit.js";
 
 /** Rows drawn; more words find the rest. */

@@ -7,7 +7,7 @@ import type { PictureSpot } from "../state/picture-spot.js";
 import { takenAt } from "../state/pictures-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { undo } from "../state/visit-acts.js";
-import { clock, day, t } from "../texts/index.js";
+import { clock, day, t } from "../texts/media.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { useKeptBytes } from "./kept-picture.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -19,7 +19,7 @@ function placeOfPicture(on: OnDesk, { point, place, state, fault }: PictureSpot)
   if (point !== undefined && place !== undefined && state !== undefined)
     return { words: capital(pointName(on.known, point)), href: to("point", { visit, point, place, state }), where };
   if (fault !== undefined && place !== undefined)
-    return { words: t("finding.title"), href: to("finding", { visit, fault, place }), where };
+    return { words: t("pictures.finding"), href: to("finding", { visit, fault, place }), where };
   return { words: t("pictures.back"), href: to("pictures", { visit }), where };
 }
 

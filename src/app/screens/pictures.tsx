@@ -9,7 +9,7 @@ import { pictureLineOf } from "../state/picture-line.js";
 import { cameraHref } from "../state/picture-spot.js";
 import { type PictureGroup, picturesView } from "../state/pictures-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import { Plain } from "./frame.js";
 import { pictureHref, Thumbs } from "./kept-picture.js";
 import { LineProgress } from "./line-progress.js";
@@ -46,7 +46,7 @@ function PicturesBody({ on }: { readonly on: OnDesk }) {
   const shoot = cameraHref(on.param, { at: "visit" });
   return (
     <Plain
-      back={t("visit.title")}
+      back={t("pictures.visit")}
       href={to("visit", { visit: on.param })}
       title={t("pictures.title")}
       second={t("pictures.second", { n: view.count, unsorted: view.unsorted.length })}

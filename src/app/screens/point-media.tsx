@@ -2,7 +2,7 @@
 import { useApp } from "../state/app.js";
 import { pictureLineOf } from "../state/picture-line.js";
 import type { PointAt } from "../state/standing.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import { pictureHref, type ShownPicture, Thumbs } from "./kept-picture.js";
 import { LineProgress } from "./line-progress.js";
 import type { OnDesk } from "./on-visit.js";

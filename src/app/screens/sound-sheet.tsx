@@ -6,7 +6,7 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import type { PointAt } from "../state/standing.js";
 import { undo } from "../state/visit-acts.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import type { OnDesk } from "./on-visit.js";
 import { Sounds } from "./sounds.js";
 import { useRecording } from "./use-recording.js";

@@ -5,7 +5,7 @@ import { Notice } from "../parts/notice.js";
 import type { SoundOfList } from "../state/sound-slices.js";
 import { secondsOf, soundsView } from "../state/sound-view.js";
 import type { PointAt } from "../state/standing.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import type { OnDesk } from "./on-visit.js";
 import { usePlayer } from "./use-player.js";
 

@@ -8,7 +8,7 @@ import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { PictureOfList, WhereLine } from "../state/pictures-view.js";
 import { sortPictures, undo } from "../state/visit-acts.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import { Thumbs } from "./kept-picture.js";
 import type { OnDesk } from "./on-visit.js";
 import { PickPlace } from "./pick-place.js";

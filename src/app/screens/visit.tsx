@@ -67,8 +67,8 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
             href={to("differ", { visit: on.param })}
           />
         )}
-        <ListRow title={t("pictures.title")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
-        {!view.closed && <ListRow title={t("pictures.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
+        <ListRow title={t("visit.pictures")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
+        {!view.closed && <ListRow title={t("visit.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
         <ListRow
           title={t("visit.history")}
           second={t("visit.history.says", { n: steps })}

@@ -1,6 +1,6 @@
 /** What the camera screen says of its aim: what a picture will show, where, and the way back. Pure. */
 import type { Audience } from "../../core/terms/index.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/media.js";
 import type { Telling } from "./because.js";
 import { capital, faultSays, type Knowledge, placeName, pointName, stateName } from "./knowledge.js";
 import type { CameraAim } from "./picture-spot.js";
@@ -40,5 +40,5 @@ export function backFrom(
     };
   return from.at === "place"
     ? { words: t("pictures.back"), href: to("pictures", { visit }) }
-    : { words: t("visit.title"), href: to("visit", { visit }) };
+    : { words: t("pictures.visit"), href: to("visit", { visit }) };
 }

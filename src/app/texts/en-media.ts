@@ -1,4 +1,7 @@
-/** The words of the camera, of pictures and of sounds, in English; part of the catalogue en.ts. */
+/**
+ * The words of the camera, of pictures and of sounds, in English, looked up by media.ts. Apart so that no other screen
+ * need wait for words it does not show.
+ */
 export const enMedia = {
   "photo.title": "Picture",
   "photo.view": "Picture",
@@ -55,8 +58,6 @@ export const enMedia = {
   "pictures.add-here": "Add a picture here",
   "pictures.choose": "Picture {n}",
   "pictures.back": "Pictures",
-  "visit.pictures.says": "{n} {n|one=picture|other=pictures}",
-  "visit.pictures.unsorted": "{n} {n|one=picture|other=pictures}, {unsorted} to sort",
   "pick-place.title": "Where?",
   "pick-place.search": "Search by word",
   "pick-place.recent": "Places you were at last",
@@ -91,7 +92,8 @@ export const enMedia = {
   "sound.busy.says": "A call or another app may be using it. End that, then press Again.",
   "sound.not-offered": "No recording here",
   "sound.not-offered.says": "This browser records no sound at this address. Say in a note what you heard.",
-  "history.sound": "sound",
+  "pictures.visit": "Visit",
+  "pictures.finding": "Finding",
   "finding.pictures": "Pictures",
   "finding.add-picture": "Add a picture",
 } as const;

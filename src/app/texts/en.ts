@@ -3,13 +3,11 @@
  * problems are told in problems.ts. Knows nothing of when a text is shown.
  */
 import { enFirst } from "./en-first.js";
-import { enMedia } from "./en-media.js";
 import { enRound } from "./en-round.js";
 
 export const en = {
   ...enFirst,
   ...enRound,
-  ...enMedia,
 
   "facts.title": "Build data",
   "facts.says": "What the rules ask about this car. Not known is a good answer until you know.",
@@ -66,6 +64,10 @@ export const en = {
   "visit.not-enough": "not enough seen",
   "visit.differ": "Two replies differ",
   "visit.differ.says": "{n} {n|one=point|other=points} to settle",
+  "visit.pictures": "Pictures",
+  "visit.shoot": "Shoot now, sort later",
+  "visit.pictures.says": "{n} {n|one=picture|other=pictures}",
+  "visit.pictures.unsorted": "{n} {n|one=picture|other=pictures}, {unsorted} to sort",
   "visit.history": "What was entered",
   "visit.history.says": "{n} {n|one=entry|other=entries}, undo step by step",
   "visit.cautions": "Cautions and gates",
@@ -361,6 +363,7 @@ export const en = {
   "history.visit.judged-again": "judged again",
   "history.note": "note",
   "history.picture": "picture",
+  "history.sound": "sound",
   "history.regrade": "grade by hand",
   "history.caution.told": "owner told",
   "history.person": "person",

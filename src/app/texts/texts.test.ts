@@ -2,6 +2,7 @@ import { afterEach, expect, test } from "vitest";
 import { UNIT_MESSAGES } from "../../core/units/index.js";
 import { en } from "./en.js";
 import { enFirst } from "./en-first.js";
+import { enMedia } from "./en-media.js";
 import { enRound } from "./en-round.js";
 import { decimalComma, figure, rounded } from "./figures.js";
 import { fill } from "./fill.js";
@@ -34,10 +35,10 @@ test("figures: thousands from five digits on, the decimal sign of the person, ot
   expect(figure("61240.5")).toBe("61\u202f240,5");
 });
 
-test("the three parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
-  const parts = [Object.keys(enFirst), Object.keys(enRound)].flat();
+test("the parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
+  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enMedia)].flat();
   expect(new Set(parts).size).toBe(parts.length);
-  for (const [key, text] of Object.entries(en)) {
+  for (const [key, text] of Object.entries({ ...en, ...enMedia })) {
     expect(text.trim(), key).not.toBe("");
     expect(text.replace(/\{[a-z]+(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
   }

@@ -76,7 +76,7 @@ test("thrown away, or ended before anything was heard, there is no sound", async
   expect(sounds()).toEqual([]);
 });
 
-test("[RC50] erased for good, the sound's bytes are gone with its entry", async () => {
+test("[RC51] erased for good, the sound's bytes are gone with its entry", async () => {
   const { on, visit, sounds } = await laidOut();
   const hash = await on.phone.hash(bytes("voice"));
   await sound(on.journal, visit, { blob: hash, type: "audio/mp4", ms: 900, ...at }, bytes("voice"));

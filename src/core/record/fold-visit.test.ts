@@ -225,7 +225,7 @@ test("[RC18] date and odometer start as the visit was opened with and are correc
   expect(log.visit.opened?.value.car).toBe("car:c");
 });
 
-test("[RC50] sounds of one point stand side by side, each with its length; one cut off says so", () => {
+test("[RC51] sounds of one point stand side by side, each with its length; one cut off says so", () => {
   const log = new SampleLog();
   const sound = { blob: HASH_A, type: "audio/webm;codecs=opus", ms: 4200, ...spinAt };
   log.add(draftSound(act(), log.visit, sound));
@@ -236,7 +236,7 @@ test("[RC50] sounds of one point stand side by side, each with its length; one c
   ]);
 });
 
-test("[RC50] a sound taken back no longer stands and comes back with its undo undone", () => {
+test("[RC51] a sound taken back no longer stands and comes back with its undo undone", () => {
   const log = new SampleLog();
   const id = log.add(draftSound(act(), log.visit, { blob: HASH_A, type: "audio/mp4", ms: 1, ...spinAt }));
   const undo = log.add({ ...draftUndo(act(), log.visit, [id])[0] } as Draft);

@@ -13,6 +13,7 @@ export const BODIES: { readonly [K in keyof Bodies]: Bodies[K] } = {
     change: { add: { id: "drain-7", kind: "drain", in: "car", at: [60, 50] } },
     replaces: [],
   },
+  "car.place-named": { place: "FL-lower-fore", name: "Lower arm, front", replaces: [] },
   "car.limit": {
     key: "lim.float-unit@FR",
     limit: {
@@ -77,6 +78,20 @@ export const BODIES: { readonly [K in keyof Bodies]: Bodies[K] } = {
     engine: "2",
   },
   "house.sheet": { id: "own", sheet: { id: "own", edition: "e1", label: "Ours", blob: HASH_A }, replaces: [] },
+  "house.gauge": {
+    id: "ours",
+    gauge: {
+      id: "ours",
+      name: "Dial, red box",
+      quantity: "length",
+      unit: "mm",
+      resolution: 0.01,
+      error: 0.02,
+      checked: "2025-11-30",
+      tool: "dial",
+    },
+    replaces: [],
+  },
   person: { person: { id: "anna", name: "Anna" }, replaces: [] },
   undo: { of: [id] },
   erase: { of: [{ id, replaced: [id] }, { id: "visit:v/w1/2/n2" }] },

@@ -22,6 +22,9 @@ import { memorySubject } from "../store/memory-subject.js";
 
 const read = (name: string): string => readFileSync(new URL(`./v1/${name}`, import.meta.url), "utf8");
 const text = read("record.jsonl");
+/** Kinds that came later, each frozen when it came. */
+const added = readJournal(read("added.jsonl"));
+const later: readonly Logged[] = added.ok ? added.value : [];
 const journal = readJournal(text);
 const log: readonly Logged[] = journal.ok ? journal.value : [];
 const VISIT = "visit:Zp81aTn0";
@@ -35,8 +38,9 @@ test("every line of version 1 is read, and written again it is the same file", (
   expect(writeJournal(log)).toBe(text);
 });
 
-test("the file holds every kind of version 1, a stub, and what a later version wrote", () => {
-  const kinds = new Set(log.filter(isEntry).map(({ kind, v }) => `${kind} ${v}`));
+test("the files hold every kind of version 1, a stub, and what a later version wrote", () => {
+  expect(added.ok ? [] : added.problems).toEqual([]);
+  const kinds = new Set([...log, ...later].filter(isEntry).map(({ kind, v }) => `${kind} ${v}`));
   for (const kind of Object.keys(KINDS)) {
     if (!(kind in ADDED)) expect(kinds, kind).toContain(`${kind} 1`);
   }
@@ -44,7 +48,14 @@ test("the file holds every kind of version 1, a stub, and what a later version w
   expect(log.filter((one) => !isEntry(one))).toHaveLength(1);
 });
 
-test("version 1 folds to what it always folded to", () => {
+test("kinds that came later fold to what they folded to when they came", () => {
+  const car = foldCar([...log, ...later]);
+  expect([...car.placeNames].map(([place, [name]]) => `${place}: ${name?.value}`)).toEqual(["axle-R: Rear end"]);
+  const [gauge] = foldHouse([...log, ...later]).gauges.get("g-red") ?? [];
+  expect(gauge?.value).toMatchObject({ name: "Dial, red box", resolution: 0.01, error: 0.02, checked: "2025-11-30" });
+});
+
+test("version 1 folds to what it always folded to, and what was added stays apart", () => {
   const folded = {
     car: stateJson(foldCar(log)),
     visit: stateJson(foldVisit(of(VISIT))),

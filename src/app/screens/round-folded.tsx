@@ -23,11 +23,12 @@ export function FoldedPoints({
   const carState = on.known.states.get(view.stop.state);
   const mayEnter = carState !== undefined && mayEnterSeveral(on.assessment, on.visit, carState);
   const rest = mayEnter && restOfPlace(looking, view.stop).enters.length > 1;
+  const isJoint = carState?.order !== 0 && on.tree.kindOf(view.stop.place) === "joint";
   const same = mayEnter && sameElsewhere(looking, view.open.at).length > 0;
   return (
     <div class="folded-points">
       {!on.visit.closed && <ListRow folded title={t("round.add-note")} onPress={() => open("note")} />}
-      {same && <ListRow folded title={t("round.same")} onPress={() => open("same")} />}
+      {same && <ListRow folded title={t(isJoint ? "round.same.joint" : "round.same")} onPress={() => open("same")} />}
       {view.folded.map((row) => (
         <ListRow
           key={row.number}

@@ -67,20 +67,28 @@ function unremarkable(point: Point, at: PointAt): readonly SweepReply[] {
   return replies;
 }
 
-/** Where else the reply at `at` may be entered in one step: places of the same kind, still without any reply. */
+/**
+ * Where else the reply at `at` may be entered in one step: places of the same kind, still without any reply. What is
+ * told or read in papers may hold for the whole car; what is looked at holds within its own corner only.
+ */
 export function sameElsewhere(
-  { known, visit, asked }: Pick<Looking, "known" | "visit" | "asked">,
+  { known, tree, visit, asked }: Pick<Looking, "known" | "tree" | "visit" | "asked">,
   at: PointAt,
 ): readonly { readonly at: PointAt; readonly replies: readonly SweepReply[] }[] {
   const point = known.points.get(at.point)?.point;
   if (!point || !mayBeSwept(point)) return [];
   const replies = copyable(point, visit.replies, at);
   if (replies.length === 0) return [];
+  const isTold = known.states.get(at.state)?.order === 0;
+  const corner = tree.around(at.place, "corner");
+  const isNear = (place: string): boolean =>
+    isTold || (corner !== undefined && tree.around(place, "corner") === corner);
   const targets = asked.filter(
     (one, index) =>
       one.point === at.point &&
       one.state === at.state &&
       one.place !== at.place &&
+      isNear(one.place) &&
       asked.findIndex((other) => pointText(other) === pointText(one)) === index &&
       !isTouched(visit.replies, point, one),
   );

@@ -85,6 +85,7 @@ export const enRound = {
   "round.differ": "Two replies differ here. Settle it",
   "round.rest": "No fault seen for the rest of this place",
   "round.same": "The same at all of these",
+  "round.same.joint": "All joints here the same",
   "round.pictures": "{n} {n|one=picture|other=pictures}",
   "round.closed": "This visit is closed. Reopen it to enter more.",
   "round.nothing": "Nothing is asked in this visit",

@@ -87,7 +87,7 @@ export const en = {
   "round.rest.says": "You looked at these and saw nothing wrong:",
   "round.rest.left": "These need a reply of their own:",
   "round.rest.keep": "Looked at, no fault seen",
-  "round.same.title": "The same everywhere?",
+  "round.same.title": "The same at these too?",
   "round.same.says": "{reply} is entered where nothing is entered yet:",
   "round.same.keep": "Enter it there too",
 

@@ -78,12 +78,29 @@ export interface Odometer {
 export type FactValue = string | number | boolean;
 type Replaces = { readonly replaces: readonly IdText[] };
 
+/** A gauge of this house, with its own figures and when it was last checked against something known. */
+export interface HouseGauge {
+  readonly id: string;
+  readonly name: string;
+  readonly quantity: string;
+  /** UCUM; of both figures. */
+  readonly unit: string;
+  readonly resolution: number;
+  readonly error: number;
+  /** ISO 8601 date; absent while nobody knows. */
+  readonly checked?: string;
+  /** The gauge of the shared files it is used as, so that points that name that one offer it first. */
+  readonly tool?: string;
+}
+
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
 export interface Bodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
   "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };
   "car.place": Replaces & { readonly place: string; readonly change: PlaceChange | null };
+  /** What this car's people call a place; the words of the sheets where none stands. */
+  "car.place-named": Replaces & { readonly place: string; readonly name: string | null };
   /** `key` is `limitKey(limit)`. */
   "car.limit": Replaces & { readonly key: string; readonly limit: CarLimit | null };
   "car.same": { readonly other: string };
@@ -163,6 +180,7 @@ export interface Bodies {
     readonly limits?: BlobHash;
   };
   "house.sheet": Replaces & { readonly id: string; readonly sheet: FrozenSheet | null };
+  "house.gauge": Replaces & { readonly id: string; readonly gauge: HouseGauge | null };
   /** In any stream, so that a visit handed to another phone says who looked. */
   person: Replaces & { readonly person: Person };
   undo: { readonly of: readonly IdText[] };
@@ -208,6 +226,8 @@ export interface CarState extends FoldedState {
   readonly facts: ReadonlyMap<string, readonly Stands<FactValue>[]>;
   /** By place id. */
   readonly places: ReadonlyMap<string, readonly Stands<PlaceChange>[]>;
+  /** By place id: names of this car's own. */
+  readonly placeNames: ReadonlyMap<string, readonly Stands<string>[]>;
   /** By `limitKey`. */
   readonly limits: ReadonlyMap<string, readonly Stands<CarLimit>[]>;
   readonly notes: readonly Stands<Bodies["note"]>[];
@@ -248,6 +268,7 @@ export interface VisitState extends FoldedState {
 export interface HouseState extends FoldedState {
   readonly of: "house";
   readonly sheets: ReadonlyMap<string, readonly Stands<FrozenSheet>[]>;
+  readonly gauges: ReadonlyMap<string, readonly Stands<HouseGauge>[]>;
 }
 export type RecordState = CarState | VisitState | HouseState;
 

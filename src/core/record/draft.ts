@@ -11,6 +11,7 @@ import type {
   FactValue,
   FoldedState,
   FrozenSheet,
+  HouseGauge,
   HouseState,
   IdText,
   Kind,
@@ -55,6 +56,12 @@ export function draftPlace(act: Act, car: CarState, place: string, change: Place
   return draft(act, car.stream, "car.place", { place, change, replaces: standingIds(car, `place|${place}`) });
 }
 
+/** What this car's people call a place, or null to go back to the sheets' own word. */
+export function draftPlaceName(act: Act, car: CarState, place: string, name: string | null): Draft {
+  const replaces = standingIds(car, `place-name|${place}`);
+  return draft(act, car.stream, "car.place-named", { place, name, replaces });
+}
+
 /** A figure in the limits book. */
 export function draftLimit(act: Act, car: CarState, limit: CarLimit): Draft {
   const key = limitKey(limit);
@@ -81,6 +88,11 @@ export function draftSameOccasion(act: Act, car: CarState, visits: readonly stri
 /** A sheet of one's own, or null to take it out; editions frozen in visits stay. */
 export function draftHouseSheet(act: Act, house: HouseState, id: string, sheet: FrozenSheet | null): Draft {
   return draft(act, HOUSE, "house.sheet", { id, sheet, replaces: standingIds(house, `sheet|${id}`) });
+}
+
+/** A gauge of this house, or null to take it out; readings taken with it keep its figures. */
+export function draftHouseGauge(act: Act, house: HouseState, id: string, gauge: HouseGauge | null): Draft {
+  return draft(act, HOUSE, "house.gauge", { id, gauge, replaces: standingIds(house, `gauge|${id}`) });
 }
 
 /** Says in this stream who a person is; nothing when it says so already. `stream` for a stream still empty. */

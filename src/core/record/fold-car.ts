@@ -20,6 +20,12 @@ const FILL: Parts<CarState>["fill"] = {
       place,
       standsIn(ledger, slot, (e) => (e.kind === "car.place" ? e.body.change : null)),
     ),
+  "place-name": (car, ledger, slot, place) =>
+    setOrDrop(
+      car.placeNames,
+      place,
+      standsIn(ledger, slot, (e) => (e.kind === "car.place-named" ? e.body.name : null)),
+    ),
   limit: (car, ledger, slot, key) =>
     setOrDrop(
       car.limits,
@@ -48,13 +54,20 @@ const CAR: Parts<CarState> = {
     names: [],
     facts: new Map(),
     places: new Map(),
+    placeNames: new Map(),
     limits: new Map(),
     notes: [],
     pictures: [],
     sameOccasions: [],
     sameCars: [],
   }),
-  copy: (car) => ({ ...car, facts: new Map(car.facts), places: new Map(car.places), limits: new Map(car.limits) }),
+  copy: (car) => ({
+    ...car,
+    facts: new Map(car.facts),
+    places: new Map(car.places),
+    placeNames: new Map(car.placeNames),
+    limits: new Map(car.limits),
+  }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),
 };

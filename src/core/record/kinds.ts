@@ -93,6 +93,16 @@ const placeFits: Check = (body, path) => {
   return body["place"] === place ? undefined : { path: `${path}.place`, expected: String(place) };
 };
 
+const houseGauge = fields(
+  { id: name, name, quantity: name, unit: text, resolution: number, error: number },
+  { checked: matches("a date, like 2026-03-14", /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/), tool: name },
+);
+const gaugeFits: Check = (body, path) => {
+  if (!isPlainObject(body) || !isPlainObject(body["gauge"])) return undefined;
+  const { id: own } = body["gauge"];
+  return body["id"] === own ? undefined : { path: `${path}.id`, expected: String(own) };
+};
+
 interface KindOf<K extends Kind> {
   readonly v: number;
   readonly streams: readonly StreamKind[];
@@ -128,6 +138,12 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     streams: CAR,
     check: both(fields({ place: name, change: orNull(placeChange), replaces }), placeFits),
     slots: (b) => [`place|${b.place}`],
+  },
+  "car.place-named": {
+    v: 1,
+    streams: CAR,
+    check: fields({ place: name, name: orNull(name), replaces }),
+    slots: (b) => [`place-name|${b.place}`],
   },
   "car.limit": {
     v: 1,
@@ -216,6 +232,12 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     streams: HOUSE,
     check: fields({ id: name, sheet: orNull(frozen), replaces }),
     slots: (b) => [`sheet|${b.id}`],
+  },
+  "house.gauge": {
+    v: 1,
+    streams: HOUSE,
+    check: both(fields({ id: name, gauge: orNull(houseGauge), replaces }), gaugeFits),
+    slots: (b) => [`gauge|${b.id}`],
   },
   person: { v: 1, streams: ANY, check: fields({ person, replaces }), slots: (b) => [`person|${b.person.id}`] },
   undo: { v: 1, streams: ANY, check: fields({ of: listOf(id, 1) }), slots: () => [] },

@@ -50,6 +50,15 @@ describe("relations", () => {
   });
 });
 
+test("the walk goes corner by corner: joints and pick-ups come with their wheel, tubes stay where the list has them", () => {
+  expect(tree.all.map(({ id }) => id).slice(5)).toEqual([
+    ...["FL", "FL-lower", "pickup-FL", "FR", "FR-lower", "RL", "RR", "sill-L"],
+  ]);
+  const { tree: more } = buildPlaces(DEFS, [{ add: { id: "RL-toe", kind: "joint", in: "RL" } }]);
+  expect(more.ofKind("joint")).toEqual(["FL-lower", "FR-lower", "RL-toe"]);
+  expect(more.order("RL-toe")).toBe(more.order("RL") + 1);
+});
+
 test("the wider place around: itself, what it lies in, what it names, through both; the car around all", () => {
   expect(tree.around("FL", "corner")).toBe("FL");
   expect(tree.around("FL-lower", "axle")).toBe("axle-F");

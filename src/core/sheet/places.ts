@@ -46,7 +46,30 @@ export function buildPlaces(
   changes: readonly PlaceChange[] = [],
 ): { readonly tree: PlaceTree; readonly problems: readonly Problem[] } {
   const { list, problems } = applyChanges(defs, changes);
-  return { tree: treeOf(list), problems };
+  return { tree: treeOf(byCorner(list)), problems };
+}
+
+/**
+ * The list as one walks it: what lies in a corner, or names one (a pick-up, a jacking point), comes with that corner,
+ * so that one goes round the car once in each car state. All else stays in the order of the list.
+ */
+function byCorner(list: readonly PlaceDef[]): readonly PlaceDef[] {
+  const byId = new Map(list.map((d) => [d.id, d]));
+  const position = new Map(list.map((d, i) => [d.id, i]));
+  const isCorner = (id: string | undefined) => id !== undefined && byId.get(id)?.kind === "corner";
+  const stationOf = (place: PlaceDef): number => {
+    const seen = new Set<string>();
+    for (let d: PlaceDef | undefined = place; d && !seen.has(d.id); d = byId.get(d.in ?? "")) {
+      seen.add(d.id);
+      const corner = [d.id, ...asList(d.relations?.["corner"])].find(isCorner);
+      if (corner !== undefined) return position.get(corner) ?? list.length;
+    }
+    return position.get(place.id) ?? list.length;
+  };
+  return list
+    .map((place, index) => ({ place, index, station: stationOf(place) }))
+    .sort((a, b) => a.station - b.station || a.index - b.index)
+    .map(({ place }) => place);
 }
 
 function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]) {

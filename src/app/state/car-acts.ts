@@ -12,6 +12,7 @@ import {
   draftName,
   draftNoLimit,
   draftPlace,
+  draftPlaceName,
   draftVisit,
   type FactValue,
   foldVisit,
@@ -48,8 +49,26 @@ export const limit = (journal: Journal, stream: string, value: CarLimit): Promis
   act(journal, stream, (one, car) => [draftLimit(one, car, value)]);
 export const noLimit = (journal: Journal, stream: string, key: string): Promise<boolean> =>
   act(journal, stream, (one, car) => [draftNoLimit(one, car, key)]);
-export const place = (journal: Journal, stream: string, id: string, change: PlaceChange | null): Promise<boolean> =>
-  act(journal, stream, (one, car) => [draftPlace(one, car, id, change)]);
+
+/** One place of a car: what changes about it, and what it is called; null goes back to the shared files. */
+export interface PlaceEntry {
+  readonly place: string;
+  readonly change?: PlaceChange | null;
+  readonly name?: string | null;
+}
+
+/** Changes and names of several places as one act. `make` may ask for random texts, for ids never used before. */
+export const keepPlaces = (
+  journal: Journal,
+  stream: string,
+  make: (random: () => string, car: CarState) => readonly PlaceEntry[],
+): Promise<boolean> =>
+  act(journal, stream, (one, car) =>
+    make(one.nonce, car).flatMap(({ place, change, name }) => [
+      ...(change === undefined ? [] : [draftPlace(one, car, place, change)]),
+      ...(name === undefined ? [] : [draftPlaceName(one, car, place, name)]),
+    ]),
+  );
 
 /** What opening a visit asks of the person, and the sheets it freezes. */
 export interface Opening {

@@ -17,7 +17,7 @@ import {
 import { type BuiltSheet, buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
 import { type Problem, problem } from "../../core/terms/index.js";
 import type { Journal, Opened } from "./journal.js";
-import { type Knowledge, knowledgeOf } from "./knowledge.js";
+import { type Knowledge, knowledgeOf, withPlaceNames } from "./knowledge.js";
 import {
   type Compiler,
   commonTextsOf,
@@ -134,6 +134,12 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     return known && buildPlaces(known.common.places, carState.value ? placesOf(carState.value) : []).tree;
   });
 
+  const known = computed(() => {
+    const sheets = laid.value?.known;
+    const names = carState.value?.placeNames;
+    return sheets && names ? withPlaceNames(sheets, names) : sheets;
+  });
+
   let session: Session | undefined;
   effect(() => {
     const [set, state, owner] = [linked.value, keptState.value, carState.value];
@@ -156,7 +162,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     stream,
     visit,
     car,
-    known: computed(() => laid.value?.known),
+    known,
     tree,
     judge: () => {
       wanted.value = true;

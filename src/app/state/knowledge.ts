@@ -77,6 +77,17 @@ export function knowledgeOf(common: BareCommon, words: CommonTexts, sheets: read
   };
 }
 
+/** The same with this car's own names for its places. */
+export function withPlaceNames(
+  known: Knowledge,
+  names: ReadonlyMap<string, readonly { readonly value: string }[]>,
+): Knowledge {
+  if (names.size === 0) return known;
+  const places = { ...known.words.places };
+  for (const [place, standing] of names) places[place] = standing.at(-1)?.value ?? place;
+  return { ...known, words: { ...known.words, places } };
+}
+
 /** With its first letter large: sheets write places small, as they stand inside a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

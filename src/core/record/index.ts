@@ -15,6 +15,7 @@ export { replySlot } from "./kinds.js";
 export { FOLD_VERSION } from "./ledger.js";
 export * from "./memory-store.js";
 export { type Merged, merge } from "./merge.js";
+export { placesOnceAdded } from "./places-once.js";
 export { differ, sameReply, sameValue } from "./same-value.js";
 export type { Head } from "./shelf.js";
 export type * from "./store.js";

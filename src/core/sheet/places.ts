@@ -95,11 +95,31 @@ function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]
     const before = list;
     list = before.filter((d) => d.id !== id && !liesIn(before, d, id));
   };
-  changes.forEach((change, i) => {
-    if ("add" in change) add(change.add, `places[${i}].add`);
-    else remove(change.remove, `places[${i}].remove`);
+  parentsFirst(changes).forEach(({ change, index }) => {
+    if ("add" in change) add(change.add, `places[${index}].add`);
+    else remove(change.remove, `places[${index}].remove`);
   });
   return { list, problems };
+}
+
+/** The changes in their order, but a place that is added into another added one comes after it. */
+function parentsFirst(changes: readonly PlaceChange[]): readonly { change: PlaceChange; index: number }[] {
+  const adding = new Map(changes.flatMap((c, i) => ("add" in c ? [[c.add.id, i] as const] : [])));
+  const depthOf = (change: PlaceChange): number => {
+    const seen = new Set<number>();
+    let depth = 0;
+    for (let at: PlaceChange | undefined = change; at && "add" in at; ) {
+      const up: number | undefined = adding.get(at.add.in ?? "");
+      if (up === undefined || seen.has(up)) break;
+      seen.add(up);
+      depth += 1;
+      at = changes[up];
+    }
+    return depth;
+  };
+  return changes
+    .map((change, index) => ({ change, index, depth: depthOf(change) }))
+    .sort((a, b) => a.depth - b.depth || a.index - b.index);
 }
 
 function liesIn(list: readonly PlaceDef[], def: PlaceDef, outer: string): boolean {

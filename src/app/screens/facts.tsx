@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { Field } from "../parts/field.js";
 import { useApp } from "../state/app.js";
-import { fact } from "../state/car-acts.js";
+import { fact } from "../state/car-edits.js";
 import { type FactLine, factLines, factValue } from "../state/facts-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { commonFile, commonTextsOf } from "../state/shelf.js";

@@ -7,7 +7,7 @@ import { isQuantity, readTyped } from "../../core/units/index.js";
 import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { useApp } from "../state/app.js";
-import { limit as keepLimit } from "../state/car-acts.js";
+import { limit as keepLimit } from "../state/car-edits.js";
 import { unitChoices } from "../state/limits-view.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";

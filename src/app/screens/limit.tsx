@@ -6,7 +6,7 @@ import { Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
-import { noLimit } from "../state/car-acts.js";
+import { noLimit } from "../state/car-edits.js";
 import { capital } from "../state/knowledge.js";
 import { bandsText, carLimitText, figuresOn, limitTitle } from "../state/limits-view.js";
 import { type ParamsOf, to } from "../state/routes.js";

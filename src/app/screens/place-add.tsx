@@ -7,7 +7,7 @@ import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { Switch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
-import { keepPlaces } from "../state/car-acts.js";
+import { keepPlaces } from "../state/car-edits.js";
 import { doesOf, kindsToAdd, type NewPlace, newPlaces, otherSide, whereOf } from "../state/new-place.js";
 import { kindWords, type PlacesOfCar } from "../state/places-view.js";
 import { t } from "../texts/index.js";

@@ -5,7 +5,7 @@ import { NextAction } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { keepPlaces } from "../state/car-acts.js";
+import { keepPlaces } from "../state/car-edits.js";
 import { carTitle } from "../state/car-view.js";
 import { carName } from "../state/cars-view.js";
 import { copied } from "../state/places-view.js";

@@ -5,7 +5,7 @@ import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { keepPlaces } from "../state/car-acts.js";
+import { keepPlaces } from "../state/car-edits.js";
 import { type PlaceLine, type PlacesOfCar, takenOrBrought } from "../state/places-view.js";
 import { t } from "../texts/index.js";
 

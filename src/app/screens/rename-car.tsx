@@ -5,7 +5,7 @@ import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { rename } from "../state/car-acts.js";
+import { rename } from "../state/car-edits.js";
 import { carTitle } from "../state/car-view.js";
 import { t } from "../texts/index.js";
 

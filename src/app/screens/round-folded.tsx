@@ -50,6 +50,7 @@ export function FoldedPoints({
         />
       ))}
       {rest && <ListRow folded title={t("round.rest")} onPress={() => open("rest")} />}
+      <ListRow folded title={t("round.find")} href={to("find", { visit: on.param })} />
       <ListRow folded title={t("round.all-places")} href={to("where", { visit: on.param })} />
     </div>
   );

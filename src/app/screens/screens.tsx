@@ -28,6 +28,7 @@ export const SCREENS: Screens = {
   round: Round,
   point: Point,
   where: lazy(() => import("./where.js").then((file) => file.Where)),
+  find: lazy(() => import("./find.js").then((file) => file.Find)),
   reading: lazy(() => import("./reading.js").then((file) => file.Reading)),
   findings: lazy(() => import("./findings.js").then((file) => file.Findings)),
   finding: lazy(() => import("./finding.js").then((file) => file.Finding)),

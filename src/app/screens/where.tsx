@@ -67,6 +67,7 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
       title={t("where.title")}
       second={t("where.says")}
     >
+      <ListRow folded title={t("round.find")} href={to("find", { visit: on.param })} />
       {likely.length > 0 && (
         <Band heading={t("where.likely")}>
           {likely.map((one) => (

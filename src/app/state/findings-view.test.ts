@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { bench, benchVisit, key, until, words } from "../../../tests/support/app-bench.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../../core/terms/index.js";
 import type { Telling } from "./because.js";
-import { fact } from "./car-acts.js";
+import { fact } from "./car-edits.js";
 import { cautionLines, gateLine } from "./cautions-view.js";
 import { findingsView, findingView } from "./findings-view.js";
 import { differLines, historyView } from "./history-view.js";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { miniKnowledge } from "../../../tests/support/app-bench.js";
 import { buildPlaces, type PlaceChange, type PlaceDef } from "../../core/sheet/run.js";
-import type { PlaceEntry } from "./car-acts.js";
+import type { PlaceEntry } from "./car-edits.js";
 import { doesOf, kindsToAdd, type NewPlace, newPlaces, otherSide } from "./new-place.js";
 
 const MORE: readonly PlaceDef[] = [

@@ -3,7 +3,7 @@
  * the other side. Its id is made of chance and never shown, so none is ever used again. Pure.
  */
 import type { BareCommon, PlaceDef, PlaceTree } from "../../core/sheet/run.js";
-import type { PlaceEntry } from "./car-acts.js";
+import type { PlaceEntry } from "./car-edits.js";
 
 /** What a place of a kind lies at: a wheel, an axle with its side, a part of the floor, or a side of the car. */
 type Where = "corner" | "axle" | "zone" | "side";

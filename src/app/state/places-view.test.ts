@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { bench, miniKnowledge, until } from "../../../tests/support/app-bench.js";
 import type { CarState } from "../../core/record/index.js";
-import { keepPlaces, newCar, type PlaceEntry } from "./car-acts.js";
+import { newCar } from "./car-acts.js";
+import { keepPlaces, type PlaceEntry } from "./car-edits.js";
 import { byKind, copied, placesFound, placesOfCar, takenOrBrought } from "./places-view.js";
 
 const { common, words } = miniKnowledge();

@@ -9,7 +9,7 @@ import {
   type PlaceTree,
 } from "../../core/sheet/run.js";
 import { isTextKey, t } from "../texts/index.js";
-import type { PlaceEntry } from "./car-acts.js";
+import type { PlaceEntry } from "./car-edits.js";
 import { capital, plainWord } from "./knowledge.js";
 
 export interface PlaceLine {

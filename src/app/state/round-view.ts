@@ -238,10 +238,10 @@ function withAlso(looking: Looking, stop: Stop, at: PointAt): Stop {
 export function roundView(looking: Looking, at: PointAt): RoundView | undefined {
   const { known, visit } = looking;
   const stops = stopsOf(known, looking.who, looking, visit.replies);
-  const standing = stopAt(stops, at);
-  const stop = standing && withAlso(looking, standing, at);
-  const index = stop?.asked.findIndex((one) => pointText(one) === pointText(at)) ?? -1;
-  if (!stop || index < 0) return undefined;
+  const standing = stopAt(stops, at) ?? { state: at.state, place: at.place, asked: [], done: 0 };
+  const stop = withAlso(looking, standing, at);
+  const index = stop.asked.findIndex((one) => pointText(one) === pointText(at));
+  if (index < 0) return undefined;
   const done = stop.asked.map((one) => isDone(known, visit.replies, one));
   const folded = stop.asked.flatMap((one, place) => {
     if (place === index) return [];

@@ -18,6 +18,7 @@ export const ROUTES = {
   round: "/visit/:visit/round",
   point: "/visit/:visit/round/:state/:place/:point",
   where: "/visit/:visit/where",
+  find: "/visit/:visit/find",
   reading: "/visit/:visit/reading/:state/:place/:point/:field",
   findings: "/visit/:visit/findings",
   finding: "/visit/:visit/findings/:fault/:place",
@@ -146,6 +147,7 @@ export function above(place: Address): string {
     case "camera":
       return to("visit", visit);
     case "where":
+    case "find":
     case "gate":
       return to("round", visit);
     case "reading":

@@ -60,6 +60,7 @@ export const enRound = {
   "round.side.right": "right",
   "round.places": "Places",
   "round.elsewhere": "Other places",
+  "round.find": "Find a point",
   "round.all-places": "All places and car states",
   "round.place-says": "{done} of {all} {all|one=point|other=points}",
   "round.next": "Next point",

@@ -139,6 +139,12 @@ export const en = {
   "round.same.says": "{reply} is entered where nothing is entered yet:",
   "round.same.keep": "Enter it there too",
 
+  "find.title": "Find a point",
+  "find.label": "Word",
+  "find.help": "What it is called, what it is asked about, or where it is: seal rear left.",
+  "find.found": "{n} {n|one=point|other=points} found",
+  "find.more": "{n} more {n|one=place|other=places}",
+  "find.narrow": "There are more. One more word tells them apart.",
   "where.title": "Places",
   "where.says": "In walking order. Go anywhere at any time.",
   "where.likely": "Likely first, by the complaint",

@@ -2,18 +2,17 @@ import { expect, test } from "vitest";
 import { act, HASH_A, HASH_B } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import type { CarLimit } from "../sheet/car.js";
+import { draftCar, draftPerson } from "./draft.js";
 import {
-  draftCar,
   draftFact,
   draftHouseSheet,
   draftLimit,
   draftName,
   draftNoLimit,
-  draftPerson,
   draftPlace,
   draftSameCar,
   draftSameOccasion,
-} from "./draft.js";
+} from "./draft-car.js";
 import { foldCar } from "./fold-car.js";
 import { foldHouse } from "./fold-house.js";
 import { draftUndo } from "./undo.js";

@@ -3,6 +3,7 @@ export { blobsOf } from "./blobs-of.js";
 export { faultsOf } from "./check-logged.js";
 export type * from "./contract.js";
 export * from "./draft.js";
+export * from "./draft-car.js";
 export * from "./draft-visit.js";
 export type { Engine, Mode, WideShelf } from "./engine.js";
 export { foldCar } from "./fold-car.js";

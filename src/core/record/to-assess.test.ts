@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { act, key, notReached, opening, reading, words } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
-import { draftCar, draftFact, draftLimit, draftPlace } from "./draft.js";
+import { draftCar } from "./draft.js";
+import { draftFact, draftLimit, draftPlace } from "./draft-car.js";
 import { draftComplaint, draftDate, draftReply, draftVisit } from "./draft-visit.js";
 import { figureOf, toAssessInput } from "./to-assess.js";
 

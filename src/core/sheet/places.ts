@@ -67,8 +67,8 @@ function byCorner(list: readonly PlaceDef[]): readonly PlaceDef[] {
     return position.get(place.id) ?? list.length;
   };
   return list
-    .map((place, index) => ({ place, index, station: stationOf(place) }))
-    .sort((a, b) => a.station - b.station || a.index - b.index)
+    .map((place) => ({ place, station: stationOf(place) }))
+    .sort((a, b) => a.station - b.station)
     .map(({ place }) => place);
 }
 
@@ -102,24 +102,13 @@ function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]
   return { list, problems };
 }
 
-/** The changes in their order, but a place that is added into another added one comes after it. */
+/** The changes in their order, but places added into added ones come last. */
 function parentsFirst(changes: readonly PlaceChange[]): readonly { change: PlaceChange; index: number }[] {
-  const adding = new Map(changes.flatMap((c, i) => ("add" in c ? [[c.add.id, i] as const] : [])));
-  const depthOf = (change: PlaceChange): number => {
-    const seen = new Set<number>();
-    let depth = 0;
-    for (let at: PlaceChange | undefined = change; at && "add" in at; ) {
-      const up: number | undefined = adding.get(at.add.in ?? "");
-      if (up === undefined || seen.has(up)) break;
-      seen.add(up);
-      depth += 1;
-      at = changes[up];
-    }
-    return depth;
-  };
+  const added = new Set(changes.map((change) => ("add" in change ? change.add.id : "")));
+  const isInner = (change: PlaceChange) => "add" in change && added.has(change.add.in ?? "car");
   return changes
-    .map((change, index) => ({ change, index, depth: depthOf(change) }))
-    .sort((a, b) => a.depth - b.depth || a.index - b.index);
+    .map((change, index) => ({ change, index }))
+    .sort((a, b) => Number(isInner(a.change)) - Number(isInner(b.change)));
 }
 
 function liesIn(list: readonly PlaceDef[], def: PlaceDef, outer: string): boolean {

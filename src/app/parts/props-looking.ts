@@ -169,6 +169,13 @@ export interface StopwatchProps {
     readonly stop: string;
     readonly again: string;
     readonly keep: (written: string) => string;
+    /** Announced once `until` is reached. */
+    readonly reached?: string | undefined;
   };
+  /** Seconds after which the time is up; it runs on until it is stopped. */
+  readonly until?: number | undefined;
+  /** Called once when it is up. */
+  readonly onReached?: (() => void) | undefined;
+  readonly disabled?: boolean | undefined;
   readonly onKeep: (seconds: number) => void;
 }

@@ -11,7 +11,8 @@ type Watch =
 /** Tenths: a thumb is no better than that. */
 const tenths = (ms: number): number => Math.round(ms / 100) / 10;
 
-export function Stopwatch({ label, clock, write, words, onKeep }: StopwatchProps) {
+export function Stopwatch(props: StopwatchProps) {
+  const { label, clock, write, words, until, onReached, disabled, onKeep } = props;
   const [watch, setWatch] = useState<Watch>({ at: "rest" });
   const [now, setNow] = useState(0);
   useEffect(() => {
@@ -19,6 +20,10 @@ export function Stopwatch({ label, clock, write, words, onKeep }: StopwatchProps
     const beat = setInterval(() => setNow(clock()), 200);
     return () => clearInterval(beat);
   }, [watch, clock]);
+  const isReached = until !== undefined && watch.at === "running" && now - watch.since >= until * 1000;
+  useEffect(() => {
+    if (isReached) onReached?.();
+  }, [isReached]);
   const start = (): void => {
     const since = clock();
     setNow(since);
@@ -30,8 +35,11 @@ export function Stopwatch({ label, clock, write, words, onKeep }: StopwatchProps
       <output class="n" aria-live="off">
         {write(watch.at === "running" ? Math.floor(seconds) : seconds)}
       </output>
+      <p class="small" role="status">
+        {isReached ? words.reached : ""}
+      </p>
       <div class="watch-keys">
-        {watch.at === "rest" && <NextAction words={words.start} onPress={start} />}
+        {watch.at === "rest" && <NextAction words={words.start} disabled={disabled} onPress={start} />}
         {watch.at === "running" && (
           <NextAction
             words={words.stop}

@@ -9,6 +9,7 @@ import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle, factsKnown, limitsKnown, namesThatDiffer, visitLines } from "../state/car-view.js";
+import { leftAt, recallGlance } from "../state/glance-kept.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/round.js";
 import { Top } from "./frame.js";
@@ -20,12 +21,12 @@ const RenameCar = lazy(() => import("./rename-car.js").then((file) => file.Renam
 const StillOpen = lazy(() => import("./still-open.js").then((file) => file.StillOpen), Nothing);
 
 function CarBody({ car, param }: { readonly car: CarState; readonly param: string }) {
-  const { journal, shelf } = useApp();
+  const { journal, shelf, remembered } = useApp();
   const [renaming, setRenaming] = useState(false);
   useEffect(() => void journal.refresh(), [journal]);
   const common = useLoaded(() => shelf.common.source(), "common");
   const visits = visitLines(journal.summaries.value ?? [], car.stream);
-  const open = visits.find((visit) => !visit.closed);
+  const open = visits.filter((visit) => !visit.closed);
   const last = visits[0];
   const differ = namesThatDiffer(car);
   return (
@@ -34,9 +35,16 @@ function CarBody({ car, param }: { readonly car: CarState; readonly param: strin
       <main>
         <Title title={carTitle(car)} />
         {differ !== undefined && <Notice kind="plain" title={differ} />}
-        {open && (
+        {open.length > 0 && (
           <Pool>
-            <NextAction words={t("cars.go-on")} says={open.title} href={to("round", { visit: paramOf(open.stream) })} />
+            {open.map(({ stream, title }) => (
+              <NextAction
+                key={stream}
+                words={t("cars.go-on")}
+                says={[title, leftAt(recallGlance(remembered, stream))].filter(Boolean).join(". ")}
+                href={to("round", { visit: paramOf(stream) })}
+              />
+            ))}
           </Pool>
         )}
         {last ? (

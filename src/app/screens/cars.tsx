@@ -9,7 +9,7 @@ import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { type CarLine, type CarsView, carsView } from "../state/cars-view.js";
-import { recallGlance } from "../state/glance-kept.js";
+import { leftAt, recallGlance } from "../state/glance-kept.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/first.js";
 import { Top } from "./frame.js";
@@ -32,6 +32,7 @@ function CarRow({ car }: { readonly car: CarLine }) {
 }
 
 function Others({ view }: { readonly view: CarsView }) {
+  const { remembered } = useApp();
   const own = view.own.filter((car) => car !== view.lit);
   const demo = view.demo.filter((car) => car !== view.lit);
   return (
@@ -42,7 +43,7 @@ function Others({ view }: { readonly view: CarsView }) {
             <ListRow
               key={visit.stream}
               title={car.name}
-              second={t("cars.go-on")}
+              second={leftAt(recallGlance(remembered, visit.stream)) ?? t("cars.go-on")}
               aside={car.second}
               href={to("round", { visit: paramOf(visit.stream) })}
             />

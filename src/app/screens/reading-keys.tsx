@@ -17,6 +17,10 @@ interface ReadingKeysProps {
   readonly setUp: number | undefined;
   readonly onGauge: () => void;
   readonly onPhoto: () => void;
+  /** A result beside a number, in words. */
+  readonly resultWords: (id: string) => string;
+  /** The next reading of the same round, once this one stands. */
+  readonly next?: { readonly words: string; readonly onPress: () => void };
   readonly onDone: () => void;
 }
 
@@ -77,7 +81,8 @@ function AskAgain({ field, state }: Pick<ReadingKeysProps, "field" | "state">) {
   );
 }
 
-export function ReadingKeys({ name, field, state, setUp, onGauge, onPhoto, onDone }: ReadingKeysProps) {
+export function ReadingKeys(props: ReadingKeysProps) {
+  const { name, field, state, setUp, onGauge, onPhoto, resultWords, next, onDone } = props;
   const { entering, entry } = state;
   const { unit, typed } = entering;
   const isDone = (state.value?.values.length ?? 0) >= state.shots && typed === "";
@@ -117,11 +122,11 @@ export function ReadingKeys({ name, field, state, setUp, onGauge, onPhoto, onDon
         }}
         extra={(field.results ?? []).slice(0, MOST_RESULTS).map((id) => ({
           id,
-          words: id.replaceAll("-", " "),
+          words: resultWords(id),
           onPress: () => state.keepText(id, unit),
         }))}
         camera={{ words: t("round.photo"), onPress: onPhoto }}
-        keep={isDone ? { words: t("reading.done"), onPress: onDone } : keep}
+        keep={isDone ? (next ?? { words: t("reading.done"), onPress: onDone }) : keep}
       >
         <AskAgain field={field} state={state} />
       </Keypad>

@@ -6,10 +6,13 @@ import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
+import { useApp } from "../state/app.js";
+import { gaugeLine, gaugesOf, positive } from "../state/gauges-view.js";
 import { gaugeName, type Knowledge } from "../state/knowledge.js";
 import { bandsText } from "../state/limits-view.js";
 import { gaugeUsed, type ReadingField } from "../state/reading-view.js";
-import { figure, rounded, t } from "../texts/index.js";
+import { to } from "../state/routes.js";
+import { day, figure, rounded, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import type { ReadingState } from "./use-reading.js";
 
@@ -22,18 +25,26 @@ interface GaugeSheetProps {
   readonly onClose: () => void;
 }
 
-const positive = (text: string): number | undefined => {
-  const value = Number(text.trim().replace(",", "."));
-  return Number.isFinite(value) && value > 0 ? value : undefined;
-};
-
 export function GaugeSheet({ known, field, unit, open, onChoose, onClose }: GaugeSheetProps) {
   const [resolution, setResolution] = useState("");
   const [error, setError] = useState("");
   const [odd, setOdd] = useState(false);
-  const gauges = [...known.gauges.values()].flatMap((gauge) => {
+  const { journal, phone } = useApp();
+  const house = journal.house().value;
+  const ours = (house.is === "open" ? gaugesOf(house.state) : []).flatMap((gauge) => {
     const used = gaugeUsed(field, gauge, unit);
-    return used ? [{ id: gauge.id, used }] : [];
+    return used ? [{ id: gauge.id, name: gauge.name, second: gaugeLine(gauge, phone.now(), day), used }] : [];
+  });
+  const usual = [...known.gauges.values()].flatMap((gauge) => {
+    const used = gaugeUsed(field, gauge, unit);
+    const figures = used && {
+      resolution: rounded(used.resolution, 4),
+      error: rounded(used.error, 4),
+      unit: unitShown(unit),
+    };
+    return used && figures
+      ? [{ id: gauge.id, name: gaugeName(known, gauge.id), second: t("reading.gauge", figures), used }]
+      : [];
   });
   const choose = (gauge: GaugeUsed): void => {
     onChoose(gauge);
@@ -53,18 +64,10 @@ export function GaugeSheet({ known, field, unit, open, onChoose, onClose }: Gaug
       onClose={onClose}
       foot={<NextAction words={t("reading.gauge.use")} onPress={own} />}
     >
-      {gauges.map(({ id, used }) => (
-        <ListRow
-          key={id}
-          title={gaugeName(known, id)}
-          second={t("reading.gauge", {
-            resolution: rounded(used.resolution, 4),
-            error: rounded(used.error, 4),
-            unit: unitShown(unit),
-          })}
-          onPress={() => choose(used)}
-        />
+      {[...ours, ...usual].map(({ id, name, second, used }) => (
+        <ListRow key={id} title={name} second={second} onPress={() => choose(used)} />
       ))}
+      <ListRow folded title={t("gauges.title")} href={to("gauges")} />
       <h3>{t("reading.gauge.own")}</h3>
       <Field
         id="gauge-resolution"

@@ -1,21 +1,24 @@
 /** A reading: the scale, what is kept, and entering it; limits and the last value only once it is entered. */
 import { useState } from "preact/hooks";
+import { NextAction, Tool } from "../parts/button.js";
 import { Pool } from "../parts/pool.js";
 import { ReadingList } from "../parts/reading-entry.js";
 import { ReadingScale } from "../parts/reading-scale.js";
 import { Stopwatch } from "../parts/stopwatch.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
-import { capital, fieldName, placeName } from "../state/knowledge.js";
+import { capital, fieldName, placeName, replyWord } from "../state/knowledge.js";
+import { readingRound } from "../state/reading-round.js";
 import { type ReadingField, readingList, setUpIn } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { figure, rounded, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { MissingScreen, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
-import { type OnDesk, OnVisit } from "./on-visit.js";
+import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { ReadingKeys } from "./reading-keys.js";
 import type { OverReading } from "./reading-over.js";
+import { StopClockBand } from "./stop-clock.js";
 import { type ReadingState, useReading } from "./use-reading.js";
 
 const ReadingSheets = lazy(() => import("./reading-over.js").then((file) => file.ReadingSheets), Nothing);
@@ -65,21 +68,48 @@ function Kept({
   return <ReadingList label={t("reading.list")} readings={readings} />;
 }
 
-function Watch({ name, state }: { readonly name: string; readonly state: ReadingState }) {
+/** Felt when the time of a stopwatch is up. */
+const UP_TICKS = [200, 80, 200];
+
+interface WatchProps {
+  readonly name: string;
+  readonly state: ReadingState;
+  readonly field: ReadingField;
+  readonly resultWords: (id: string) => string;
+  readonly onType: () => void;
+  readonly onDone: () => void;
+}
+
+/** The stopwatch, what may be said instead of a time, and typing one taken with another clock. */
+function Watch({ name, state, field, resultWords, onType, onDone }: WatchProps) {
   const { around } = useApp();
+  const until = typeof field.stopwatch === "number" ? field.stopwatch : undefined;
   return (
-    <Stopwatch
-      label={name}
-      clock={around.steadyMs}
-      write={(seconds) => rounded(seconds, 1)}
-      words={{
-        start: t("reading.start"),
-        stop: t("reading.stop"),
-        again: t("reading.again"),
-        keep: (written) => t("reading.keep-time", { value: written }),
-      }}
-      onKeep={(seconds) => state.keepText(seconds.toFixed(1), "s")}
-    />
+    <>
+      <Stopwatch
+        label={name}
+        clock={around.steadyMs}
+        write={(seconds) => rounded(seconds, 1)}
+        words={{
+          start: t("reading.start"),
+          stop: t("reading.stop"),
+          again: t("reading.again"),
+          keep: (written) => t("reading.keep-time", { value: written }),
+          reached: until === undefined ? undefined : t("reading.time-up", { n: until }),
+        }}
+        until={until}
+        onReached={() => around.vibrate(UP_TICKS)}
+        disabled={state.closed}
+        onKeep={(seconds) => state.keepText(seconds.toFixed(1), "s")}
+      />
+      <div class="acts">
+        {(field.results ?? []).map((id) => (
+          <Tool key={id} words={resultWords(id)} onPress={() => state.keepText(id, state.entering.unit)} />
+        ))}
+        <Tool words={t("reading.type-time")} onPress={onType} />
+        {state.value && <NextAction words={t("reading.done")} onPress={onDone} />}
+      </div>
+    </>
   );
 }
 
@@ -96,17 +126,35 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
   const known = on.known.points.get(params.point);
   const name = known ? fieldName(known.text, params.field) : params.point;
   const { visit, state: carState, place, point } = params;
+  const [typing, setTyping] = useState(false);
   const back = to("point", { visit, state: carState, place, point });
   const count = Math.min((state.value?.values.length ?? 0) + 1, state.shots);
+  const round = readingRound(lookingAt(on), { at: { state: carState, place, point }, field: params.field });
+  const next = round?.next;
+  const resultWords = (id: string): string => (known ? replyWord(known.text, params.field, id, on.who) : id);
+  const within = on.known.states.get(carState)?.within;
+  const done = (): void => router.up(back);
   return (
     <>
       <Top back={capital(placeName(on.known, place))} href={back} />
       <main class="reading-screen">
-        <Title title={name} figure={{ count: String(count), rest: t("reading.rest", { of: state.shots }) }} />
+        <Title
+          title={name}
+          {...(round ? { second: t("reading.round", { done: round.done, all: round.all }) } : {})}
+          figure={{ count: String(count), rest: t("reading.rest", { of: state.shots }) }}
+        />
+        {within !== undefined && <StopClockBand visit={on.stream} within={within} />}
         <Scale state={state} onSource={() => setOver("source")} />
         <Kept state={state} field={field} onReading={(reading) => setOver({ reading })} />
-        {field.stopwatch ? (
-          <Watch name={name} state={state} />
+        {field.stopwatch && !typing ? (
+          <Watch
+            name={name}
+            state={state}
+            field={field}
+            resultWords={resultWords}
+            onType={() => setTyping(true)}
+            onDone={done}
+          />
         ) : (
           <ReadingKeys
             name={name}
@@ -115,7 +163,16 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
             setUp={setUpIn(field, known?.point["set-up-error"], state.entering.unit)}
             onGauge={() => setOver("gauge")}
             onPhoto={() => setOver("photo")}
-            onDone={() => router.up(back)}
+            resultWords={resultWords}
+            {...(next
+              ? {
+                  next: {
+                    words: t("reading.next", { what: next.words }),
+                    onPress: () => router.swap(to("reading", { visit, ...next.at, field: next.field })),
+                  },
+                }
+              : {})}
+            onDone={done}
           />
         )}
       </main>
@@ -138,7 +195,12 @@ export function Reading({ params }: { readonly params: ParamsOf<"reading"> }) {
     <OnVisit param={params.visit}>
       {(on) => {
         const field = on.known.points.get(params.point)?.point.fields[params.field];
-        return field && "quantity" in field ? <ReadingBody on={on} params={params} field={field} /> : <MissingScreen />;
+        const key = `${params.state} ${params.place} ${params.point} ${params.field}`;
+        return field && "quantity" in field ? (
+          <ReadingBody key={key} on={on} params={params} field={field} />
+        ) : (
+          <MissingScreen />
+        );
       }}
     </OnVisit>
   );

@@ -21,6 +21,7 @@ import { type Answering, useAnswering } from "./use-answering.js";
 
 /** What few rounds need at once comes when it is needed; all of it is on the phone. */
 const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.RoundSheets), Nothing);
+const StopClock = lazy(() => import("./stop-clock.js").then((file) => file.StopClockBand), Nothing);
 const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
 
 function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
@@ -45,6 +46,8 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
           figure={{ count: String(view.number), rest: t("round.of", { n: view.of }) }}
           ticks={view.ticks}
         />
+        {view.begins && <p class="remark begins">{view.begins}</p>}
+        {carState?.within && <StopClock visit={on.stream} within={carState.within} />}
         <Plan on={on} view={view} at={at} />
         {on.visit.closed && <Notice kind="plain" title={t("round.closed")} />}
         {gate ? (

@@ -45,6 +45,7 @@ export const SCREENS: Screens = {
   sheets: lazy(() => import("./sheets.js").then((file) => file.Sheets)),
   sheet: lazy(() => import("./sheet.js").then((file) => file.SheetScreen)),
   settings: lazy(() => import("./settings.js").then((file) => file.SettingsScreen)),
+  gauges: lazy(() => import("./gauges.js").then((file) => file.Gauges)),
   install: lazy(() => import("./install.js").then((file) => file.Install)),
   about: lazy(() => import("./about.js").then((file) => file.About)),
 };

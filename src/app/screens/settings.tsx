@@ -128,6 +128,7 @@ export function SettingsScreen() {
       <Band>
         <ListRow title={t("settings.install")} href={to("install")} />
         <ListRow title={t("settings.sheets")} href={to("sheets")} />
+        <ListRow title={t("gauges.title")} href={to("gauges")} />
         <ListRow
           title={t("settings.about")}
           href={to("about")}

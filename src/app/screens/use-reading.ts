@@ -7,6 +7,7 @@ import type { JudgedReading } from "../../core/assess/contract.js";
 import type { ScaleInput } from "../../core/report/scale-terms.js";
 import { type GaugeUsed, keyText, type ReplyValue } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
+import { gaugeAs } from "../state/gauges-view.js";
 import {
   type Entering,
   gaugeUsed,
@@ -64,6 +65,13 @@ export interface ReadingState {
   readonly takeBack: (index: number) => void;
 }
 
+/** Unit and gauge last chosen for a point in a visit: the next wheel is measured with the same. Lost with the page. */
+interface LastUsed {
+  readonly unit?: string;
+  readonly gauge?: GaugeUsed;
+}
+const lastUsed = new Map<string, LastUsed>();
+
 /** Felt where a reading is too close to call. */
 const TWO_TICKS = [12, 60, 12];
 
@@ -77,14 +85,22 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
   const kept = replyAt(on.visit.replies, params, params.field);
   const value = kept?.type === "reading" ? kept : undefined;
   const [typed, setTyped] = useState("");
-  const [unit, setUnit] = useState(value?.unit ?? field.unit);
-  const [own, setGauge] = useState<GaugeUsed>();
+  const usedKey = `${on.stream} ${params.point} ${params.field}`;
+  const used = lastUsed.get(usedKey);
+  const [unit, setUnit] = useState(value?.unit ?? used?.unit ?? field.unit);
+  const [own, setOwn] = useState<GaugeUsed | undefined>(value || used?.unit !== unit ? undefined : used?.gauge);
+  const setGauge = (next: GaugeUsed): void => {
+    lastUsed.set(usedKey, { unit, gauge: next });
+    setOwn(next);
+  };
   const [isAsked, setAsked] = useState(false);
   const [relabelled, setRelabelled] = useState(false);
   const [changing, setChanging] = useState<number>();
   const [was, setWas] = useState<ReadingState["was"]>();
 
-  const tool = on.known.gauges.get(on.known.points.get(params.point)?.point.tool ?? "");
+  const house = journal.house().value;
+  const toolId = on.known.points.get(params.point)?.point.tool ?? "";
+  const tool = (house.is === "open" ? gaugeAs(house.state, toolId) : undefined) ?? on.known.gauges.get(toolId);
   const gauge = own ?? (value?.gauge && value.unit === unit ? value.gauge : gaugeUsed(field, tool, unit));
   const entering: Entering = { typed, unit, comma: settings.value.comma, ...(gauge ? { gauge } : {}) };
   const entry = readEntry(field, entering);
@@ -141,6 +157,8 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
     setUnit: (next) => {
       setRelabelled(typed !== "" && next !== unit);
       setAsked(false);
+      lastUsed.set(usedKey, { unit: next });
+      setOwn(undefined);
       setUnit(next);
     },
     setGauge,
@@ -161,7 +179,8 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
       type(settings.value.comma ? text.replace(".", ",") : text);
       setChanging(index);
     },
-    keepText: (text, of) =>
+    keepText: (text, of) => {
+      if (closed) return;
       store(
         withReading(
           field,
@@ -169,7 +188,8 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
           { text, unit: of, value: Number(text), canonical: Number(text), decimals: null },
           gauge,
         ),
-      ),
+      );
+    },
     takeBack: (index) => {
       if (!value || closed) return;
       setWas(undefined);

@@ -3,6 +3,7 @@
  * round is, which places are inked, the worst mark per place. Disposable; never part of the record.
  */
 import type { Grade } from "../../core/terms/index.js";
+import { t } from "../texts/first.js";
 import type { TextShelf } from "./settings.js";
 
 export interface GlancePlace {
@@ -53,3 +54,7 @@ export function recallGlance(shelf: TextShelf, visit: string): Glance | undefine
     return undefined;
   }
 }
+
+/** 'Left at rear left, 5 of 12 points; 12 of 40 in all'; undefined where no place is remembered. */
+export const leftAt = (glance: Glance | undefined): string | undefined =>
+  glance?.spot && t("cars.left-at", { spot: glance.spot, done: glance.done, all: glance.all });

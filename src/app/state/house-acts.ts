@@ -1,5 +1,5 @@
-/** Keeping a sheet of one's own in the house, and taking it out. Editions frozen in visits stay as they are. */
-import { draftHouseSheet, type KeptBytes } from "../../core/record/index.js";
+/** Keeping a sheet or a gauge of one's own in the house, and taking it out. What visits froze or read stays as it is. */
+import { draftHouseGauge, draftHouseSheet, type HouseGauge, type KeptBytes } from "../../core/record/index.js";
 import { FROZEN_TYPE, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 import { textsOf } from "./shelf.js";
@@ -21,5 +21,24 @@ export function dropSheet(journal: Journal, id: string): Promise<boolean> {
   return journal.keep("an-entry", (act) => {
     const house = kept.peek();
     return { drafts: house.is === "open" ? [draftHouseSheet(act, house.state, id, null)] : [] };
+  });
+}
+
+/** A gauge of this house; `make` is given a random text for a new one's id. */
+export function keepGauge(journal: Journal, make: (random: string) => HouseGauge): Promise<boolean> {
+  const kept = journal.keptHouse();
+  return journal.keep("an-entry", (act) => {
+    const house = kept.peek();
+    if (house.is !== "open") return { drafts: [] };
+    const gauge = make(act.nonce());
+    return { drafts: [draftHouseGauge(act, house.state, gauge.id, gauge)] };
+  });
+}
+
+export function dropGauge(journal: Journal, id: string): Promise<boolean> {
+  const kept = journal.keptHouse();
+  return journal.keep("an-entry", (act) => {
+    const house = kept.peek();
+    return { drafts: house.is === "open" ? [draftHouseGauge(act, house.state, id, null)] : [] };
   });
 }

@@ -33,7 +33,7 @@ export interface Entering {
   readonly comma: boolean;
 }
 
-const quantityOf = (field: ReadingField): Quantity => {
+const quantityOf = (field: Pick<ReadingField, "quantity">): Quantity => {
   if (!isQuantity(field.quantity)) throw new Error(`A built sheet holds the unknown quantity ${field.quantity}`);
   return field.quantity;
 };
@@ -117,7 +117,11 @@ export function withoutReading(before: ReadingValue, index: number): ReadingValu
 }
 
 /** A gauge of the shared files in the unit of a reading; undefined when it measures something else. */
-export function gaugeUsed(field: ReadingField, gauge: Gauge | undefined, unit: string): GaugeUsed | undefined {
+export function gaugeUsed(
+  field: Pick<ReadingField, "quantity">,
+  gauge: Pick<Gauge, "id" | "quantity" | "unit" | "resolution" | "error"> | undefined,
+  unit: string,
+): GaugeUsed | undefined {
   if (!gauge || gauge.quantity !== field.quantity) return undefined;
   const quantity = quantityOf(field);
   return {

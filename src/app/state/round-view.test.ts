@@ -64,7 +64,12 @@ test("the next place is named when this one is done, the next car state with it"
   ]);
   expect(roundView(done, at("hub.float", "FL"))?.next).toMatchObject({ words: "Next place", says: "Front right" });
   const first = await looking([[key("hub.noise", "car", "heard", "w0-talk"), words("none")]]);
-  expect(roundView(first, at("hub.noise", "car", "w0-talk"))?.next?.says).toBe("Front left: Lifted");
+  expect(roundView(first, at("hub.noise", "car", "w0-talk"))?.next).toMatchObject({
+    words: "Now: Lifted",
+    says: "Front left",
+  });
+  expect(roundView(first, at("hub.spin", "FL"))?.begins).toBe("Wheels hang free.");
+  expect(roundView(done, at("hub.spin", "FR"))?.begins).toBeUndefined();
 });
 
 test("a point that is not asked in this visit has no view", async () => {

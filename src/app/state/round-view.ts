@@ -80,6 +80,8 @@ export interface FoldedPoint {
 export interface RoundView {
   readonly place: string;
   readonly state: string;
+  /** How the car must stand for what comes now: until something is answered in this state. */
+  readonly begins?: string;
   readonly number: number;
   readonly of: number;
   readonly ticks: readonly ("done" | "here" | "open")[];
@@ -194,8 +196,8 @@ function nextAction({ known, visit }: Looking, stops: readonly Stop[], at: Point
   if (next.state !== at.state)
     return {
       at: next,
-      words: t("round.next-place"),
-      says: `${capital(placeName(known, next.place))}: ${stateName(known, next.state)}`,
+      words: t("round.now", { state: stateName(known, next.state) }),
+      says: capital(placeName(known, next.place)),
     };
   if (next.place !== at.place)
     return { at: next, words: t("round.next-place"), says: capital(placeName(known, next.place)) };
@@ -261,9 +263,11 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     ];
   });
   const next = nextAction(looking, stops, at);
+  const how = known.words.states[at.state]?.how;
   return {
     place: capital(placeName(known, at.place)),
     state: stateName(known, at.state),
+    ...(how !== undefined && stops.every((one) => one.state !== at.state || one.done === 0) ? { begins: how } : {}),
     number: index + 1,
     of: stop.asked.length,
     ticks: done.map((one, place) => (place === index ? "here" : one ? "done" : "open")),

@@ -35,6 +35,7 @@ export const ROUTES = {
   sheets: "/sheets",
   sheet: "/sheets/:sheet",
   settings: "/settings",
+  gauges: "/gauges",
   install: "/install",
   about: "/about",
 } as const;
@@ -160,6 +161,7 @@ export function above(place: Address): string {
     case "sheet":
       return to("sheets");
     case "install":
+    case "gauges":
     case "about":
     case "sheets":
       return to("settings");

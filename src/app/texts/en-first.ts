@@ -73,6 +73,7 @@ export const enFirst = {
   "cars.open-glance": "{open}, {done} of {all} {all|one=point|other=points}",
   "cars.go-on": "Go on round the car",
   "cars.go-on-says": "{place}, {done} of {all} {all|one=point|other=points}",
+  "cars.left-at": "Left at {spot}; {done} of {all} in all",
   "cars.see": "See the findings",
   "cars.open-visits": "Visits left open",
   "cars.sheets": "Check sheets",

@@ -64,6 +64,7 @@ export const enRound = {
   "round.all-places": "All places and car states",
   "round.place-says": "{done} of {all} {all|one=point|other=points}",
   "round.next": "Next point",
+  "round.now": "Now: {state}",
   "round.next-place": "Next place",
   "round.finish": "See the findings",
   "round.photo": "Photo",

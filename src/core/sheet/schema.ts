@@ -40,8 +40,8 @@ const readingField = z.strictObject({
   shots: z.optional(z.int()),
   /** Extra results beside a number, e.g. `no-echo`. */
   results: z.optional(z.array(word)),
-  /** Asked on the screen as a stopwatch. */
-  stopwatch: z.optional(z.boolean()),
+  /** Asked on the screen as a stopwatch; a number: seconds after which it says that the time is up. */
+  stopwatch: z.optional(z.union([z.boolean(), z.int().check(z.positive())])),
   optional: z.optional(z.boolean()),
 });
 const countField = z.strictObject({
@@ -295,7 +295,14 @@ const Gauge = z.strictObject({
   basis: z.enum(BASES),
   source: z.string(),
 });
-const CarState = z.strictObject({ id, order: z.int(), lifted: z.boolean(), plan: z.enum(["body", "chassis"]) });
+const CarState = z.strictObject({
+  id,
+  order: z.int(),
+  lifted: z.boolean(),
+  plan: z.enum(["body", "chassis"]),
+  /** Seconds after the car stopped within which this state holds: a clock on the screen counts them down. */
+  within: z.optional(z.int().check(z.positive())),
+});
 const Access = z.strictObject({
   id,
   place: placeKind,

@@ -8,12 +8,14 @@ import { Field } from "../parts/field.js";
 import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { formOf, type GaugeForm, gaugeFrom, gaugeLine, gaugesOf, inUnit } from "../state/gauges-view.js";
+import { formOf, type GaugeForm, gaugeFrom, inUnit } from "../state/gauge-form.js";
+import { gaugeLine, gaugesOf } from "../state/gauges-view.js";
 import { dropGauge, keepGauge } from "../state/house-acts.js";
 import { to } from "../state/routes.js";
 import { commonFile, commonTextsOf } from "../state/shelf.js";
 import { tradeUnits } from "../state/trade-units.js";
-import { day, t } from "../texts/index.js";
+import { t } from "../texts/car.js";
+import { day, t as shared } from "../texts/index.js";
 import { unitWords } from "../texts/units.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
@@ -53,7 +55,7 @@ function GaugeFields({ of, form, set }: Pick<GaugeFormProps, "of"> & FormState) 
     <Field
       id={`gauge-${part}`}
       kind="number"
-      label={t(`reading.gauge.${part}`)}
+      label={shared(`reading.gauge.${part}`)}
       unit={unitWords(form.unit)}
       value={form[part]}
       onInput={(text) => set({ ...form, [part]: text })}
@@ -148,7 +150,7 @@ export function Gauges() {
   const gauges = house.is === "open" ? gaugesOf(house.state) : [];
   const kinds = common.common.gauges;
   return (
-    <Plain back={t("settings.title")} href={to("settings")} title={t("gauges.title")}>
+    <Plain back={shared("settings.title")} href={to("settings")} title={shared("gauges.title")}>
       <p class="remark">{t("gauges.says")}</p>
       {gauges.length === 0 && <p class="remark">{t("gauges.none")}</p>}
       {gauges.map((gauge) => (

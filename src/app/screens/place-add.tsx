@@ -10,7 +10,7 @@ import { useApp } from "../state/app.js";
 import { keepPlaces } from "../state/car-edits.js";
 import { doesOf, kindsToAdd, type NewPlace, newPlaces, otherSide, whereOf } from "../state/new-place.js";
 import { kindWords, type PlacesOfCar } from "../state/places-view.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/car.js";
 
 interface AddProps {
   readonly car: CarState;

@@ -9,7 +9,7 @@ import { keepPlaces } from "../state/car-edits.js";
 import { carTitle } from "../state/car-view.js";
 import { carName } from "../state/cars-view.js";
 import { copied } from "../state/places-view.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/car.js";
 
 interface CopyProps {
   readonly car: CarState;

@@ -7,7 +7,7 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { keepPlaces } from "../state/car-edits.js";
 import { type PlaceLine, type PlacesOfCar, takenOrBrought } from "../state/places-view.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/car.js";
 
 interface PlaceSheetProps {
   readonly car: CarState;

@@ -10,7 +10,7 @@ import type { FrozenCommonFile } from "../state/frozen.js";
 import { byKind, kindWords, type PlaceLine, placesFound, placesOfCar } from "../state/places-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { commonFile, commonTextsOf } from "../state/shelf.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/car.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
 import { OnCar } from "./on-car.js";

@@ -1,26 +1,25 @@
 /** A reading: the scale, what is kept, and entering it; limits and the last value only once it is entered. */
 import { useState } from "preact/hooks";
-import { NextAction, Tool } from "../parts/button.js";
 import { Pool } from "../parts/pool.js";
 import { ReadingList } from "../parts/reading-entry.js";
 import { ReadingScale } from "../parts/reading-scale.js";
-import { Stopwatch } from "../parts/stopwatch.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { capital, fieldName, placeName, replyWord } from "../state/knowledge.js";
 import { readingRound } from "../state/reading-round.js";
 import { type ReadingField, readingList, setUpIn } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { figure, rounded, t } from "../texts/index.js";
+import { figure, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { MissingScreen, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { ReadingKeys } from "./reading-keys.js";
 import type { OverReading } from "./reading-over.js";
-import { StopClockBand } from "./stop-clock.js";
 import { type ReadingState, useReading } from "./use-reading.js";
 
+const Watch = lazy(() => import("./reading-watch.js").then((file) => file.Watch), Nothing);
+const StopClock = lazy(() => import("./stop-clock.js").then((file) => file.StopClockBand), Nothing);
 const ReadingSheets = lazy(() => import("./reading-over.js").then((file) => file.ReadingSheets), Nothing);
 
 function Scale({ state, onSource }: { readonly state: ReadingState; readonly onSource: () => void }) {
@@ -68,51 +67,6 @@ function Kept({
   return <ReadingList label={t("reading.list")} readings={readings} />;
 }
 
-/** Felt when the time of a stopwatch is up. */
-const UP_TICKS = [200, 80, 200];
-
-interface WatchProps {
-  readonly name: string;
-  readonly state: ReadingState;
-  readonly field: ReadingField;
-  readonly resultWords: (id: string) => string;
-  readonly onType: () => void;
-  readonly onDone: () => void;
-}
-
-/** The stopwatch, what may be said instead of a time, and typing one taken with another clock. */
-function Watch({ name, state, field, resultWords, onType, onDone }: WatchProps) {
-  const { around } = useApp();
-  const until = typeof field.stopwatch === "number" ? field.stopwatch : undefined;
-  return (
-    <>
-      <Stopwatch
-        label={name}
-        clock={around.steadyMs}
-        write={(seconds) => rounded(seconds, 1)}
-        words={{
-          start: t("reading.start"),
-          stop: t("reading.stop"),
-          again: t("reading.again"),
-          keep: (written) => t("reading.keep-time", { value: written }),
-          reached: until === undefined ? undefined : t("reading.time-up", { n: until }),
-        }}
-        until={until}
-        onReached={() => around.vibrate(UP_TICKS)}
-        disabled={state.closed}
-        onKeep={(seconds) => state.keepText(seconds.toFixed(1), "s")}
-      />
-      <div class="acts">
-        {(field.results ?? []).map((id) => (
-          <Tool key={id} words={resultWords(id)} onPress={() => state.keepText(id, state.entering.unit)} />
-        ))}
-        <Tool words={t("reading.type-time")} onPress={onType} />
-        {state.value && <NextAction words={t("reading.done")} onPress={onDone} />}
-      </div>
-    </>
-  );
-}
-
 interface ReadingBodyProps {
   readonly on: OnDesk;
   readonly params: ParamsOf<"reading">;
@@ -143,7 +97,7 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
           {...(round ? { second: t("reading.round", { done: round.done, all: round.all }) } : {})}
           figure={{ count: String(count), rest: t("reading.rest", { of: state.shots }) }}
         />
-        {within !== undefined && <StopClockBand visit={on.stream} within={within} />}
+        {within !== undefined && <StopClock visit={on.stream} within={within} />}
         <Scale state={state} onSource={() => setOver("source")} />
         <Kept state={state} field={field} onReading={(reading) => setOver({ reading })} />
         {field.stopwatch && !typing ? (

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { HouseGauge, Stands } from "../../core/record/index.js";
-import { formOf, gaugeAs, gaugeFrom, gaugeLine, gaugesOf, inUnit } from "./gauges-view.js";
+import { formOf, gaugeFrom, inUnit } from "./gauge-form.js";
+import { gaugeAs, gaugeLine, gaugesOf } from "./gauges-view.js";
 
 const dial: HouseGauge = {
   id: "g-1",

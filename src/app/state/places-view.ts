@@ -8,7 +8,7 @@ import {
   type PlaceDef,
   type PlaceTree,
 } from "../../core/sheet/run.js";
-import { isTextKey, t } from "../texts/index.js";
+import { kindOfPlace } from "../texts/car.js";
 import type { PlaceEntry } from "./car-edits.js";
 import { capital, plainWord } from "./knowledge.js";
 
@@ -29,12 +29,7 @@ export interface PlacesOfCar {
 }
 
 /** 'Joints', 'Tubes': a kind as a heading. */
-export function kindWords(kind: string): string {
-  const key = `kind.${kind}`;
-  return isTextKey(key) ? fixed(key) : capital(plainWord(kind));
-}
-/** A kind's words need no names filled in. */
-const fixed = (key: string): string => t(key as "kind.joint");
+export const kindWords = (kind: string): string => kindOfPlace(kind) ?? capital(plainWord(kind));
 
 /** Every place in walking order; what was taken away stays in the list, to be brought back. */
 export function placesOfCar(car: CarState, common: BareCommon, words: CommonTexts): PlacesOfCar {

@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from "vitest";
 import { UNIT_MESSAGES } from "../../core/units/index.js";
 import { en } from "./en.js";
+import { enCar } from "./en-car.js";
 import { enFirst } from "./en-first.js";
 import { enMedia } from "./en-media.js";
 import { enRound } from "./en-round.js";
@@ -36,9 +37,10 @@ test("figures: thousands from five digits on, the decimal sign of the person, ot
 });
 
 test("the parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
-  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enMedia)].flat();
+  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enMedia), Object.keys(enCar)].flat();
   expect(new Set(parts).size).toBe(parts.length);
-  for (const [key, text] of Object.entries({ ...en, ...enMedia })) {
+  for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
+  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar })) {
     expect(text.trim(), key).not.toBe("");
     expect(text.replace(/\{[a-z]+(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
   }

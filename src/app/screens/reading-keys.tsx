@@ -4,8 +4,8 @@ import { Notice } from "../parts/notice.js";
 import { GaugeLine, ReadingEntry } from "../parts/reading-entry.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { type ReadingField, unitsOffered, windowIn } from "../state/reading-view.js";
-import { figure, rounded, t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
+import { figure, rounded, t } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 import type { ReadingState } from "./use-reading.js";
 

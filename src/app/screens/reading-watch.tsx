@@ -3,7 +3,7 @@ import { NextAction, Tool } from "../parts/button.js";
 import { Stopwatch } from "../parts/stopwatch.js";
 import { useApp } from "../state/app.js";
 import type { ReadingField } from "../state/reading-view.js";
-import { rounded, t } from "../texts/index.js";
+import { rounded, t } from "../texts/reading.js";
 import type { ReadingState } from "./use-reading.js";
 
 /** Felt when the time of a stopwatch is up. */

@@ -9,7 +9,7 @@ import { capital, fieldName, placeName, replyWord } from "../state/knowledge.js"
 import { readingRound } from "../state/reading-round.js";
 import { type ReadingField, readingList, setUpIn } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { figure, t } from "../texts/index.js";
+import { figure, t } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 import { MissingScreen, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";

@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Tool } from "../parts/button.js";
 import { useApp } from "../state/app.js";
 import { markStopped, stopClock, stoppedAt } from "../state/stop-clock.js";
-import { t } from "../texts/index.js";
+import { t } from "../texts/reading.js";
 
 /** Felt when the time is up. */
 const TICKS = [40, 80, 40];

@@ -26,7 +26,7 @@ import {
 import type { ParamsOf } from "../state/routes.js";
 import { keyOf, replyAt } from "../state/standing.js";
 import { reply } from "../state/visit-acts.js";
-import { figure } from "../texts/index.js";
+import { figure } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 import type { OnDesk } from "./on-visit.js";
 

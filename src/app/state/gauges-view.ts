@@ -1,6 +1,6 @@
 /** The gauges of this house: which measures what, how well, and when it was last checked. Pure. */
 import type { HouseGauge, HouseState } from "../../core/record/index.js";
-import { rounded, t } from "../texts/index.js";
+import { rounded, t } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 
 /** The gauges that stand, by name. */

@@ -11,7 +11,7 @@ import {
 } from "../../../tests/support/app-bench.js";
 import { type CarState, undoable, type VisitState } from "../../core/record/index.js";
 import type { CarLimit } from "../../core/sheet/run.js";
-import { fact, limit } from "./car-acts.js";
+import { fact, limit } from "./car-edits.js";
 import {
   findingChanges,
   judgeBy,

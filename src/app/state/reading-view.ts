@@ -18,7 +18,7 @@ import {
   readTyped,
   show,
 } from "../../core/units/index.js";
-import { figure, t } from "../texts/index.js";
+import { figure, t } from "../texts/reading.js";
 import { unitShown, unitWords } from "../texts/units.js";
 import { tradeUnits } from "./trade-units.js";
 

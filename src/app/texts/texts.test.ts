@@ -4,6 +4,7 @@ import { en } from "./en.js";
 import { enCar } from "./en-car.js";
 import { enFirst } from "./en-first.js";
 import { enMedia } from "./en-media.js";
+import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
 import { decimalComma, figure, rounded } from "./figures.js";
 import { fill } from "./fill.js";
@@ -37,7 +38,7 @@ test("figures: thousands from five digits on, the decimal sign of the person, ot
 });
 
 test("the parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
-  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enMedia), Object.keys(enCar)].flat();
+  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enReading), Object.keys(enMedia), Object.keys(enCar)].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
   for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar })) {

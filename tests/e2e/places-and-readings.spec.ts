@@ -42,7 +42,7 @@ test("by keyboard: a word finds the hub's heat, and one round of the thermometer
   await walker.newVisit({ who: "technician" });
   await walker.open(`#/visit/${walker.visit()}/find`);
   await page.getByLabel(t("find.label"), { exact: true }).focus();
-  await page.keyboard.type("heat front left");
+  await page.keyboard.type("hub temp front left");
   const found = page.getByRole("link", { name: /^Front left/ }).first();
   await expect(found).toBeVisible();
   await found.focus();

@@ -48,7 +48,9 @@ function FindBody({ on }: { readonly on: OnDesk }) {
   };
   return (
     <Plain back={t("round.title")} href={to("round", { visit: on.param })} title={t("find.title")}>
-      <Field id="find" kind="search" label={t("find.label")} help={t("find.help")} value={typed} onInput={type} />
+      <div class="form">
+        <Field id="find" kind="search" label={t("find.label")} help={t("find.help")} value={typed} onInput={type} />
+      </div>
       <p class="remark" role="status">
         {typed.trim() === "" ? "" : t("find.found", { n: found.length })}
       </p>

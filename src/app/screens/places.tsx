@@ -38,7 +38,9 @@ function PlacesBody({ car, param, common }: PlacesProps) {
         <Tool words={t("places.add")} onPress={() => setOver("add")} />
         <Tool words={t("places.copy")} onPress={() => setOver("copy")} />
       </div>
-      <Field id="find-place" kind="search" label={t("places.find")} value={typed} onInput={setTyped} />
+      <div class="form">
+        <Field id="find-place" kind="search" label={t("places.find")} value={typed} onInput={setTyped} />
+      </div>
       {byKind(found).map((group) => (
         <Band key={group.kind} heading={kindWords(group.kind)} aside={String(group.lines.length)}>
           {group.lines.map((one) => (

@@ -1,5 +1,5 @@
 /**
- * Points of a visit found by word, in all its sheets: by name, question, replies, place and car state. Pure; goes only
+ * Points of a visit found by word, in all its sheets: by name, question, how to look, replies, place and car state. Pure; goes only
  * where the round can open.
  */
 import { capital, type KnownPoint, placeName, stateName } from "./knowledge.js";
@@ -64,7 +64,11 @@ function textOf({ text }: KnownPoint, sheet: string): string {
     typeof one === "string" ? [one] : [one.technician, one.owner],
   );
   const asks = Object.values(text.ask).filter((ask) => ask !== undefined);
-  return plain([text.name, ...asks, ...Object.values(text.fields ?? {}), ...words, sheet].join(" "));
+  return plain(
+    [text.name, text.how ?? "", text.trap ?? "", ...asks, ...Object.values(text.fields ?? {}), ...words, sheet].join(
+      " ",
+    ),
+  );
 }
 
 /** Points in which every typed word begins a word of the point, its place or its car state; names first. */

@@ -38,7 +38,13 @@ test("figures: thousands from five digits on, the decimal sign of the person, ot
 });
 
 test("the parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
-  const parts = [Object.keys(enFirst), Object.keys(enRound), Object.keys(enReading), Object.keys(enMedia), Object.keys(enCar)].flat();
+  const parts = [
+    Object.keys(enFirst),
+    Object.keys(enRound),
+    Object.keys(enReading),
+    Object.keys(enMedia),
+    Object.keys(enCar),
+  ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
   for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar })) {

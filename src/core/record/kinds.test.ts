@@ -50,7 +50,8 @@ test.each(kinds)("[RC4] %s: every field spoilt, missing or added is found out", 
   const needed = fields.filter(
     (field) =>
       !optional.has(field) ||
-      (field !== "cut" && ["car.begun", "car.named", "car.place", "car.place-named", "regrade", "sound"].includes(kind)),
+      (field !== "cut" &&
+        ["car.begun", "car.named", "car.place", "car.place-named", "regrade", "sound"].includes(kind)),
   );
   for (const field of needed) spoilt.push(Object.fromEntries(Object.entries(body).filter(([name]) => name !== field)));
   for (const one of spoilt) {

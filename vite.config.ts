@@ -21,6 +21,7 @@ const SHEET = /virtual:leadlamp\/(?:sheet|texts\/en)\/([a-z0-9-]+)$/;
 const LOADED_TOGETHER = [
   { name: "start", tags: ["$initial" as const], priority: 2 },
   { name: "common", test: /virtual:leadlamp\/(common|texts\/en\/common)$/, priority: 2 },
+  { name: "complaints", test: /virtual:leadlamp\/complaints\//, priority: 2 },
   // A sheet and its texts name the same ids, and a visit freezes both.
   { name: (id: string) => SHEET.exec(id)?.[1] ?? null, test: SHEET, priority: 1 },
   { name: "round", test: /src\/app\/screens\/(new-car|car|new-visit|round)\.tsx$/, priority: 1 },

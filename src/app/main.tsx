@@ -3,7 +3,7 @@
  * judges and the round once the first screen stands.
  */
 import "./style/index.css";
-import { common, sheets } from "virtual:leadlamp/index";
+import { common, complaints, sheets } from "virtual:leadlamp/index";
 import { effect, type ReadonlySignal, signal } from "@preact/signals";
 import { render } from "preact";
 import type { FileDoor } from "../core/record/files.js";
@@ -123,7 +123,7 @@ const readSheet: App["readSheet"] = async (name, text, shared, atHand) => {
     : { ok: false, faults: read.problems.map(sheetProblem) };
 };
 
-const shelf = { sheets, common };
+const shelf = { sheets, common, complaints };
 /** The camera's queue and the file picker come with the round; they are asked for by a tap only. */
 let queue: PictureKeeper<Blob, AbortSignal> | undefined;
 const pictures: PictureKeeper<Blob, AbortSignal> = {

@@ -12,7 +12,7 @@ beforeEach(async () => {
   const parts = [
     ...Object.entries(MINI_COMMON).map(([name, text]) => [`lists/common/${name}`, text] as const),
     ...Object.entries(MINI_SHEET).map(([name, text]) => [`lists/hub/${name}`, text] as const),
-    ["entry.js", 'export { sheets, common } from "virtual:leadlamp/index";\n'] as const,
+    ["entry.js", 'export { sheets, common, complaints } from "virtual:leadlamp/index";\n'] as const,
   ];
   for (const [name, text] of parts) {
     await mkdir(dirname(join(dir, name)), { recursive: true });
@@ -42,7 +42,7 @@ async function built(): Promise<string> {
 }
 
 test("the built index lists sheets and loads each with its plans, texts apart, by language", async () => {
-  const { sheets, common } = await import(/* @vite-ignore */ await built());
+  const { sheets, common, complaints } = await import(/* @vite-ignore */ await built());
   expect(sheets).toMatchObject([
     { id: "hub", label: "Hub 1", titles: { en: "Hubs" }, about: { en: "A sheet for trying things out." } },
   ]);
@@ -57,6 +57,12 @@ test("the built index lists sheets and loads each with its plans, texts apart, b
   expect((await common.load()).common).not.toHaveProperty("cases");
   expect((await common.load()).edition).toBe(common.edition);
   expect((await common.texts.en()).places.FL).toBe("Front left");
+  for (const frozen of [await common.load(), (await common.load()).common, await common.texts.en()])
+    expect(frozen).not.toHaveProperty("complaints");
+  expect(await complaints.en()).toEqual({
+    listed: [{ id: "sym.hum", suspects: [{ suspect: "hub", weight: 3 }], points: ["hub.spin", "hub.float@axle"] }],
+    texts: { "sym.hum": { name: "Hum", says: ["it hums"], suspects: { hub: "Hub" } } },
+  });
 });
 
 test("sheet, texts and shared files lie in pieces of their own, and no parser with them", async () => {
@@ -77,6 +83,7 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
     [
       ["/entry.js", "virtual:leadlamp/index"],
       ["virtual:leadlamp/common"],
+      ["virtual:leadlamp/complaints/en"],
       ["virtual:leadlamp/plans/common"],
       ["virtual:leadlamp/plans/hub"],
       ["virtual:leadlamp/sheet/hub"],

@@ -5,7 +5,7 @@
 import { isAbsolute, resolve, sep } from "node:path";
 import type { Plugin, ViteDevServer } from "vite";
 import { type Surroundings, tell } from "../core/sheet/author.js";
-import type { Plans } from "../core/sheet/run.js";
+import type { BareCommonTexts, Common, Complaints, Plans } from "../core/sheet/run.js";
 import { type Checklists, type Loading, loadChecklists } from "./load-checklists.js";
 
 /** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
@@ -68,6 +68,7 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
   if (name === "index") return indexModule(lists);
   if (name === "common") return dataModule("common", withoutPlans(lists.common));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
+  if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
   if (first === "sheet" || first === "plans") {
     const built = lists.sheets.find((s) => s.sheet.id === second)?.built;
     return (
@@ -76,7 +77,9 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
   }
   if (first !== "texts" || second === undefined) return undefined;
   const texts =
-    third === "common" ? lists.commonWithTexts.texts : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
+    third === "common"
+      ? commonTexts(lists.commonWithTexts)
+      : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
   return texts && Object.hasOwn(texts, second) ? dataModule("texts", texts[second]) : undefined;
 }
 
@@ -84,12 +87,24 @@ interface Planned {
   readonly plans: Plans;
   readonly planVersion: number;
 }
-/** What a visit freezes: nothing is judged before the first reply, so the plans lie apart. */
-function withoutPlans<Built extends Planned>(built: Built): Omit<Built, keyof Planned> {
-  const { plans: _, planVersion: __, ...source } = built;
+/** What a visit freezes: nothing is judged before the first reply, so the plans lie apart; complaints judge nothing. */
+function withoutPlans<Built extends Planned & { readonly complaints?: unknown }>(
+  built: Built,
+): Omit<Built, keyof Planned | "complaints"> {
+  const { plans: _, planVersion: __, complaints: ___, ...source } = built;
   return source;
 }
 const plansOf = ({ plans, planVersion }: Planned): Planned => ({ plans, planVersion });
+
+/** Shown texts of the shared files by language, without those of the complaints. */
+const commonTexts = ({ texts }: Common): Readonly<Record<string, BareCommonTexts>> =>
+  each(texts, ({ complaints: _, ...bare }) => bare);
+
+/** The complaints and their words lie in one piece: whoever hears the one needs the other. */
+function complaintsModule(language: string, { complaints: listed, texts }: Common): string | undefined {
+  const words = texts[language];
+  return words && dataModule("complaints", { listed, texts: words.complaints } satisfies Complaints);
+}
 
 /** One JSON text parsed at run time is quicker to start than the same as a literal of this size. */
 const dataModule = (name: string, data: unknown): string =>
@@ -98,6 +113,7 @@ const dataModule = (name: string, data: unknown): string =>
 function indexModule(lists: Checklists): string {
   const sheets = lists.sheets.map(({ built, sheet }) => {
     const { id, label, texts } = sheet;
+    const own = loaders(Object.keys(texts).sort(), (language) => importing(`texts/${language}/${id}`, "texts"));
     const head = {
       id,
       label,
@@ -105,13 +121,16 @@ function indexModule(lists: Checklists): string {
       titles: each(texts, (t) => t.title),
       about: each(texts, (t) => t.about),
     };
-    return `  { ...${JSON.stringify(head)}, ${loading(`sheet/${id}`, "sheet", `plans/${id}`)}, texts: ${loaders(id, texts)} }`;
+    return `  { ...${JSON.stringify(head)}, ${loading(`sheet/${id}`, "sheet", `plans/${id}`)}, texts: ${own} }`;
   });
   const edition = JSON.stringify(lists.common.edition);
-  const texts = loaders("common", lists.commonWithTexts.texts);
+  const languages = Object.keys(lists.commonWithTexts.texts).sort();
+  const texts = loaders(languages, (language) => importing(`texts/${language}/common`, "texts"));
+  const complaints = loaders(languages, (language) => importing(`complaints/${language}`, "complaints"));
   return [
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
     `export const common = { edition: ${edition}, ${loading("common", "common", "plans/common")}, texts: ${texts} };`,
+    `export const complaints = ${complaints};`,
     "",
   ].join("\n");
 }
@@ -123,12 +142,8 @@ function loading(source: string, name: string, plans: string): string {
 }
 
 /** A loader for each language, as code. */
-function loaders(of: string, texts: Readonly<Record<string, unknown>>): string {
-  const all = Object.keys(texts)
-    .sort()
-    .map((language) => `${JSON.stringify(language)}: ${importing(`texts/${language}/${of}`, "texts")}`);
-  return `{ ${all.join(", ")} }`;
-}
+const loaders = (languages: readonly string[], load: (language: string) => string): string =>
+  `{ ${languages.map((language) => `${JSON.stringify(language)}: ${load(language)}`).join(", ")} }`;
 
 const importing = (module: string, exported: string): string =>
   `() => import(${JSON.stringify(NAME + module)}).then((m) => m.${exported})`;

@@ -68,6 +68,20 @@ test("changed texts leave the edition, a changed figure or field order gives ano
   expect(await edition("points.yaml", `${age}\n      ${air}`, `${air}\n      ${age}`)).not.toBe(plain);
 });
 
+test("changed complaints leave the edition of the shared files, a changed place gives another", async () => {
+  const edition = async (part: keyof typeof MINI_COMMON, from: string, to: string) => {
+    const text = MINI_COMMON[part] ?? "";
+    expect(text).toContain(from);
+    const { result } = await loadChecklists(await folder({ ...both, [`common/${part}`]: text.replace(from, to) }));
+    if (!result.ok) throw new Error(result.problems.map(tell).join("\n"));
+    await rm(dir, { recursive: true });
+    return result.value.common.edition;
+  };
+  const plain = await edition("complaints.yaml", "weight: 3", "weight: 3");
+  expect(await edition("complaints.yaml", "weight: 3", "weight: 2")).toBe(plain);
+  expect(await edition("facts.yaml", "[outboard, inboard]", "[inboard, outboard]")).not.toBe(plain);
+});
+
 test("a folder that is not there, one without shared files, and a sheet in a folder of another name are told", async () => {
   const { result } = await loadChecklists("/nowhere/at/all");
   expect(result.ok ? [] : result.problems.map(tell)).toEqual([

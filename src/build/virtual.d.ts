@@ -1,7 +1,7 @@
 /** What the modules made from check sheets export. */
 
 declare module "virtual:leadlamp/index" {
-  import type { BuiltCommon, CommonTexts, ListedSheet } from "../core/sheet/run.js";
+  import type { BareCommonTexts, BuiltCommon, Complaints, ListedSheet } from "../core/sheet/run.js";
 
   /** Every sheet the app comes with. */
   export const sheets: readonly ListedSheet[];
@@ -11,14 +11,22 @@ declare module "virtual:leadlamp/index" {
     /** The same without its plans. */
     readonly source: () => Promise<Omit<BuiltCommon, "plans" | "planVersion">>;
     /** By language. */
-    readonly texts: Readonly<Record<string, () => Promise<CommonTexts>>>;
+    readonly texts: Readonly<Record<string, () => Promise<BareCommonTexts>>>;
   };
+  /** By language. */
+  export const complaints: Readonly<Record<string, () => Promise<Complaints>>>;
 }
 
 declare module "virtual:leadlamp/common" {
   import type { BuiltCommon } from "../core/sheet/run.js";
 
   export const common: Omit<BuiltCommon, "plans" | "planVersion">;
+}
+
+declare module "virtual:leadlamp/complaints/*" {
+  import type { Complaints } from "../core/sheet/run.js";
+
+  export const complaints: Complaints;
 }
 
 declare module "virtual:leadlamp/sheet/*" {
@@ -34,9 +42,9 @@ declare module "virtual:leadlamp/plans/*" {
 }
 
 declare module "virtual:leadlamp/texts/en/common" {
-  import type { CommonTexts } from "../core/sheet/run.js";
+  import type { BareCommonTexts } from "../core/sheet/run.js";
 
-  export const texts: CommonTexts;
+  export const texts: BareCommonTexts;
 }
 
 declare module "virtual:leadlamp/texts/en/*" {

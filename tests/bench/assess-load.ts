@@ -52,7 +52,6 @@ const COMMON: BareCommon = {
   places: [...SMALL_COMMON.places, ...joints],
   gates: [],
   rules: [],
-  complaints: [],
 };
 const SHEET: BareSheet = {
   format: "leadlamp-sheet/1",

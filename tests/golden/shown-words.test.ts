@@ -7,7 +7,7 @@ import type { Telling } from "../../src/app/state/because.js";
 import { cautionLines, gateLine } from "../../src/app/state/cautions-view.js";
 import { complaintLines } from "../../src/app/state/complaint-lines.js";
 import { findingsView, findingView } from "../../src/app/state/findings-view.js";
-import { becauseSays, jobSays, knowledgeOf } from "../../src/app/state/knowledge.js";
+import { becauseSays, jobSays, type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import { isTextKey } from "../../src/app/texts/index.js";
 import { loadChecklists } from "../../src/build/load-checklists.js";
 import { type Assessment, assess, prepare, type StandingReply } from "../../src/core/assess/index.js";
@@ -24,16 +24,21 @@ const english = <Texts>(texts: Readonly<Record<string, Texts>>): Texts => {
   if (!found) throw new Error("the shipped sheets speak English");
   return found;
 };
-const known = knowledgeOf(
-  lists.common.common,
-  english(lists.commonWithTexts.texts),
-  lists.sheets.map(({ built, sheet }) => ({ sheet: built.sheet, texts: english(sheet.texts) })),
-);
+const words = english(lists.commonWithTexts.texts);
+const listed = lists.commonWithTexts.complaints;
+const known: Knowledge = {
+  ...knowledgeOf(
+    lists.common.common,
+    words,
+    lists.sheets.map(({ built, sheet }) => ({ sheet: built.sheet, texts: english(sheet.texts) })),
+  ),
+  complaints: { listed, texts: words.complaints },
+};
 const engine = prepare(
   lists.common,
   lists.sheets.map(({ built }) => built),
 );
-const complaints = known.common.complaints.map(({ id }) => id);
+const complaints = listed.map(({ id }) => id);
 const gates = [...known.gates.values()];
 
 /** One of the replies a field takes, the n-th in turn; readings from far below their window to far above it. */

@@ -11,13 +11,13 @@ import { type Journal, openJournal, type Phone } from "../../src/app/state/journ
 import { type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import type { Shelf } from "../../src/app/state/shelf.js";
 import { type Entry, type MemoryWorld, memoryWorld, openMemoryStore, type Store } from "../../src/core/record/index.js";
-import { buildPlaces, type CommonTexts, type SheetTexts } from "../../src/core/sheet/run.js";
+import { buildPlaces, type CommonTexts, type Complaints, type SheetTexts } from "../../src/core/sheet/run.js";
 import type { Audience, ReplyKey, ReplyValue } from "../../src/core/terms/index.js";
 import { miniSheets } from "./mini-sheet.js";
 import { planned } from "./small-car.js";
 
 const { common, sheet } = miniSheets();
-const { texts: commonTexts, ...bareCommon } = common;
+const { texts: commonTexts, complaints: listed, ...bareCommon } = common;
 const { texts: sheetTexts, ...bareSheet } = sheet;
 const built = planned(bareCommon, [bareSheet]);
 
@@ -30,6 +30,9 @@ const inEnglish: { readonly common: CommonTexts; readonly sheet: SheetTexts } = 
   common: english(commonTexts),
   sheet: english(sheetTexts),
 };
+
+/** The complaints the app knows now. */
+export const miniComplaints: Complaints = { listed, texts: inEnglish.common.complaints };
 
 /** The small sheets as the build lists them. */
 export function miniShelf(): Shelf {
@@ -54,11 +57,14 @@ export function miniShelf(): Shelf {
       source: async () => ({ common: built.common.common, edition: built.common.edition }),
       texts: { en: async () => inEnglish.common },
     },
+    complaints: { en: async () => miniComplaints },
   };
 }
 
-export const miniKnowledge = (): Knowledge =>
-  knowledgeOf(bareCommon, inEnglish.common, [{ sheet: bareSheet, texts: inEnglish.sheet }]);
+export const miniKnowledge = (): Knowledge => ({
+  ...knowledgeOf(bareCommon, inEnglish.common, [{ sheet: bareSheet, texts: inEnglish.sheet }]),
+  complaints: miniComplaints,
+});
 export const miniTree = () => buildPlaces(bareCommon.places).tree;
 
 export const commonFrozen: FrozenCommonFile = {
@@ -83,7 +89,7 @@ export interface Bench {
   readonly kept: Entry[];
   /** While true the store refuses every write, as a full phone does. */
   refuse: boolean;
-  readonly desk: (visit: string) => Desk;
+  readonly desk: (visit: string, shelf?: Shelf) => Desk;
 }
 
 const hash = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
@@ -121,7 +127,7 @@ export function bench(world: MemoryWorld = memoryWorld(), person = { id: "p1", n
     phone,
     kept,
     refuse: false,
-    desk: (visit) => layOut({ journal, store, shelf: miniShelf(), compiler, judging }, visit),
+    desk: (visit, shelf = miniShelf()) => layOut({ journal, store, shelf, compiler, judging }, visit),
   };
   return made;
 }

@@ -3,7 +3,7 @@ import { type AssessInput, type Engine, prepare, type StandingReply } from "../.
 import { planAgain } from "../../src/core/sheet/author.js";
 import type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, Field, Rule } from "../../src/core/sheet/run.js";
 import type { NonAnswer, ReplyValue } from "../../src/core/terms/index.js";
-import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON } from "./small-sheets.js";
+import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON, SMALL_COMPLAINTS } from "./small-sheets.js";
 
 /** Sheets with their conditions planned; what cannot be planned fails the test. */
 export function planned(
@@ -26,7 +26,7 @@ export function smallEngine(
   const [first, ...rest] = only;
   if (first === undefined) throw new Error("a sheet at least");
   const built = planned(SMALL_COMMON, [{ ...first, rules: [...first.rules, ...rules] }, ...rest]);
-  return prepare(built.common, built.sheets);
+  return prepare({ ...built.common, complaints: SMALL_COMPLAINTS }, built.sheets);
 }
 
 type Typed = string | readonly string[] | number | boolean | ReplyValue;

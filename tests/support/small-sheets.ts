@@ -1,5 +1,5 @@
 /** A small invented car and two short check sheets as objects. No trade knowledge: figures fit the tests. */
-import type { BareCommon, BareSheet, Field, Gate, Limit, Point, Rule } from "../../src/core/sheet/run.js";
+import type { BareCommon, BareSheet, Complaint, Field, Gate, Limit, Point, Rule } from "../../src/core/sheet/run.js";
 
 const corner = (id: string, axle: string, side: string, opposite: string) => ({
   id,
@@ -149,7 +149,6 @@ export const SMALL_COMMON: BareCommon = {
     { id: "first-used", kind: "year" },
     { id: "track", kind: "yes" },
   ],
-  complaints: [{ id: "sym.hum", suspects: [{ suspect: "hub", weight: 3 }], points: ["hub.spin", "hub.noise"] }],
   rules: [
     effect("x.r01", "corner", { raise: "hub.play" }, 'found("hub.race") && joi.boot == "split"'),
     effect(
@@ -160,6 +159,10 @@ export const SMALL_COMMON: BareCommon = {
     ),
   ],
 };
+
+export const SMALL_COMPLAINTS: readonly Complaint[] = [
+  { id: "sym.hum", suspects: [{ suspect: "hub", weight: 3 }], points: ["hub.spin", "hub.noise"] },
+];
 
 export const HUB_SHEET: BareSheet = {
   format: "leadlamp-sheet/1",

@@ -8,6 +8,7 @@ import { readSheetFile, sheetProblem } from "./sheet-file.js";
 
 const { common, sheet } = miniSheets();
 const { texts: commonTexts, ...bareCommon } = common;
+/** As they were frozen when complaints were among them. */
 const shared: FrozenCommonFile = {
   format: "leadlamp-frozen-common/1",
   edition: "c".repeat(64),

@@ -42,7 +42,7 @@ export async function readSheetFile(
   const spotOf: SpotOf = (path, at) => ({ ...read.value.spotOf(path, at), path: pathText(path) });
   // Cases of what is at hand were run where it was made; only those of the sheet being read are looked at.
   const others = loaded.map((s) => ({ ...s.sheet, texts: { ...s.texts }, cases: [] }));
-  const shared = { ...common.common, texts: { ...common.texts }, cases: [] };
+  const shared = { ...common.common, texts: {}, cases: [], complaints: [] };
   const checked = checkSheet(withEmptyLists(read.value.value, SHEET_LISTS), shared, others, spotOf);
   if (!checked.ok) return checked;
   const built = await sealSheet(checked.value, digest);

@@ -2,8 +2,7 @@
 import { Field } from "../parts/field.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { useApp } from "../state/app.js";
-import type { FrozenCommonFile } from "../state/frozen.js";
-import { commonTextsOf } from "../state/shelf.js";
+import { complaintsOf } from "../state/shelf.js";
 import { t } from "../texts/round.js";
 import { useLoaded } from "./use-loaded.js";
 
@@ -11,19 +10,19 @@ const MOST_SUGGESTED = 4;
 
 interface ComplaintFieldProps {
   readonly id: string;
-  readonly common: FrozenCommonFile;
   readonly text: string;
   readonly chosen: string | undefined;
   readonly onText: (text: string) => void;
   readonly onChoose: (known: string | undefined) => void;
 }
 
-export function ComplaintField({ id, common, text, chosen, onText, onChoose }: ComplaintFieldProps) {
-  const { judging } = useApp();
+export function ComplaintField({ id, text, chosen, onText, onChoose }: ComplaintFieldProps) {
+  const { judging, shelf } = useApp();
   const isSaid = text.trim() !== "";
   // Nothing is fetched for an empty box.
-  const core = useLoaded(async () => (isSaid ? judging() : undefined), String(isSaid));
-  const words = commonTextsOf(common);
+  const [core, known] =
+    useLoaded(async () => (isSaid ? Promise.all([judging(), complaintsOf(shelf)]) : undefined), String(isSaid)) ?? [];
+  const words = known?.texts ?? {};
   const suggested = core && isSaid ? core.complaintsIn(text, words).slice(0, MOST_SUGGESTED) : [];
   const shown = chosen === undefined || suggested.includes(chosen) ? suggested : [chosen, ...suggested];
   return (
@@ -45,7 +44,7 @@ export function ComplaintField({ id, common, text, chosen, onText, onChoose }: C
             label={t("new-visit.sounds-like")}
             replies={shown.map((one) => ({
               id: one,
-              words: words.complaints[one]?.name ?? one,
+              words: words[one]?.name ?? one,
               chosen: one === chosen,
             }))}
             onChoose={(one, isChosen) => onChoose(isChosen ? one : undefined)}

@@ -78,7 +78,6 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
           <OdometerField form={form} set={set} odd={tried && odd} />
           <ComplaintField
             id="complaint"
-            common={common}
             text={form.complaint}
             chosen={form.known}
             onText={(complaint) => {

@@ -24,7 +24,6 @@ export function ComplaintSheet({ on, open, onClose }: OverVisit) {
   const { journal } = useApp();
   const [text, setText] = useState("");
   const [known, setKnown] = useState<string>();
-  const common = on.desk.laid.value?.frozen.common;
   const keep = (): void => {
     if (text.trim() === "") return;
     void complaint(journal, on.stream, text.trim(), known).then((kept) => kept && setText(""));
@@ -38,16 +37,7 @@ export function ComplaintSheet({ on, open, onClose }: OverVisit) {
       onClose={onClose}
       foot={<NextAction words={t("app.keep")} onPress={keep} disabled={text.trim() === ""} />}
     >
-      {common && (
-        <ComplaintField
-          id="another-complaint"
-          common={common}
-          text={text}
-          chosen={known}
-          onText={setText}
-          onChoose={setKnown}
-        />
-      )}
+      <ComplaintField id="another-complaint" text={text} chosen={known} onText={setText} onChoose={setKnown} />
     </Sheet>
   );
 }

@@ -34,6 +34,8 @@ test("a point that another complaint put first before it is suggested under both
 test("words nobody knows suggest nothing, and a closed visit suggests nothing any more", () => {
   const unknown = complaintLines(telling, { ...foldVisit([]), complaints: [said("It smells of roses")] }, SUGGESTED);
   expect(unknown).toEqual([{ id: "said It smells of roses", text: "“It smells of roses”", first: [], more: 0 }]);
+  const gone = complaintLines(telling, { ...foldVisit([]), complaints: [said("It sings", "sym.gone")] }, SUGGESTED);
+  expect(gone).toEqual([{ id: "said It sings", text: "“It sings”", first: [], more: 0 }]);
   const closed: VisitState = {
     ...foldVisit([]),
     complaints: [said("It hums", "sym.hum")],

@@ -23,11 +23,11 @@ export interface ComplaintLine {
 }
 
 const listed = (known: Knowledge, complaint: string | undefined) =>
-  known.common.complaints.find((one) => one.id === complaint);
+  known.complaints?.listed.find((one) => one.id === complaint);
 
 /** Suspects of a known complaint, the likeliest first. */
 function suspects(known: Knowledge, complaint: string | undefined): string | undefined {
-  const text = complaint === undefined ? undefined : known.words.complaints[complaint];
+  const text = complaint === undefined ? undefined : known.complaints?.texts[complaint];
   const found = listed(known, complaint);
   if (!text || !found) return undefined;
   const names = [...found.suspects]

@@ -1,6 +1,6 @@
-import { expect, test } from "vitest";
-import { bench, benchVisit, key, until, words } from "../../../tests/support/app-bench.js";
-import { note, regrade, reply } from "./visit-acts.js";
+import { expect, test, vi } from "vitest";
+import { bench, benchVisit, key, miniComplaints, miniShelf, until, words } from "../../../tests/support/app-bench.js";
+import { complaint, note, regrade, reply } from "./visit-acts.js";
 
 test("a visit without a reply is laid out but not judged until someone asks", async () => {
   const on = bench();
@@ -25,6 +25,24 @@ test("each kept reply is judged, and the jobs follow", async () => {
   await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("smooth"));
   await until(desk.assessment, (now) => now?.faults.length === 0);
   expect(desk.jobs.value).toEqual([]);
+});
+
+test("complaint words are fetched with the first complaint, and put its points first", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const fetching = vi.fn(async () => miniComplaints);
+  const desk = on.desk(visit, { ...miniShelf(), complaints: { en: fetching } });
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
+  expect(desk.known.value).not.toHaveProperty("complaints");
+  expect(fetching).not.toHaveBeenCalled();
+  await complaint(on.journal, visit, "it hums", "sym.hum");
+  const judged = await until(desk.assessment, (now) => (now?.suggested.length ?? 0) > 0);
+  expect(judged?.suggested[0]).toEqual({ point: "hub.spin", place: "FL", because: "sym.hum" });
+  expect(judged?.faults).toMatchObject([{ fault: "hub.race", place: "FR" }]);
+  expect(desk.known.value?.complaints).toEqual(miniComplaints);
+  await complaint(on.journal, visit, "it still hums", "sym.hum");
+  expect(fetching).toHaveBeenCalledOnce();
 });
 
 test("what is not kept is shown but never judged", async () => {

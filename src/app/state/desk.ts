@@ -14,13 +14,14 @@ import {
   toAssessInput,
   type VisitState,
 } from "../../core/record/index.js";
-import { type BuiltSheet, buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
+import { type BuiltSheet, buildPlaces, type Complaints, type PlaceTree } from "../../core/sheet/run.js";
 import { type Problem, problem } from "../../core/terms/index.js";
 import type { Journal, Opened } from "./journal.js";
 import { type Knowledge, knowledgeOf, withPlaceNames } from "./knowledge.js";
 import {
   type Compiler,
   commonTextsOf,
+  complaintsOf,
   type FrozenSet,
   plannedSet,
   readFrozenSet,
@@ -39,6 +40,8 @@ export interface Laid {
 /** The same linked, ready to be judged by. */
 interface Linked {
   readonly laid: Laid;
+  /** There once the visit has a complaint: they put points first. */
+  readonly complaints: Complaints | undefined;
   readonly core: Judging;
   readonly sheets: readonly BuiltSheet[];
   readonly engine: Engine;
@@ -112,26 +115,38 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     const state = keptState.value;
     if (state && (state.replies.size > 0 || state.complaints.length > 0)) wanted.value = true;
   });
+  const complained = computed(() => (keptState.value?.complaints.length ?? 0) > 0);
   effect(() => {
-    const set = laid.value;
-    if (!wanted.value || !set || linked.peek()?.laid === set) return;
-    link(set).catch((error: unknown) => {
+    const [set, isSaid, last] = [laid.value, complained.value, linked.peek()];
+    if (!wanted.value || !set || (last?.laid === set && (last.complaints !== undefined || !isSaid))) return;
+    link(set, isSaid).catch((error: unknown) => {
       trouble.value = problem("app.mistake", {}, { says: String(error) });
     });
   });
-  async function link(set: Laid): Promise<void> {
-    const [core, planned] = await Promise.all([judging(), plannedSet(shelf, compiler, set.frozen)]);
-    if (laid.peek() !== set) return;
+  async function link(set: Laid, isSaid: boolean): Promise<void> {
+    const [core, planned, complaints] = await Promise.all([
+      judging(),
+      plannedSet(shelf, compiler, set.frozen),
+      isSaid ? complaintsOf(shelf) : undefined,
+    ]);
+    // Another set was laid out meanwhile, or the visit's first complaint was kept: that linking says more.
+    if (laid.peek() !== set || complained.peek() !== isSaid) return;
     trouble.value = planned.ok ? undefined : planned.problems[0];
     if (!planned.ok) return;
     const { common, sheets } = planned.value;
-    linked.value = { laid: set, core, sheets, engine: core.prepare(common, sheets) };
+    const heard = complaints ? { ...common, complaints: complaints.listed } : common;
+    linked.value = { laid: set, core, complaints, sheets, engine: core.prepare(heard, sheets) };
   }
+
+  const known = computed(() => {
+    const [set, ready] = [laid.value, linked.value];
+    return set && ready?.laid === set && ready.complaints ? { ...set.known, complaints: ready.complaints } : set?.known;
+  });
 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
   const tree = computed(() => {
-    const known = laid.value?.known;
-    return known && buildPlaces(known.common.places, carState.value ? placesOf(carState.value) : []).tree;
+    const common = laid.value?.known.common;
+    return common && buildPlaces(common.places, carState.value ? placesOf(carState.value) : []).tree;
   });
 
   const known = computed(() => {

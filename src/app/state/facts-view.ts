@@ -1,6 +1,6 @@
 /** What the rules may ask about a car, and what is known of it. Pure. */
 import type { CarState } from "../../core/record/index.js";
-import type { BareCommon, CommonTexts } from "../../core/sheet/run.js";
+import type { BareCommon, BareCommonTexts } from "../../core/sheet/run.js";
 import { t } from "../texts/index.js";
 
 export interface FactLine {
@@ -13,7 +13,7 @@ export interface FactLine {
 }
 
 /** Every fact the shared files know, with what stands for it as a text. */
-export function factLines(car: CarState, common: BareCommon, words: CommonTexts): readonly FactLine[] {
+export function factLines(car: CarState, common: BareCommon, words: BareCommonTexts): readonly FactLine[] {
   return common.facts.map((fact) => {
     const text = words.facts[fact.id];
     const stands = car.facts.get(fact.id)?.at(-1)?.value;

@@ -2,7 +2,7 @@
  * What a visit freezes when it opens: its sheets, the shared files and the limits in force, as readable JSON that is
  * kept as blobs under their own hash. Conditions are kept as they are written; plans are made again from them.
  */
-import type { BareCommon, BareSheet, CarLimit, CommonTexts, SheetTexts } from "../../core/sheet/run.js";
+import type { BareCommon, BareCommonTexts, BareSheet, CarLimit, SheetTexts } from "../../core/sheet/run.js";
 import { fail, ok, problem, type Result } from "../../core/terms/index.js";
 
 export interface FrozenSheetFile {
@@ -12,11 +12,12 @@ export interface FrozenSheetFile {
   /** Shown texts by language. */
   readonly texts: Readonly<Record<string, SheetTexts>>;
 }
+/** One written while complaints were frozen too still holds them; they are passed over. */
 export interface FrozenCommonFile {
   readonly format: "leadlamp-frozen-common/1";
   readonly edition: string;
   readonly common: BareCommon;
-  readonly texts: Readonly<Record<string, CommonTexts>>;
+  readonly texts: Readonly<Record<string, BareCommonTexts>>;
 }
 export interface FrozenLimitsFile {
   readonly format: "leadlamp-frozen-limits/1";

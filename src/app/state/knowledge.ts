@@ -4,10 +4,11 @@
  */
 import type {
   BareCommon,
+  BareCommonTexts,
   BareSheet,
   CarState,
   Caution,
-  CommonTexts,
+  Complaints,
   Field,
   Gate,
   Gauge,
@@ -36,7 +37,9 @@ export interface KnownPoint {
 /** Everything a visit's screens can look up. Gates of the shared files and of the sheets stand together. */
 export interface Knowledge {
   readonly common: BareCommon;
-  readonly words: CommonTexts;
+  readonly words: BareCommonTexts;
+  /** Fetched once a visit has a complaint. */
+  readonly complaints?: Complaints;
   readonly sheets: readonly OpenSheet[];
   readonly points: ReadonlyMap<string, KnownPoint>;
   readonly rules: ReadonlyMap<string, Rule>;
@@ -52,7 +55,7 @@ const byId = <Item extends { readonly id: string }>(items: readonly Item[]): Rea
   new Map(items.map((item) => [item.id, item]));
 
 /** Joins the shared files and the sheets of a visit. Where an id occurs twice the first sheet's stands. */
-export function knowledgeOf(common: BareCommon, words: CommonTexts, sheets: readonly OpenSheet[]): Knowledge {
+export function knowledgeOf(common: BareCommon, words: BareCommonTexts, sheets: readonly OpenSheet[]): Knowledge {
   const points = new Map<string, KnownPoint>();
   const jobs = new Map<string, { job: Job; texts: SheetTexts }>();
   for (const { sheet, texts } of sheets) {
@@ -145,7 +148,7 @@ export function faultSays(
 export function becauseSays(known: Knowledge, id: string, who: Audience): string {
   const fault = known.rules.get(id)?.fault;
   if (fault !== undefined) return faultSays(known, fault, [id], who).says;
-  return known.words.complaints[id]?.name ?? known.words.gates[id]?.name ?? ruleSays(known, id, who);
+  return known.complaints?.texts[id]?.name ?? known.words.gates[id]?.name ?? ruleSays(known, id, who);
 }
 
 /** Conditions write `_` where ids of facts have `-`. */

@@ -3,7 +3,7 @@ import { type CarState, placesOf, placesOnceAdded } from "../../core/record/inde
 import {
   type BareCommon,
   buildPlaces,
-  type CommonTexts,
+  type BareCommonTexts,
   type PlaceChange,
   type PlaceDef,
   type PlaceTree,
@@ -32,7 +32,7 @@ export interface PlacesOfCar {
 export const kindWords = (kind: string): string => kindOfPlace(kind) ?? capital(plainWord(kind));
 
 /** Every place in walking order; what was taken away stays in the list, to be brought back. */
-export function placesOfCar(car: CarState, common: BareCommon, words: CommonTexts): PlacesOfCar {
+export function placesOfCar(car: CarState, common: BareCommon, words: BareCommonTexts): PlacesOfCar {
   const changes = placesOf(car);
   const { tree } = buildPlaces(common.places, changes);
   const added = changes.flatMap((change) => ("add" in change ? [change.add] : []));

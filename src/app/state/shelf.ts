@@ -5,10 +5,11 @@
 import type { Store } from "../../core/record/index.js";
 import type {
   BareCommon,
+  BareCommonTexts,
   BareSheet,
   BuiltCommon,
   BuiltSheet,
-  CommonTexts,
+  Complaints,
   ListedSheet,
   SheetTexts,
 } from "../../core/sheet/run.js";
@@ -23,8 +24,10 @@ export interface Shelf {
     readonly load: () => Promise<BuiltCommon>;
     /** Without its plans. */
     readonly source: () => Promise<Omit<BuiltCommon, "plans" | "planVersion">>;
-    readonly texts: Readonly<Record<string, () => Promise<CommonTexts>>>;
+    readonly texts: Readonly<Record<string, () => Promise<BareCommonTexts>>>;
   };
+  /** The known complaints by language: as they are now, whatever a visit froze, since they judge nothing. */
+  readonly complaints: Readonly<Record<string, () => Promise<Complaints>>>;
 }
 
 /**
@@ -69,6 +72,10 @@ export async function commonFile(shelf: Shelf): Promise<FrozenCommonFile> {
     texts: load ? { [LANGUAGE]: await load() } : {},
   };
 }
+
+/** The known complaints in the language shown. */
+export const complaintsOf = async ({ complaints }: Pick<Shelf, "complaints">): Promise<Complaints | undefined> =>
+  inLanguage(complaints)?.();
 
 /** Everything a visit froze, read back. */
 export interface FrozenSet {
@@ -128,7 +135,7 @@ export async function plannedSet(
 }
 
 export const textsOf = (file: FrozenSheetFile): SheetTexts => inLanguage(file.texts) ?? noTexts(file.sheet);
-export const commonTextsOf = (file: FrozenCommonFile): CommonTexts =>
+export const commonTextsOf = (file: FrozenCommonFile): BareCommonTexts =>
   inLanguage(file.texts) ?? noCommonTexts(file.common);
 
 /** A sheet without words in any language shows its ids: better than nothing, and visibly wrong. */
@@ -140,7 +147,7 @@ const noTexts = (sheet: BareSheet): SheetTexts => ({
   faults: {},
   jobs: {},
 });
-const noCommonTexts = (_: BareCommon): CommonTexts => ({
+const noCommonTexts = (_: BareCommon): BareCommonTexts => ({
   language: LANGUAGE,
   places: {},
   states: {},
@@ -149,5 +156,4 @@ const noCommonTexts = (_: BareCommon): CommonTexts => ({
   gauges: {},
   access: {},
   facts: {},
-  complaints: {},
 });

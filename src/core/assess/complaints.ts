@@ -1,5 +1,5 @@
 /** The owner's words: which known complaints they are, and which points those put first. Answers no complaint. */
-import type { CommonTexts } from "../sheet/run.js";
+import type { Complaints } from "../sheet/run.js";
 import type { Opened } from "./contract.js";
 import { spotsOfName } from "./findings.js";
 import { eachOnce } from "./keys.js";
@@ -9,9 +9,9 @@ import type { Site } from "./site.js";
  * Ids of the complaints whose words occur in what was said, best match first: most words in common, then as the
  * shared files list them. A way of saying it counts when all its words of more than two letters occur.
  */
-export function complaintsIn(said: string, texts: CommonTexts): readonly string[] {
+export function complaintsIn(said: string, texts: Complaints["texts"]): readonly string[] {
   const heard = wordsOf(said);
-  return Object.entries(texts.complaints)
+  return Object.entries(texts)
     .map(([id, told], at) => ({ id, at, best: Math.max(0, ...told.says.map((way) => matched(wordsOf(way), heard))) }))
     .filter((c) => c.best > 0)
     .sort((a, b) => b.best - a.best || a.at - b.at)
@@ -43,7 +43,7 @@ export function suggestedBy(
   complaints: readonly string[],
   isOpen: (o: Opened) => boolean,
 ): readonly Opened[] {
-  const known = new Map(site.model.common.complaints.map((c) => [c.id, c]));
+  const known = new Map(site.model.complaints.map((c) => [c.id, c]));
   const all = complaints.flatMap((id) =>
     (known.get(id)?.points ?? []).flatMap((name) =>
       spotsOfName(site, name, "car").map((s) => ({ point: s.point.id, place: s.place, because: id })),

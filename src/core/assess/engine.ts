@@ -75,6 +75,7 @@ function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: T
   return {
     sheets: loaded,
     common: common.common,
+    complaints: common.complaints ?? [],
     points,
     pointById: new Map(
       points.flatMap(

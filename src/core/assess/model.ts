@@ -1,6 +1,17 @@
 /** What an opened set of sheets looks like from inside assessing. Types only; knows no visit. */
 import type { Evaluate, Measured, Outcome, Scope } from "../expr/run.js";
-import type { BareCommon, CarLimit, Common, Derived, Field, Gate, Limit, Point, Rule } from "../sheet/run.js";
+import type {
+  BareCommon,
+  CarLimit,
+  Common,
+  Complaint,
+  Derived,
+  Field,
+  Gate,
+  Limit,
+  Point,
+  Rule,
+} from "../sheet/run.js";
 import type { Grade, GradeLevel, Problem } from "../terms/index.js";
 import type { Bands, Direction } from "./band.js";
 import type { Aggregate } from "./reading.js";
@@ -98,6 +109,7 @@ export interface BookFigure {
 export interface Model {
   readonly sheets: readonly string[];
   readonly common: BareCommon;
+  readonly complaints: readonly Complaint[];
   readonly points: readonly PointInfo[];
   /** By id, as it is and with `_` for `-`. */
   readonly pointById: ReadonlyMap<string, PointInfo>;

@@ -114,12 +114,12 @@ function sheetsOf(of: Fields, sheets: readonly BuiltSheet[], at: Noting): readon
 
 /** Words of the owner; a known id stands for itself, other words for the complaints they are. */
 function complaintsOf(of: Fields, common: BuiltCommon, texts: CommonTexts | undefined, at: Noting): readonly string[] {
-  const known = new Set(common.common.complaints.map((c) => c.id));
+  const known = new Set(common.complaints?.map((c) => c.id));
   const said = listIn(of, "complaints", "", at).flatMap((one, i): readonly string[] => {
     const text = textOf(one);
     if (text === undefined) return note(at, "visit.text", `complaints[${i}]`, { found: shown(one) }) ?? [];
     if (known.has(text) || texts === undefined) return [text];
-    return [text, ...complaintsIn(text, texts)];
+    return [text, ...complaintsIn(text, texts.complaints)];
   });
   return [...new Set(said)];
 }

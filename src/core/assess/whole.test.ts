@@ -261,18 +261,8 @@ test("[AS49] a complaint puts its points first, while they are unanswered", () =
 test("[AS49] the owner's words are known in other endings and among others", () => {
   const complaint = (says: string[]) => ({ name: "", says, suspects: {} });
   const texts = {
-    language: "en",
-    places: {},
-    states: {},
-    cautions: {},
-    gates: {},
-    gauges: {},
-    access: {},
-    facts: {},
-    complaints: {
-      "sym.hum": complaint(["drone", "noise rises with speed"]),
-      "sym.clunk": complaint(["clunk when I pull away"]),
-    },
+    "sym.hum": complaint(["drone", "noise rises with speed"]),
+    "sym.clunk": complaint(["clunk when I pull away"]),
   };
   expect(complaintsIn("There is a droning from the back", texts)).toEqual(["sym.hum"]);
   expect(complaintsIn("It clunks when I pull away, and the noise rises with the speed", texts)).toEqual([

@@ -1,12 +1,21 @@
 /**
  * What the build hands to the app: a checked sheet or the shared files without texts and cases, with their planned
- * conditions. Cases prove a sheet where it is made; nothing on the phone reads them.
+ * conditions. Cases prove a sheet where it is made; nothing on the phone reads them. Complaints lie apart: they put
+ * likely points first and judge nothing, so no visit freezes them and no edition is named by them.
  */
 import type { Plan } from "../expr/run.js";
-import type { Common, Sheet, SheetTexts } from "./schema-types.js";
+import type { Common, CommonTexts, Complaint, Sheet, SheetTexts } from "./schema-types.js";
 
 export type BareSheet = Omit<Sheet, "texts" | "cases">;
-export type BareCommon = Omit<Common, "texts" | "cases">;
+export type BareCommon = Omit<Common, "texts" | "cases" | "complaints">;
+/** Shown texts of the shared files in one language, as they are frozen. */
+export type BareCommonTexts = Omit<CommonTexts, "complaints">;
+
+/** The known complaints with their words in one language. */
+export interface Complaints {
+  readonly listed: readonly Complaint[];
+  readonly texts: CommonTexts["complaints"];
+}
 
 /** Plans are keyed by path: `rules/whl.r01/when`, `rules/ID/supports/0`, `limits/ID/applies`, `gates/ID/trips/0` … */
 export type Plans = Readonly<Record<string, Plan>>;
@@ -21,6 +30,8 @@ export interface BuiltSheet {
 
 export interface BuiltCommon {
   readonly common: BareCommon;
+  /** Without them no point is put first. */
+  readonly complaints?: readonly Complaint[];
   readonly plans: Plans;
   readonly planVersion: number;
   readonly edition: string;

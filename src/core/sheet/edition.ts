@@ -17,7 +17,7 @@ export function canonicalText(value: unknown): string {
  * order (the first is what the point's bare name means), so they stand as pairs. Cases are kept in: they are part
  * of what an edition promises.
  */
-export function editionText(bare: Omit<Sheet, "texts"> | Omit<Common, "texts">): string {
+export function editionText(bare: Omit<Sheet, "texts"> | Omit<Common, "texts" | "complaints">): string {
   if (!("points" in bare)) return canonicalText({ ...bare, texts: undefined });
   const points = bare.points.map((point) => ({ ...point, fields: Object.entries(point.fields) }));
   return canonicalText({ ...bare, points, texts: undefined });

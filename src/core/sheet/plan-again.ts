@@ -24,7 +24,7 @@ export function planAgain(
   sheets: readonly Edition<BareSheet>[],
   around: Surroundings = {},
 ): Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }> {
-  const whole = { ...common.bare, texts: {}, cases: [] };
+  const whole = { ...common.bare, texts: {}, cases: [], complaints: [] };
   const parts = sheets.map((s) => partOfSheet({ ...s.bare, texts: {}, cases: [] }));
   const plan = (part: Part): Result<Plans> => {
     const report = reporting(pathOnly);

@@ -1,6 +1,15 @@
 /** The door the app uses: a built sheet's types and pure look-ups. Knows no schema library, no parser, no file format. */
 
-export type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, ListedSheet, Plans } from "./built.js";
+export type {
+  BareCommon,
+  BareCommonTexts,
+  BareSheet,
+  BuiltCommon,
+  BuiltSheet,
+  Complaints,
+  ListedSheet,
+  Plans,
+} from "./built.js";
 export type { CarLimit, PlaceChange } from "./car.js";
 export { canonicalText, editionText } from "./edition.js";
 export { celName, type FieldRef, fieldOf, findField, mainField } from "./names.js";

@@ -14,9 +14,9 @@ export async function sealSheet({ sheet, plans, planVersion }: Checked, digest: 
   return { sheet: bare, plans, planVersion, edition: await digest(editionText(meaning)) };
 }
 
-/** The shared files as they are shipped. */
+/** The shared files as they are shipped. Complaints judge nothing and leave the edition as it is. */
 export async function sealCommon({ common, plans, planVersion }: CheckedCommon, digest: Digest): Promise<BuiltCommon> {
-  const { texts: _, ...meaning } = common;
+  const { texts: _, complaints, ...meaning } = common;
   const { cases: __, ...bare } = meaning;
-  return { common: bare, plans, planVersion, edition: await digest(editionText(meaning)) };
+  return { common: bare, complaints, plans, planVersion, edition: await digest(editionText(meaning)) };
 }

@@ -4,6 +4,7 @@
  */
 import { type ComponentType, render } from "preact";
 import "./style/index.css";
+import "./style/later.css";
 import "./gallery/gallery.css";
 import { CautionsPage } from "./gallery/cautions-page.js";
 import { FindingsPage } from "./gallery/findings-page.js";

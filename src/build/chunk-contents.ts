@@ -13,6 +13,8 @@ export interface ChunkContents {
   /** Files it may load later. */
   readonly later: readonly string[];
   readonly css: readonly string[];
+  /** Style sheets it puts in later, by their address. */
+  readonly laterCss: readonly string[];
 }
 
 /** Where the list lies in the built folder; a hidden folder is neither served nor kept by the service worker. */
@@ -42,6 +44,7 @@ export function chunkContents(top: string): Plugin {
           imports: chunk.imports,
           later: chunk.dynamicImports,
           css: [...(chunk.viteMetadata?.importedCss ?? [])],
+          laterCss: [...(chunk.viteMetadata?.importedAssets ?? [])].filter((file) => file.endsWith(".css")),
         };
       }
       this.emitFile({ type: "asset", fileName: CONTENTS_FILE, source: JSON.stringify(contents, null, 1) });

@@ -1,6 +1,7 @@
 /**
  * Vite plugin: parts loaded later are fetched plainly. Vite's own wrapper would preload styles and scripts beside them;
- * we have one style sheet and everything is on the phone already. Refuses to work once a lazy part brings its own styles.
+ * our two style sheets are put in by hand, in one order, and everything is on the phone already. Refuses to work once a
+ * lazy part brings its own styles.
  */
 import type { Plugin } from "vite";
 
@@ -19,7 +20,9 @@ export function plainImports(): Plugin {
         if (chunk.type !== "chunk" || chunk.isEntry) continue;
         const styles = chunk.viteMetadata?.importedCss.size ?? 0;
         if (styles > 0)
-          this.error(`${chunk.fileName} brings styles of its own: import them in src/app/style/index.css.`);
+          this.error(
+            `${chunk.fileName} brings styles of its own: import them in src/app/style/index.css or later.css.`,
+          );
       }
     },
   };

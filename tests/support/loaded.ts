@@ -69,6 +69,11 @@ export const stylesOf = (contents: Contents, scripts: readonly string[]): readon
   ...new Set(scripts.flatMap((file) => contents[file]?.css ?? [])),
 ];
 
+/** The styles put in before the first screen that is not on the way to the first reply. */
+export const laterStylesOf = (contents: Contents): readonly string[] => [
+  ...new Set(Object.values(contents).flatMap(({ laterCss }) => laterCss)),
+];
+
 /** What is loaded later: for each file fetched on demand, itself and whatever comes with it that is not there yet. */
 export function laterParts(
   contents: Contents,

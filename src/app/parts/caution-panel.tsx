@@ -3,16 +3,10 @@
  * alert symbol, NOTICE without one. The message lies on plain ground. Refuses to decide when one is due.
  */
 import { useId } from "preact/hooks";
-import { AlertIcon, OnwardIcon } from "./icons.js";
+import { CautionBar, LOOK } from "./caution-bar.js";
+import { AlertIcon } from "./icons.js";
 import { MaybePressable } from "./pressable.js";
-import type { CautionPanelProps, Signal } from "./props-telling.js";
-
-const LOOK: Readonly<Record<Signal, string>> = {
-  danger: "signal danger",
-  warning: "signal warning",
-  caution: "signal caution",
-  notice: "signal notice-word",
-};
+import type { CautionPanelProps } from "./props-telling.js";
 
 /** The signal word on its colour. */
 function SignalWord({ signal, word }: Pick<CautionPanelProps, "signal" | "word">) {
@@ -21,17 +15,6 @@ function SignalWord({ signal, word }: Pick<CautionPanelProps, "signal" | "word">
       {signal !== "notice" && <AlertIcon />}
       {word}
     </span>
-  );
-}
-
-function Bar({ signal, word, not, href, onPress }: CautionPanelProps) {
-  return (
-    <MaybePressable class={`caution-bar ${LOOK[signal]}`} href={href} onPress={onPress}>
-      {signal !== "notice" && <AlertIcon />}
-      <span>{word}</span>
-      <span class="not">{not}</span>
-      {(href !== undefined || onPress !== undefined) && <OnwardIcon />}
-    </MaybePressable>
   );
 }
 
@@ -83,7 +66,7 @@ function Small({ signal, word, not, why, todo, told, href, onPress }: CautionPan
 export function CautionPanel(props: CautionPanelProps) {
   switch (props.form) {
     case "bar":
-      return <Bar {...props} />;
+      return <CautionBar {...props} />;
     case "full":
       return <Full {...props} />;
     case "small":

@@ -9,7 +9,7 @@ import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
 import { cautionLine } from "../state/cautions-view.js";
 import { type FindingView, findingView } from "../state/findings-view.js";
-import { jobSays } from "../state/knowledge.js";
+import { jobSays } from "../state/job-words.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";

@@ -1,7 +1,7 @@
 /** The gauges of this house: how finely each reads, how far off it may be, and when it was last checked. */
 import { useState } from "preact/hooks";
 import type { HouseGauge } from "../../core/record/index.js";
-import type { CommonTexts, Gauge } from "../../core/sheet/run.js";
+import type { BareCommonTexts, Gauge } from "../../core/sheet/run.js";
 import { isQuantity } from "../../core/units/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
@@ -23,7 +23,7 @@ import { useLoaded } from "./use-loaded.js";
 
 interface KindsOfGauge {
   readonly kinds: readonly Gauge[];
-  readonly words: CommonTexts;
+  readonly words: BareCommonTexts;
 }
 
 const unitsOf = (quantity: string): readonly string[] => (isQuantity(quantity) ? tradeUnits(quantity) : []);

@@ -8,7 +8,7 @@ import { useApp } from "../state/app.js";
 import { personName } from "../state/history-view.js";
 import { judgementsOf } from "../state/judge-again.js";
 import { type ChangeLine, type ChangeLines, changeLines, type PlainLine } from "../state/judge-again-view.js";
-import { undo } from "../state/visit-acts.js";
+import { undo } from "../state/reply-acts.js";
 import { clock, day, t } from "../texts/index.js";
 import type { OnDesk } from "./on-visit.js";
 import { useLoaded } from "./use-loaded.js";

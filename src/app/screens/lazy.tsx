@@ -2,6 +2,7 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { t } from "../texts/first.js";
+import { laterStyles } from "./later-styles.js";
 
 /** Nothing is said before a second has passed: most screens are there long before. */
 const SAY_OPENING_AFTER_MS = 1_000;
@@ -23,14 +24,26 @@ export function OpeningScreen() {
 /** In place of a piece that is not there yet and needs no word about it. */
 export const Nothing = (): null => null;
 
-/** Loads once; a failed load is thrown where the screen is drawn, so that the catcher around it shows it. */
-export function lazy<Props extends object>(
+type Lazy<Props> = ComponentType<Props> & { readonly preload: () => void };
+
+/** A screen or piece after the first reply: drawn when its code and the later styles are there. */
+export const lazy = <Props extends object>(
   load: () => Promise<ComponentType<Props>>,
   Meanwhile: ComponentType = OpeningScreen,
-): ComponentType<Props> & { readonly preload: () => void } {
+): Lazy<Props> => loadedOnce(() => Promise.all([load(), laterStyles()]).then(([screen]) => screen), Meanwhile);
+
+/** A screen on the way to the first reply: its styles came with the start. */
+export const onTheWay = <Props extends object>(load: () => Promise<ComponentType<Props>>): Lazy<Props> =>
+  loadedOnce(load, OpeningScreen);
+
+/** Loads once; a failed load is thrown where the screen is drawn, so that the catcher around it shows it. */
+function loadedOnce<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  Meanwhile: ComponentType,
+): Lazy<Props> {
   let loaded: ComponentType<Props> | undefined;
   const fetchOnce = async (): Promise<ComponentType<Props>> => (loaded ??= await load());
-  function Lazy(props: Props) {
+  function Loaded(props: Props) {
     const [, setThere] = useState(loaded !== undefined);
     const [failed, setFailed] = useState<Error>();
     useEffect(() => {
@@ -44,5 +57,5 @@ export function lazy<Props extends object>(
     const Screen = loaded;
     return Screen ? <Screen {...props} /> : <Meanwhile />;
   }
-  return Object.assign(Lazy, { preload: () => void fetchOnce().catch(() => undefined) });
+  return Object.assign(Loaded, { preload: () => void fetchOnce().catch(() => undefined) });
 }

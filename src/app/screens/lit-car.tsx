@@ -1,7 +1,7 @@
 /** The car last worked on, in the light: its plan as far as it is inked, the worst caution where one stands, and going on. */
 import { NextAction } from "../parts/button.js";
 import { CarPlan } from "../parts/car-plan.js";
-import { CautionPanel } from "../parts/caution-panel.js";
+import { CautionBar } from "../parts/caution-bar.js";
 import { Pool } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { CarLine } from "../state/cars-view.js";
@@ -31,8 +31,7 @@ export function LitCar({ car }: { readonly car: CarLine }) {
         rest={car.looked && !glance ? "done" : glance ? "ghost" : "not-looked"}
       />
       {visit && glance?.caution !== undefined && (
-        <CautionPanel
-          form="bar"
+        <CautionBar
           signal={glance.caution.signal}
           word={t(`signal.${glance.caution.signal}`)}
           not={glance.caution.not}

@@ -9,7 +9,7 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { positive } from "../state/gauge-form.js";
 import { gaugeLine, gaugesOf } from "../state/gauges-view.js";
-import { gaugeName, type Knowledge } from "../state/knowledge.js";
+import type { Knowledge } from "../state/knowledge.js";
 import { bandsText } from "../state/limits-view.js";
 import { gaugeUsed, type ReadingField } from "../state/reading-view.js";
 import { to } from "../state/routes.js";
@@ -44,7 +44,7 @@ export function GaugeSheet({ known, field, unit, open, onChoose, onClose }: Gaug
       unit: unitShown(unit),
     };
     return used && figures
-      ? [{ id: gauge.id, name: gaugeName(known, gauge.id), second: t("reading.gauge", figures), used }]
+      ? [{ id: gauge.id, name: known.words.gauges[gauge.id] ?? gauge.id, second: t("reading.gauge", figures), used }]
       : [];
   });
   const choose = (gauge: GaugeUsed): void => {

@@ -2,7 +2,7 @@
 import type { ComponentType } from "preact";
 import type { ParamsOf, RouteName } from "../state/routes.js";
 import { Cars } from "./cars.js";
-import { lazy } from "./lazy.js";
+import { lazy, onTheWay } from "./lazy.js";
 
 export interface ScreenProps<Name extends RouteName> {
   readonly params: ParamsOf<Name>;
@@ -11,19 +11,19 @@ export interface ScreenProps<Name extends RouteName> {
 type Screens = { readonly [Name in RouteName]: ComponentType<ScreenProps<Name>> };
 
 const loadRound = () => import("./round.js");
-const Round = lazy(() => loadRound().then((file) => file.Round));
-const Point = lazy(() => loadRound().then((file) => file.Point));
+const Round = onTheWay(() => loadRound().then((file) => file.Round));
+const Point = onTheWay(() => loadRound().then((file) => file.Point));
 
 export const SCREENS: Screens = {
   cars: Cars,
   demo: lazy(() => import("./demo.js").then((file) => file.Demo)),
-  "new-car": lazy(() => import("./new-car.js").then((file) => file.NewCar)),
-  car: lazy(() => import("./car.js").then((file) => file.Car)),
+  "new-car": onTheWay(() => import("./new-car.js").then((file) => file.NewCar)),
+  car: onTheWay(() => import("./car.js").then((file) => file.Car)),
   facts: lazy(() => import("./facts.js").then((file) => file.Facts)),
   limits: lazy(() => import("./limits.js").then((file) => file.Limits)),
   limit: lazy(() => import("./limit.js").then((file) => file.LimitScreen)),
   places: lazy(() => import("./places.js").then((file) => file.Places)),
-  "new-visit": lazy(() => import("./new-visit.js").then((file) => file.NewVisit)),
+  "new-visit": onTheWay(() => import("./new-visit.js").then((file) => file.NewVisit)),
   visit: lazy(() => import("./visit.js").then((file) => file.Visit)),
   round: Round,
   point: Point,

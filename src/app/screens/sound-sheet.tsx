@@ -5,7 +5,7 @@ import { Notice } from "../parts/notice.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import type { PointAt } from "../state/standing.js";
-import { undo } from "../state/visit-acts.js";
+import { undo } from "../state/reply-acts.js";
 import { t } from "../texts/media.js";
 import type { OnDesk } from "./on-visit.js";
 import { Sounds } from "./sounds.js";

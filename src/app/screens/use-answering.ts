@@ -8,12 +8,12 @@ import { type IdText, undoable } from "../../core/record/index.js";
 import type { NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
 import { pointName } from "../state/knowledge.js";
+import { reply, replyAll, undo } from "../state/reply-acts.js";
 import { type FieldView, repliedText } from "../state/round-view.js";
 import { to } from "../state/routes.js";
 import { ALL_FIELDS, keyOf, type PointAt, pointText } from "../state/standing.js";
 import { isDone, nextOpen, stopsOf } from "../state/stops.js";
 import type { SweepReply } from "../state/sweep.js";
-import { reply, replyAll, undo } from "../state/visit-acts.js";
 import { rememberPoint } from "../state/where-one-was.js";
 import type { OnDesk } from "./on-visit.js";
 

@@ -23,9 +23,9 @@ import {
   withReading,
   withReplaced,
 } from "../state/reading-view.js";
+import { reply } from "../state/reply-acts.js";
 import type { ParamsOf } from "../state/routes.js";
 import { keyOf, replyAt } from "../state/standing.js";
-import { reply } from "../state/visit-acts.js";
 import { figure } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 import type { OnDesk } from "./on-visit.js";

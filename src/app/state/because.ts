@@ -8,10 +8,13 @@ import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/
 import { decimalsOf, show } from "../../core/units/index.js";
 import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
-import { atPlace, factId, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
+import { atPlace, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
 import { odometerText } from "./odometer.js";
 import { to } from "./routes.js";
 import { replyText } from "./telling.js";
+
+/** Conditions write `_` where ids of facts have `-`. */
+const factId = (name: string): string => name.replaceAll("_", "-");
 
 /** One step, with the address of what it rests on. */
 export interface Step {

@@ -1,6 +1,7 @@
 import { expect, test, vi } from "vitest";
 import { bench, benchVisit, key, miniComplaints, miniShelf, until, words } from "../../../tests/support/app-bench.js";
-import { complaint, note, regrade, reply } from "./visit-acts.js";
+import { reply } from "./reply-acts.js";
+import { complaint, note, regrade } from "./visit-acts.js";
 
 test("a visit without a reply is laid out but not judged until someone asks", async () => {
   const on = bench();

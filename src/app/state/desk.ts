@@ -6,14 +6,7 @@ import { computed, effect, type ReadonlySignal, signal } from "@preact/signals";
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { Engine, Session } from "../../core/assess/index.js";
 import type { Reason } from "../../core/plan/index.js";
-import {
-  type CarState,
-  lookedOn,
-  placesOf,
-  type Store,
-  toAssessInput,
-  type VisitState,
-} from "../../core/record/index.js";
+import { type CarState, lookedOn, placesOf, type Store, type VisitState } from "../../core/record/index.js";
 import { type BuiltSheet, buildPlaces, type Complaints, type PlaceTree } from "../../core/sheet/run.js";
 import { type Problem, problem } from "../../core/terms/index.js";
 import type { Journal, Opened } from "./journal.js";
@@ -138,11 +131,6 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     linked.value = { laid: set, core, complaints, sheets, engine: core.prepare(heard, sheets) };
   }
 
-  const known = computed(() => {
-    const [set, ready] = [laid.value, linked.value];
-    return set && ready?.laid === set && ready.complaints ? { ...set.known, complaints: ready.complaints } : set?.known;
-  });
-
   const earlier = earlierVisits(journal, stream, keptState, carStream);
   const tree = computed(() => {
     const common = laid.value?.known.common;
@@ -150,18 +138,20 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
   });
 
   const known = computed(() => {
-    const sheets = laid.value?.known;
+    const [set, ready] = [laid.value, linked.value];
+    if (!set) return undefined;
+    const heard = ready?.laid === set && ready.complaints ? { ...set.known, complaints: ready.complaints } : set.known;
     const names = carState.value?.placeNames;
-    return sheets && names ? withPlaceNames(sheets, names) : sheets;
+    return names ? withPlaceNames(heard, names) : heard;
   });
 
   let session: Session | undefined;
   effect(() => {
     const [set, state, owner] = [linked.value, keptState.value, carState.value];
     if (!set || !state || !owner) return;
-    const input = toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
-    if (!input.ok) return;
     const { engine, core } = set;
+    const input = core.toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
+    if (!input.ok) return;
     session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
     const regrades = regradesOf(state);
     assessment.value = regrades.length > 0 ? core.applyRegrades(session.assessment, regrades) : session.assessment;

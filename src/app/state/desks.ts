@@ -1,7 +1,7 @@
 /** The visits laid out so far: the same one at every call, two cars may be open at once. Remembers a glance of each. */
+import { effect } from "@preact/signals";
 import type { App } from "./app.js";
 import { type Desk, layOut } from "./desk.js";
-import { followGlance } from "./glance.js";
 
 const desks = new WeakMap<App, Map<string, Desk>>();
 
@@ -15,6 +15,22 @@ export function deskOf(app: App, visit: string): Desk {
   own.set(visit, made);
   // Earlier visits of the car are found in the summaries.
   if (!app.journal.summaries.peek()) void app.journal.refresh();
-  followGlance(app.remembered, made);
+  rememberOnceJudged(app, made);
   return made;
+}
+
+/** Before anything is judged there is no glance to remember: what follows it is fetched with the first judgement. */
+function rememberOnceJudged({ remembered }: App, desk: Desk): void {
+  let isFollowing = false;
+  effect(() => {
+    if (!desk.assessment.value || isFollowing) return;
+    isFollowing = true;
+    import("./glance-follow.js").then(
+      ({ followGlance }) => followGlance(remembered, desk),
+      // It did not come: the next judgement tries again.
+      () => {
+        isFollowing = false;
+      },
+    );
+  });
 }

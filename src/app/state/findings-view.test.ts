@@ -6,7 +6,8 @@ import { fact } from "./car-edits.js";
 import { cautionLines, gateLine } from "./cautions-view.js";
 import { findingsView, findingView } from "./findings-view.js";
 import { differLines, historyView } from "./history-view.js";
-import { reply, replyAll, settle, undo } from "./visit-acts.js";
+import { reply, replyAll, undo } from "./reply-acts.js";
+import { settle } from "./visit-acts.js";
 import { jobView, workLines } from "./work-view.js";
 
 /** A judged visit with these replies. */

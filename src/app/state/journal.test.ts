@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { bench, benchVisit, key, until, words } from "../../../tests/support/app-bench.js";
 import { keyText } from "../../core/terms/index.js";
-import { note, reply } from "./visit-acts.js";
+import { reply } from "./reply-acts.js";
+import { note } from "./visit-acts.js";
 
 const spin = key("hub.spin", "FR", "feel");
 const shownReply = (on: ReturnType<typeof bench>, visit: string) => {

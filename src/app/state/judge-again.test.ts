@@ -21,8 +21,9 @@ import {
   movedOn,
   setNow,
 } from "./judge-again.js";
+import { reply, undo } from "./reply-acts.js";
 import { sheetsAtHand } from "./sheets-at-hand.js";
-import { close, reply, undo } from "./visit-acts.js";
+import { close } from "./visit-acts.js";
 
 const MAKERS: CarLimit = { limit: "lim.float", unit: "mm", value: "0.1", grade: "dangerous", basis: "maker" };
 const shelf = miniShelf();

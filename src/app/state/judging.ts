@@ -4,3 +4,4 @@
  */
 export { applyRegrades, complaintsIn, ENGINE_VERSION, prepare, reassess, start } from "../../core/assess/index.js";
 export { order, whyAbove } from "../../core/plan/index.js";
+export { toAssessInput } from "../../core/record/index.js";

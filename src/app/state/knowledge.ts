@@ -101,7 +101,6 @@ export const atPlace = (known: Knowledge, place: string): string =>
 export const placeName = (known: Knowledge, place: string): string => known.words.places[place] ?? place;
 export const stateName = (known: Knowledge, state: string): string => known.words.states[state]?.name ?? state;
 export const pointName = (known: Knowledge, point: string): string => known.points.get(point)?.text.name ?? point;
-export const gaugeName = (known: Knowledge, gauge: string): string => known.words.gauges[gauge] ?? gauge;
 
 /** The question of a point for who looks; the technician's where a sheet words it once for all. */
 export function questionOf(text: PointText, who: Audience): string {
@@ -151,9 +150,6 @@ export function becauseSays(known: Knowledge, id: string, who: Audience): string
   return known.complaints?.texts[id]?.name ?? known.words.gates[id]?.name ?? ruleSays(known, id, who);
 }
 
-/** Conditions write `_` where ids of facts have `-`. */
-export const factId = (name: string): string => name.replaceAll("_", "-");
-
 /** An id nobody has words for, at least without its signs: `wheel fixing`. */
 export const plainWord = (id: string): string => id.slice(id.lastIndexOf(".") + 1).replaceAll(/[-_]/g, " ");
 
@@ -165,17 +161,6 @@ export function ruleSays(known: Knowledge, rule: string, who: Audience): string 
   if (own) return who === "owner" && own.owner !== undefined ? own.owner : own.says;
   const fault = known.rules.get(rule)?.fault;
   return fault === undefined ? t("app.a-rule") : faultSays(known, fault, [rule], who).says;
-}
-
-/** Name of a job and what is done, in the words of who reads. */
-export function jobSays(
-  known: Knowledge,
-  job: string,
-  who: Audience,
-): { readonly name: string; readonly does: string } {
-  const text = known.jobs.get(job)?.texts.jobs[job];
-  if (!text) return { name: job, does: "" };
-  return { name: text.name, does: who === "owner" && text.owner !== undefined ? text.owner : text.does };
 }
 
 /** Which of the five kinds of reply a field takes. */

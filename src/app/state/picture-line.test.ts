@@ -3,7 +3,8 @@ import { bench, benchVisit, until } from "../../../tests/support/app-bench.js";
 import type { PictureKeeper, PictureOutcome } from "../../core/record/photo.js";
 import { openPictureLine, type PictureSource } from "./picture-line.js";
 import { unsortedCount } from "./pictures-view.js";
-import { sortPictures, undo } from "./visit-acts.js";
+import { undo } from "./reply-acts.js";
+import { sortPictures } from "./visit-acts.js";
 
 const source = (name: string): PictureSource => Object.assign(new Blob([name]), { name });
 const spot = { point: "hub.spin", place: "FR", state: "w7-hang" };

@@ -5,11 +5,12 @@ import { foldVisit } from "../../core/record/index.js";
 import type { Audience, ReplyKey, ReplyValue } from "../../core/terms/index.js";
 import { nothingJudged } from "./before-judging.js";
 import { gateBefore, mayEnterSeveral } from "./gates.js";
+import { reply } from "./reply-acts.js";
 import { type Looking, roundView } from "./round-view.js";
 import { differing, isAnswered, wordsAfter } from "./standing.js";
 import { nextOpen, stopsOf, whereToGoOn } from "./stops.js";
 import { restOfPlace, sameElsewhere } from "./sweep.js";
-import { note, reply } from "./visit-acts.js";
+import { note } from "./visit-acts.js";
 
 const known = miniKnowledge();
 const tree = miniTree();

@@ -1,11 +1,6 @@
-/**
- * What a person can do in a visit, each as one act of the journal. Every act is drafted from the folded visit at the
- * moment its turn comes; nothing is judged here.
- */
+/** What a person can do in a visit beside replying (reply-acts.ts), each as one act of the journal. Judges nothing. */
 import {
-  type Act,
   type Bodies,
-  type Draft,
   draftClose,
   draftComplaint,
   draftNote,
@@ -14,55 +9,24 @@ import {
   draftRedo,
   draftRegrade,
   draftReopen,
-  draftReply,
   draftSettle,
   draftSheet,
   draftSound,
   draftTold,
-  draftUndo,
   type IdText,
   type KeptBytes,
   type Odometer,
   type Step,
-  type VisitState,
 } from "../../core/record/index.js";
 import type { PictureOutcome } from "../../core/record/photo.js";
-import type { Grade, ReplyKey, ReplyValue } from "../../core/terms/index.js";
+import type { Grade, ReplyKey } from "../../core/terms/index.js";
 import { FROZEN_TYPE, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal } from "./journal.js";
 import type { PictureSpot } from "./picture-spot.js";
+import { act } from "./reply-acts.js";
 import type { PointAt } from "./standing.js";
-import type { UnkeptWhat } from "./unkept.js";
 
-/** Keeps what `make` drafts from the visit as it then is; of a visit that is not here nothing is kept. */
-function act(
-  journal: Journal,
-  stream: string,
-  what: UnkeptWhat,
-  make: (act: Act, visit: VisitState) => readonly Draft[],
-  blobs?: readonly KeptBytes[],
-): Promise<boolean> {
-  // Asked for before the act takes its turn, so that the visit is read by then.
-  const kept = journal.keptVisit(stream);
-  return journal.keep(what, (one) => {
-    const visit = kept.peek();
-    if (visit.is !== "open") return { drafts: [] };
-    return { drafts: make(one, visit.state), ...(blobs ? { blobs } : {}) };
-  });
-}
-
-/** One reply, or null to take it back. */
-export const reply = (journal: Journal, stream: string, key: ReplyKey, value: ReplyValue | null): Promise<boolean> =>
-  act(journal, stream, "a-reply", (one, visit) => [draftReply(one, visit, key, value)]);
-
-/** Several replies in one deliberate step: undone together. */
-export const replyAll = (
-  journal: Journal,
-  stream: string,
-  replies: readonly { readonly key: ReplyKey; readonly value: ReplyValue }[],
-): Promise<boolean> =>
-  act(journal, stream, "a-reply", (one, visit) => replies.map(({ key, value }) => draftReply(one, visit, key, value)));
-
+/** Settles replies that differ by the one that is right. */
 export const settle = (journal: Journal, stream: string, key: ReplyKey, chosen: IdText): Promise<boolean> =>
   act(journal, stream, "a-reply", (one, visit) => [draftSettle(one, visit, key, chosen)]);
 
@@ -158,9 +122,7 @@ export async function addSheet(
   return act(journal, stream, "an-entry", (one, visit) => [draftSheet(one, visit, sheet)], [blob]);
 }
 
-/** Undoes one step; `redo` brings an undone one back. */
-export const undo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>
-  act(journal, stream, "an-entry", (one, visit) => draftUndo(one, visit, step.ids));
+/** Brings an undone step back. */
 export const redo = (journal: Journal, stream: string, step: Pick<Step, "ids">): Promise<boolean> =>
   act(journal, stream, "an-entry", (one, visit) => draftRedo(one, visit, step.ids));
 

@@ -10,7 +10,8 @@ import { day, decimalComma, fill, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
-import { atPlace, capital, faultSays, jobSays, placeName, pointName } from "./knowledge.js";
+import { jobSays } from "./job-words.js";
+import { atPlace, capital, faultSays, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 
 export interface JobLine {

@@ -96,7 +96,9 @@ test("the dark theme by system and by choice is the same", () => {
 });
 
 const sheets = readdirSync(folder).filter((name) => name.endsWith(".css"));
-const styles = sheets.filter((name) => name !== "index.css").map((name) => readFileSync(folder + name, "utf8"));
+/** These two only name the others. */
+const GATHERING = ["index.css", "later.css"];
+const styles = sheets.filter((name) => !GATHERING.includes(name)).map((name) => readFileSync(folder + name, "utf8"));
 
 test("every token used is defined, or set where it is used", () => {
   const all = styles.join("\n");
@@ -107,9 +109,10 @@ test("every token used is defined, or set where it is used", () => {
   expect([...new Set(missing)]).toEqual([]);
 });
 
-test("index.css brings in every sheet", () => {
-  const index = readFileSync(`${folder}index.css`, "utf8");
-  expect(sheets.filter((name) => name !== "index.css" && !index.includes(`"./${name}"`))).toEqual([]);
+test("every sheet is brought in once, with the start or for later screens", () => {
+  const [index, later] = ["index.css", "later.css"].map((name) => readFileSync(folder + name, "utf8"));
+  const broughtIn = [...`${index}${later}`.matchAll(/@import "\.\/([\w-]+\.css)"/g)].map((m) => m[1]);
+  expect(broughtIn.sort()).toEqual(sheets.filter((name) => !GATHERING.includes(name)).sort());
 });
 
 test("hue stands in the signal-word panels alone", () => {

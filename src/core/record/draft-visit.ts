@@ -1,9 +1,9 @@
 /** Drafts of entries about a visit. What a draft replaces is read off the folded visit. Refuses to judge. */
-import type { Grade, ReplyKey, ReplyValue } from "../terms/index.js";
+import type { ReplyKey, ReplyValue } from "../terms/index.js";
 import type { Act, Bodies, CarState, Draft, FrozenSheet, IdText, Odometer, VisitState } from "./contract.js";
 import { draft, noMixing, standingIds } from "./draft.js";
 import { ALL_FIELDS } from "./fold-visit.js";
-import { faultKey, idText } from "./identity.js";
+import { idText } from "./identity.js";
 import { replySlot } from "./kinds.js";
 import { standingIn } from "./standing.js";
 
@@ -84,34 +84,3 @@ export function draftPicture(
 /** A sound whose bytes are handed to the store together with this draft. */
 export const draftSound = (act: Act, visit: VisitState, sound: Said<"sound">): Draft =>
   draft(act, visit.stream, "sound", { ...sound, replaces: [] });
-
-/** A grade by hand, with its reason; null gives the rules' own grade back. */
-export function draftRegrade(
-  act: Act,
-  visit: VisitState,
-  regrade: { readonly fault: string; readonly place: string; readonly grade: Grade | null; readonly reason: string },
-): Draft {
-  const slot = `regrade|${faultKey(regrade.fault, regrade.place)}`;
-  return draft(act, visit.stream, "regrade", { ...regrade, replaces: standingIds(visit, slot) });
-}
-
-/** A caution was read to, or by, the person concerned. */
-export const draftTold = (act: Act, visit: VisitState, caution: string): Draft =>
-  draft(act, visit.stream, "caution.told", { caution });
-
-/** Closes the visit with its judgement (a blob) and the version that judged. */
-export function draftClose(
-  act: Act,
-  visit: VisitState,
-  judged: { readonly assessment: string; readonly engine: string },
-): Draft {
-  return draft(act, visit.stream, "visit.closed", { ...judged, replaces: standingIds(visit, "closing|") });
-}
-
-export function draftReopen(act: Act, visit: VisitState, reason: string): Draft {
-  return draft(act, visit.stream, "visit.reopened", { reason, replaces: standingIds(visit, "closing|") });
-}
-
-/** Judges the visit by other sheets and limits from here on; before and after are blobs of the judgements. */
-export const draftJudgedAgain = (act: Act, visit: VisitState, judged: Required<Bodies["visit.judged-again"]>): Draft =>
-  draft(act, visit.stream, "visit.judged-again", judged);

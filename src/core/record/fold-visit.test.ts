@@ -3,21 +3,17 @@ import { act, HASH_A, HASH_B, HASH_C, key, notReached, opening, reading, words }
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../terms/index.js";
 import type { Draft, IdText, VisitState } from "./contract.js";
+import { draftClose, draftJudgedAgain, draftRegrade, draftReopen, draftTold } from "./draft-judged.js";
 import {
-  draftClose,
   draftComplaint,
   draftDate,
-  draftJudgedAgain,
   draftNote,
   draftOdometer,
   draftPicture,
-  draftRegrade,
-  draftReopen,
   draftReply,
   draftSettle,
   draftSheet,
   draftSound,
-  draftTold,
   draftVisit,
 } from "./draft-visit.js";
 import { foldVisit } from "./fold-visit.js";

@@ -11,7 +11,6 @@ import type { Engine, Mode, WideShelf } from "./engine.js";
 import { removeOn } from "./erase-on.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";
 import { ledgerOf } from "./ledger.js";
-import { receiveOn } from "./receive-on.js";
 import type { Head, Touched } from "./shelf.js";
 import type { Change, EraseWhat, Heads, KeptBytes, Received, Store } from "./store.js";
 import { markOf, summaries } from "./summaries-on.js";
@@ -68,6 +67,8 @@ export function storeOn(engine: Engine): Store {
     const problems = [...entries.flatMap((logged) => faultsOf(logged)), ...(await wrongHashes(engine, blobs))];
     if (problems.length > 0) return fail(...problems);
     const spare = engine.nonce();
+    // Few sessions take anything in. Fetched before the transaction: that one waits for nothing but its own requests.
+    const { receiveOn } = await import("./receive-on.js");
     const result = await changing("keep", (shelf, touched) => receiveOn(shelf, entries, blobs, spare, touched));
     if (result.ok && result.value.newWriter !== undefined) beliefs.forgetAll();
     return result;

@@ -5,9 +5,9 @@ import { foldCar } from "./fold-car.js";
 import { foldHouse } from "./fold-house.js";
 import { foldVisit } from "./fold-visit.js";
 import { isDemo, isStub, streamKind } from "./identity.js";
+import { lookedOn } from "./looked.js";
 import { differ } from "./same-value.js";
 import { compareStamps, FIRST_STAMP } from "./time.js";
-import { lookedOn } from "./to-assess.js";
 
 interface SummaryOfAny {
   readonly stream: string;

@@ -4,7 +4,8 @@ import { SampleLog } from "../../../tests/store/sample-log.js";
 import { draftCar } from "./draft.js";
 import { draftFact, draftLimit, draftPlace } from "./draft-car.js";
 import { draftComplaint, draftDate, draftReply, draftVisit } from "./draft-visit.js";
-import { figureOf, toAssessInput } from "./to-assess.js";
+import { figureOf } from "./looked.js";
+import { toAssessInput } from "./to-assess.js";
 
 const limit = { limit: "lim.float-unit", value: "0.10", unit: "mm", basis: "maker" } as const;
 

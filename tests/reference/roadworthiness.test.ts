@@ -82,3 +82,10 @@ test("a rule explains a grade of an item it names, and in words", () => {
   );
   expect(without.map((rule) => rule.id)).toEqual([]);
 });
+
+test("what the Directive grades as dangerous and nothing less is never milder than major", () => {
+  const only = answering.filter((rule) => published.items[itemOf(rule)]?.join() === "dangerous");
+  expect(only.length).toBeGreaterThan(0);
+  const milder = only.filter((rule) => gradesOf(rule).some((it) => levelOf(it) < levelOf("major")));
+  expect(milder.map((rule) => rule.id)).toEqual([]);
+});

@@ -20,9 +20,19 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
 /**
  * What is no screen and weighed apart: the judging that is fetched with the first reply, and the parsers and checkers
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
- * and the catalogue of words (the screen itself is there already when it opens).
+ * and the catalogue of words (the screen itself is there already when it opens). A sheet with its texts is no screen
+ * either: a visit freezes it whole.
  */
-const APART = { judging: "32 kB", "plan-editions": "40 kB", "sheet-file": "96 kB", "reading-over": "26 kB" };
+const APART = {
+  judging: "32 kB",
+  "plan-editions": "40 kB",
+  "sheet-file": "96 kB",
+  "reading-over": "26 kB",
+  brk: "36 kB",
+  corr: "24 kB",
+  drn: "24 kB",
+  susp: "28 kB",
+};
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";
 
 export default [

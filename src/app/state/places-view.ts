@@ -2,8 +2,8 @@
 import { type CarState, placesOf, placesOnceAdded } from "../../core/record/index.js";
 import {
   type BareCommon,
-  buildPlaces,
   type BareCommonTexts,
+  buildPlaces,
   type PlaceChange,
   type PlaceDef,
   type PlaceTree,

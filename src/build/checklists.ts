@@ -3,13 +3,16 @@
  * build with file:line:column. Knows nothing of screens.
  */
 import { isAbsolute, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
 import type { Plugin, ViteDevServer } from "vite";
-import { type Surroundings, tell } from "../core/sheet/author.js";
+import { type Surroundings, tell, weave } from "../core/sheet/author.js";
 import type { BareCommonTexts, Common, Complaints, Plans } from "../core/sheet/run.js";
 import { type Checklists, type Loading, loadChecklists } from "./load-checklists.js";
 
 /** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
 const NAME = "virtual:leadlamp/";
+/** Where what was woven is taken apart on the phone. */
+const UNWEAVE = fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url));
 /** Rollup's mark for modules without a file. */
 const RESOLVED = "\0";
 
@@ -66,21 +69,24 @@ function forget(server: ViteDevServer): void {
 export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
-  if (name === "common") return dataModule("common", withoutPlans(lists.common));
+  if (name === "common") return wovenModule("common", withoutPlans(lists.common), commonTexts(lists.commonWithTexts));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
   if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
   if (first === "sheet" || first === "plans") {
-    const built = lists.sheets.find((s) => s.sheet.id === second)?.built;
-    return (
-      built && (first === "sheet" ? dataModule("sheet", withoutPlans(built)) : dataModule("plans", plansOf(built)))
-    );
+    const listed = lists.sheets.find((s) => s.sheet.id === second);
+    if (!listed) return undefined;
+    return first === "sheet"
+      ? wovenModule("sheet", withoutPlans(listed.built), listed.sheet.texts)
+      : dataModule("plans", plansOf(listed.built));
   }
   if (first !== "texts" || second === undefined) return undefined;
   const texts =
     third === "common"
       ? commonTexts(lists.commonWithTexts)
       : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
-  return texts && Object.hasOwn(texts, second) ? dataModule("texts", texts[second]) : undefined;
+  if (!texts || !Object.hasOwn(texts, second)) return undefined;
+  if (second !== wovenLanguage(texts)) return dataModule("texts", texts[second]);
+  return `export { texts } from ${JSON.stringify(NAME + (third === "common" ? "common" : `sheet/${third}`))};\n`;
 }
 
 interface Planned {
@@ -110,6 +116,27 @@ function complaintsModule(language: string, { complaints: listed, texts }: Commo
 const dataModule = (name: string, data: unknown): string =>
   `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(data))});\n`;
 
+/** The language whose texts lie beside what they are of. */
+const wovenLanguage = (texts: Readonly<Record<string, unknown>>): string => Object.keys(texts).sort()[0] ?? "";
+
+/** What a visit freezes and its words as one text: an id beside its words squeezes best. */
+function wovenModule<Name extends "common" | "sheet">(
+  name: Name,
+  built: Readonly<Record<Name, object>>,
+  texts: Readonly<Record<string, object>>,
+): string {
+  const { [name]: data, ...head } = built;
+  const woven = weave({ ...(data as object) }, { ...texts[wovenLanguage(texts)] });
+  return [
+    `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
+    `const { head, woven } = JSON.parse(${JSON.stringify(JSON.stringify({ head, woven }))});`,
+    "const [data, texts] = unweave(woven);",
+    `const ${name} = { ...head, ${name}: data };`,
+    `export { ${name}, texts };`,
+    "",
+  ].join("\n");
+}
+
 function indexModule(lists: Checklists): string {
   const sheets = lists.sheets.map(({ built, sheet }) => {
     const { id, label, texts } = sheet;
@@ -119,7 +146,6 @@ function indexModule(lists: Checklists): string {
       label,
       edition: built.edition,
       titles: each(texts, (t) => t.title),
-      about: each(texts, (t) => t.about),
     };
     return `  { ...${JSON.stringify(head)}, ${loading(`sheet/${id}`, "sheet", `plans/${id}`)}, texts: ${own} }`;
   });

@@ -45,7 +45,6 @@ export function miniShelf(): Shelf {
         label: "Hub 1",
         edition: hub.edition,
         titles: { en: "Hubs" },
-        about: { en: "" },
         load: async () => hub,
         source: async () => ({ sheet: hub.sheet, edition: hub.edition }),
         texts: { en: async () => inEnglish.sheet },

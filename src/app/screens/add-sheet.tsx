@@ -30,7 +30,7 @@ export function AddSheet({ on, sheets, open, onClose }: AddSheetProps) {
   return (
     <Sheet open={open} title={t("visit.add-sheet")} closeWords={t("app.close")} onClose={onClose}>
       {sheets.map((sheet) => (
-        <ListRow key={sheet.id} title={sheet.title} second={sheet.about || undefined} onPress={() => void add(sheet)} />
+        <ListRow key={sheet.id} title={sheet.title} onPress={() => void add(sheet)} />
       ))}
     </Sheet>
   );

@@ -13,10 +13,12 @@ import { jobSays } from "../state/job-words.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
-import { FindingPictures } from "./finding-pictures.js";
 import { SpokenTitle, Top } from "./frame.js";
 import { GradeByHand } from "./grade-by-hand.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+
+const FindingPictures = lazy(() => import("./finding-pictures.js").then((file) => file.FindingPictures), Nothing);
 
 function LeadsTo({ on, view }: { readonly on: OnDesk; readonly view: FindingView }) {
   const jobs = on.desk.jobs.value.filter((due) =>

@@ -12,11 +12,13 @@ import { type FrozenSet, textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
 import { Plain } from "./frame.js";
-import { ChangeBands, JudgedBefore, SetBands } from "./judge-again-lines.js";
-import { OpeningScreen } from "./lazy.js";
+import { ChangeBands, SetBands } from "./judge-again-lines.js";
+import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { useLoaded } from "./use-loaded.js";
 import { useSheetsAtHand } from "./use-sheets.js";
+
+const JudgedBefore = lazy(() => import("./judged-before.js").then((file) => file.JudgedBefore), Nothing);
 
 /** What would be judged by, chosen where both have moved on, and what comes of it. */
 function Proposal({ on, frozen, moved }: { readonly on: OnDesk; readonly frozen: FrozenSet; readonly moved: Taken }) {

@@ -62,6 +62,7 @@ export function SheetScreen({ params }: { readonly params: ParamsOf<"sheet"> }) 
   const read = useLoaded(async () => sheet?.file(), `${params.sheet} ${sheet?.edition ?? ""}`);
   if (!sheet) return house.is === "opening" ? <OpeningScreen /> : <MissingScreen />;
   if (!read) return <OpeningScreen />;
+  const about = read.ok ? textsOf(read.value).about : "";
   const drop = (): void => {
     void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
   };
@@ -72,7 +73,7 @@ export function SheetScreen({ params }: { readonly params: ParamsOf<"sheet"> }) 
       title={sheet.title}
       second={t("sheet.edition", { edition: sheet.edition.slice(0, EDITION_SHOWN) })}
     >
-      {sheet.about !== "" && <p class="remark">{sheet.about}</p>}
+      {about !== "" && <p class="remark">{about}</p>}
       {read.ok ? (
         <Contents file={read.value} />
       ) : (

@@ -7,7 +7,6 @@ import { LANGUAGE, listedFile, type Shelf } from "./shelf.js";
 export interface SheetAtHand {
   readonly id: string;
   readonly title: string;
-  readonly about: string;
   readonly edition: string;
   readonly own: boolean;
   readonly file: () => Promise<Result<FrozenSheetFile>>;
@@ -43,14 +42,13 @@ export function sheetsAtHand(
       if (!blob.value) return fail({ code: "app.frozen-missing", where: {}, params: { blob: kept.blob } });
       return readFrozen("leadlamp-frozen-sheet/1", blob.value.bytes);
     };
-    return [{ id, title: kept.label, about: "", edition: kept.edition, own: true, file }];
+    return [{ id, title: kept.label, edition: kept.edition, own: true, file }];
   });
   const listed = shelf.sheets
     .filter((sheet) => !own.some((one) => one.id === sheet.id))
     .map((sheet) => ({
       id: sheet.id,
       title: sheet.titles[LANGUAGE] ?? sheet.label,
-      about: sheet.about[LANGUAGE] ?? "",
       edition: sheet.edition,
       own: false,
       file: async (): Promise<Result<FrozenSheetFile>> => ok(await listedFile(sheet)),

@@ -12,3 +12,4 @@ export { Common, Sheet } from "./schema.js";
 export { type Digest, sealCommon, sealSheet } from "./seal.js";
 export { parseCommon, parseSheet } from "./shape.js";
 export { type Path, pathText, type SpotOf } from "./source.js";
+export { weave } from "./weave.js";

@@ -44,7 +44,6 @@ export interface ListedSheet {
   readonly edition: string;
   /** By language. */
   readonly titles: Readonly<Record<string, string>>;
-  readonly about: Readonly<Record<string, string>>;
   readonly load: () => Promise<BuiltSheet>;
   /** The same without its plans: what a visit freezes. */
   readonly source: () => Promise<Omit<BuiltSheet, "plans" | "planVersion">>;

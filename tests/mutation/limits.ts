@@ -27,7 +27,7 @@ export async function mutateLimits(sheets: readonly string[], say: (text: string
     if (sheets.length > 0 && !sheets.includes(loaded.sheet.id)) continue;
     say(`limits of ${loaded.sheet.id} …`);
     const mutants = loaded.sheet.limits.flatMap(mutantsOf);
-    const byFacts = mutants.filter((mutant) => !factsNotice(mutant));
+    const pastFacts = mutants.filter((mutant) => !factsNotice(mutant));
     const notByCases = mutants.filter((mutant) => !casesNotice(lists, loaded, mutant));
     const tally = (of: string, survivors: readonly Mutant[]): Tally => ({
       of: `${loaded.sheet.id} limits, ${of}`,
@@ -37,10 +37,11 @@ export async function mutateLimits(sheets: readonly string[], say: (text: string
     tallies.push(
       tally(
         "facts and cases",
-        byFacts.filter((mutant) => notByCases.includes(mutant)),
+        pastFacts.filter((mutant) => notByCases.includes(mutant)),
       ),
       tally("cases alone", notByCases),
     );
+    say(`  ${mutants.length} changed, ${pastFacts.length} past the facts, ${notByCases.length} past the cases`);
   }
   return tallies;
 }

@@ -9,6 +9,8 @@ export type Said = Readonly<Record<string, string | readonly string[] | number>>
 export interface Brought {
   readonly at: string;
   readonly says: (value: number) => Said;
+  /** What was said at the last visit, 1000 km ago. */
+  readonly before?: Said;
 }
 
 /** Twelve figures: beyond any gauge, short of the noise of binary fractions. */
@@ -85,6 +87,10 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     at: "FL",
     says: (value) => ({ "susp.ride-height@FL": mm(200), "susp.ride-height@FR": mm(200 + value) }),
   },
+  "susp.toe_visit": { ...plain("susp.toe-camber@axle-F", "mm"), before: { "susp.toe-camber@axle-F": "0 mm" } },
+  "susp.long_since": plain("susp.age", "a"),
+  "susp.joint_run": plain("susp.age.km", "km"),
+  "whl.float_rise": { ...plain("whl.float@FL", "mm"), before: { "whl.float@FL": "0 mm" } },
   "susp.toe_shift": {
     at: "axle-F",
     says: (value) => ({ "susp.toe-camber@axle-F": mm(value), "susp.toe-last@axle-F": mm(0) }),

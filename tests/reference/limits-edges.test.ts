@@ -48,8 +48,11 @@ function gradeAt(limit: Limit, value: number): Grade | null | "no reading" | "no
   if (brought === undefined) throw new Error(`limits-brought.ts does not say how ${limit.of} is brought about`);
   const { says = {}, facts = {} } = APPLIES[limit.id] ?? {};
   const said = replies(engine, { ...brought.says(value), ...says }).map(ideal);
+  const before = brought.before && replies(engine, brought.before).map(ideal);
   const { assessment } = reassess(untouched, {
     ...untouched.input,
+    odometer: { value: 101_000, unit: "km" },
+    earlier: before ? [{ at: "2025-06-01T10:00:00Z", odometer: { value: 100_000, unit: "km" }, replies: before }] : [],
     car: { facts, limits: [] },
     replies: said,
   });

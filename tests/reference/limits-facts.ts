@@ -92,12 +92,18 @@ const SUSP: readonly LimitFact[] = [
   fact("toe-shift", "mm", ">", [null, null, 2, null], CP),
   own("camber-diff", "deg", ">", [0.5, 1, null, null], "asked in the notes, no figure there"),
   fact("joint-age", "a", "≥", [8, 15, null, null], CP),
+  // Stood for ten years with fluid and bearings due: the whole car is.
+  fact("joint-age-all", "a", "≥", [10, null, null, null], CP),
+  // Worn again within 10 000 km: alignment or lock-up.
+  fact("rodend-early", "km", "<", [10_000, null, null, null], CP),
+  fact("toe-visit", "mm", ">", [null, null, 2, null], CP),
 ];
 
 const WHL: readonly LimitFact[] = [
   fact("float-taper", "mm", ">", [0.1, 0.13, 0.25, 0.8], borrowed("wheel-end guides, 0.001–0.005 in", "0.005 in")),
   fact("float-ang", "mm", ">", [0.02, 0.05, 0.1, 0.5], CP),
   fact("float-unit", "mm", ">", [null, 0.05, 0.1, 0.5], borrowed("one car manual page, 0.002 in", "0.002 in")),
+  fact("float-rise", "mm", ">", [null, 0.05, null, null], CP),
   fact("heat-diff", "K", "≥", [10, 20, 40, null], CP),
   // 50, 65 and 90 °C in air of 20 °C, judged as the rise.
   fact("heat-rise", "K", "≥", [50 - 20, 65 - 20, 90 - 20, null], CP),

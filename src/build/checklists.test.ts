@@ -1,6 +1,7 @@
 import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { build, createServer, type Rolldown } from "vite";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { MINI_COMMON, MINI_SHEET } from "../../tests/support/mini-parts.js";
@@ -80,6 +81,8 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
   expect(modules.map((m) => m.sort()).sort()).toEqual(
     [
       ["/entry.js", "virtual:leadlamp/index"],
+      // What takes data and words apart again.
+      [fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url))],
       ["virtual:leadlamp/common"],
       ["virtual:leadlamp/complaints/en"],
       ["virtual:leadlamp/plans/common"],

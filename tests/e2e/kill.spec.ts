@@ -8,13 +8,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { expect, type Page, test } from "@playwright/test";
-import { t } from "../../src/app/texts/index.js";
 import { serve } from "../../src/cli/serve.js";
 import { type Chance, chance } from "../support/chance.js";
 import { acknowledged, inDatabase, logKept, settingsInDatabase } from "../support/kept-log.js";
 import { type Killable, openKillable } from "../support/killable.js";
 import { watchOffences } from "../support/offences.js";
-import { pressable, Walker } from "../support/walker.js";
+import { onward, Walker } from "../support/walker.js";
 
 const KILLS = Number(process.env["LEADLAMP_KILLS"] ?? 12);
 const SEED = Number(process.env["LEADLAMP_SEED"] ?? 20261125);
@@ -24,9 +23,7 @@ const LONGEST_LIFE_MS = 2_500;
 /** Presses replies and walks on, as fast as the app lets it, until the browser is gone. */
 async function pressUntilKilled(page: Page, luck: Chance): Promise<void> {
   const walker = new Walker(page, "");
-  const next = pressable(page, t("round.next"))
-    .or(pressable(page, t("round.next-place")))
-    .first();
+  const next = onward(page);
   const wishes = { timeout: 500, force: true, noWaitAfter: true };
   for (;;) {
     const reply = walker.replies().nth(luck.whole(0, 4));

@@ -32,6 +32,13 @@ export interface Pressed {
 export const pressable = (page: Page | Locator, words: string | RegExp): Locator =>
   page.getByRole("button", { name: words }).or(page.getByRole("link", { name: words }));
 
+/** What leads on from the open point: the next one here, the next place, or how the car must stand now. */
+export const onward = (page: Page): Locator =>
+  pressable(page, t("round.next"))
+    .or(pressable(page, t("round.next-place")))
+    .or(pressable(page, new RegExp(`^${t("round.now", { state: "" })}`)))
+    .first();
+
 export class Walker {
   constructor(
     readonly page: Page,
@@ -168,9 +175,7 @@ export class Walker {
   /** Leaves the open point for the next one, of this place or the next. */
   async goOn(): Promise<void> {
     const before = this.page.url();
-    const next = pressable(this.page, t("round.next"))
-      .or(pressable(this.page, t("round.next-place")))
-      .first();
+    const next = onward(this.page);
     // The round goes on by itself once a point is complete; whichever is first.
     await expect(async () => {
       if (this.page.url() === before) await next.click({ timeout: 500 });

@@ -47,7 +47,7 @@ const listed = (subject: string, fn: TradeFunction) => ({
 });
 
 /** A source in one line. */
-export function sourceText({ basis, document, clause, note }: Source): string {
+function sourceText({ basis, document, clause, note }: Source): string {
   const from = {
     published: "published",
     practice: "common practice, no source",

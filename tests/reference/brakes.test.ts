@@ -80,3 +80,8 @@ test("steering play of 13 mm on a 380 mm wheel is 3.92°, and 11.6 mm on one of 
   expect(figure("steering_play_allowed(box, 15 in)")).toBeCloseTo(75.2, 1);
   expect(refused("steering_play_angle(400, 380)")).toEqual(["trade.over-argument"]);
 });
+
+test("hub and disc may cancel: the disc's own run-out is never told as none because the hub's is larger", () => {
+  expect(figure("disc_run_out_own(0.10, 0.04)")).toBeCloseTo(0.06, 9);
+  expect(figure("disc_run_out_own(0.04, 0.10)")).toBeCloseTo(0.06, 9);
+});

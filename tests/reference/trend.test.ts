@@ -72,3 +72,19 @@ test("wear that comes back points to a new part; readings at one time to nothing
   expect(refused("wear_rate([3, 3], [1, 2])")).toEqual(["trade.same-time"]);
   expect(refused("wear_rate([1, 2, 3], [1, 2])")).toEqual(["trade.unequal-lists"]);
 });
+
+test("earliest and latest do not depend on the order, and wear that goes up is its mirror", () => {
+  const args = ["limit_reached_earliest", "limit_reached_latest"] as const;
+  for (const name of args) {
+    const down = figure(`${name}([0, 12], [10, 8.2], 3, 0.13)`);
+    expect(figure(`${name}([12, 0], [8.2, 10], 3, 0.13)`)).toBeCloseTo(down, 9);
+    expect(figure(`${name}([0, 12], [-10, -8.2], -3, 0.13)`)).toBeCloseTo(down, 9);
+    expect(refused(`${name}([4, 4], [10, 8.2], 3, 0.13)`)).toEqual(["trade.same-time"]);
+  }
+});
+
+test("readings that lead away from the limit give no date in the past", () => {
+  expect(refused("limit_reached([1, 2, 3], [8, 8.5, 9], 3)")).toEqual(["trade.leads-away"]);
+  // Passed between two readings: that is a date.
+  expect(figure("limit_reached([0, 10], [10, 2], 3)")).toBeCloseTo(8.75, 9);
+});

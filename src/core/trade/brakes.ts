@@ -139,15 +139,15 @@ export const BRAKES = [
   }),
   row({
     name: "disc_run_out_own",
-    says: "The disc's own run-out, the hub's taken off",
+    says: "The disc's own run-out at the least, the hub's taken off",
     arguments: [
       { name: "disc", says: "Run-out at the disc", kind: "length", from: 0, to: 10 },
       { name: "hub", says: "Run-out of the hub face at the same radius", kind: "length", from: 0, to: 10 },
     ],
     gives: "length",
-    formula: "at least disc − hub: the two may add or cancel, so turn the disc on the hub and measure again",
+    formula: "at least |disc − hub|: the two may add or cancel, so turn the disc on the hub and measure again",
     source: practice("a disc is turned on its hub and measured again; the highest and lowest give hub and disc"),
-    work: (disc, hub) => Math.max(0, disc - hub),
+    work: (disc, hub) => Math.abs(disc - hub),
   }),
   row({
     name: "pad_taper",

@@ -22,10 +22,8 @@ export const refusal = (code: string, params: Problem["params"] = {}): Problem =
  * `trade.no-answer` where the figures have no finite one.
  */
 export function calculate(fn: TradeFunction, given: readonly Given[]): Calculated {
-  if (given.length !== fn.arguments.length)
-    return fail(
-      refusal("arguments", { of: fn.name, expected: fn.arguments.map(({ name }) => name), given: given.length }),
-    );
+  const miscounted = wrongCount(fn, given.length);
+  if (miscounted) return fail(miscounted);
   const faults = fn.arguments.flatMap((argument, index) => {
     const value = given[index];
     return value === undefined ? [] : faultsOf(fn, argument, value);
@@ -36,6 +34,12 @@ export function calculate(fn: TradeFunction, given: readonly Given[]): Calculate
   if (typeof result === "number" && !Number.isFinite(result)) return fail(refusal("no-answer", { of: fn.name }));
   return ok(result);
 }
+
+/** Too few or too many arguments, as a problem. */
+export const wrongCount = (fn: TradeFunction, given: number): Problem | undefined =>
+  given === fn.arguments.length
+    ? undefined
+    : refusal("arguments", { of: fn.name, expected: fn.arguments.map(({ name }) => name), given });
 
 function faultsOf(fn: TradeFunction, argument: Argument, value: Given): readonly Problem[] {
   const told = { of: fn.name, argument: argument.name };

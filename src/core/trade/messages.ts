@@ -30,6 +30,7 @@ export const TRADE_MESSAGES: Readonly<Record<string, string>> = {
   "trade.date-decade": "{of}: “{found}” has three figures and names no decade: {years}. Ask for the least age instead.",
   "trade.same-time": "{of}: all readings are from the same {argument}; they need time or distance between them.",
   "trade.no-trend": "{of}: wear can't be told from the {argument} yet.",
+  "trade.leads-away": "{of}: the readings lead away from the {argument}; it is not reached this way.",
   "trade.unequal-lists": "{of}: {found} {argument} for {expected} times; each time needs one.",
 };
 

@@ -5,7 +5,7 @@
 import { nearest } from "../terms/author.js";
 import { fail, ok, type Problem, type Result } from "../terms/index.js";
 import { canonicalUnit, type Quantity, readTyped } from "../units/index.js";
-import { calculate, refusal } from "./calculate.js";
+import { calculate, refusal, wrongCount } from "./calculate.js";
 import { type Argument, type Given, type Gives, isList, isWordArgument, type TradeFunction } from "./contract.js";
 import { TRADE_TABLE } from "./table.js";
 
@@ -110,6 +110,8 @@ function reader(text: string) {
 function worked(call: Extract<Piece, { is: "call" }>): Result<Reckoned> {
   const fn = TRADE_TABLE.get(call.name);
   if (!fn) return fail(refusal("unknown", { name: call.name, expected: nearest(call.name, TRADE_TABLE.keys()) }));
+  const miscounted = wrongCount(fn, call.parts.length);
+  if (miscounted) return fail(miscounted);
   const given: Given[] = [];
   const problems: Problem[] = [];
   for (const [index, part] of call.parts.entries()) {
@@ -120,8 +122,7 @@ function worked(call: Extract<Piece, { is: "call" }>): Result<Reckoned> {
     else problems.push(...value.problems);
   }
   if (problems.length > 0) return fail(...problems);
-  const extra = call.parts.slice(fn.arguments.length).map(() => 0);
-  const result = calculate(fn, [...given, ...extra]);
+  const result = calculate(fn, given);
   return result.ok ? ok({ value: result.value, of: fn }) : result;
 }
 

@@ -79,6 +79,33 @@ const unequal = (x: readonly number[], y: readonly number[]) =>
   x.length === y.length
     ? undefined
     : refusal("unequal-lists", { argument: "readings", found: y.length, expected: x.length });
+
+/**
+ * When the limit is reached at the earliest (`sign` 1: the steepest line the uncertainty of the oldest and newest
+ * reading allows) or at the latest (−1: the flattest). Readings may come in any order and wear up or down.
+ */
+function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: number, sign: 1 | -1) {
+  const lists = unequal(x, y);
+  if (lists) return lists;
+  const inTime = x.flatMap((when, i) => [{ when, read: y[i] ?? Number.NaN }]).sort((a, b) => a.when - b.when);
+  const [first, last] = [inTime[0], inTime.at(-1)];
+  if (!first || !last || first.when === last.when) return refusal("same-time", { argument: "at" });
+  // Wear that goes up is wear that goes down seen in a mirror.
+  const way = last.read <= first.read ? 1 : -1;
+  const fall = way * (first.read - last.read) + sign * 2 * u;
+  if (fall <= 0) return refusal("no-trend", { argument: "readings" });
+  return last.when + ((way * (last.read - edge) - sign * u) * (last.when - first.when)) / fall;
+}
+
+/** Where the median line meets the limit; refused where it leads away from it. */
+function medianCrossing(x: readonly number[], y: readonly number[], edge: number) {
+  const line = medianLine(x, y);
+  if (!line) return refusal("same-time", { argument: "at" });
+  if (line.slope === 0) return refusal("no-trend", { argument: "readings" });
+  const crossing = (edge - line.intercept) / line.slope;
+  return crossing < Math.min(...x) ? refusal("leads-away", { argument: "limit" }) : crossing;
+}
+
 /** Part renewed or a doubtful reading: wear that comes back by more than chance. */
 const hasBreak = (y: readonly number[], u: number, falls: boolean): boolean =>
   y.some((value, i) => i > 0 && (falls ? value - (y[i - 1] ?? value) : (y[i - 1] ?? value) - value) > Math.SQRT2 * u);
@@ -100,42 +127,25 @@ export const TREND = [
     gives: "number",
     formula: "x = (limit − median intercept) / median slope",
     source: THEIL_SEN,
-    work: (x, y, edge) => {
-      const line = medianLine(x, y);
-      if (x.length !== y.length) return unequal(x, y) ?? Number.NaN;
-      if (!line) return refusal("same-time", { argument: "at" });
-      return line.slope === 0 ? refusal("no-trend", { argument: "readings" }) : (edge - line.intercept) / line.slope;
-    },
+    work: (x, y, edge) => unequal(x, y) ?? medianCrossing(x, y, edge),
   }),
   row({
     name: "limit_reached_earliest",
     says: "Earliest that two readings and their uncertainty allow",
     arguments: [at, readings, limit, uncertainty],
     gives: "number",
-    formula: "x₂ + (y₂ − U − L) Δx / ((y₁ + U) − (y₂ − U)), for wear that goes down",
+    formula: "x₂ + (y₂ − U − L) Δx / ((y₁ + U) − (y₂ − U)), for wear that goes down; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "the steepest line both readings' uncertainty allows" },
-    work: (x, y, edge, u) => {
-      const [x1, x2, y1, y2] = [x.at(0), x.at(-1), y.at(0), y.at(-1)];
-      if (x1 === undefined || x2 === undefined || y1 === undefined || y2 === undefined) return Number.NaN;
-      if (x.length !== y.length) return unequal(x, y) ?? Number.NaN;
-      const fall = y1 + u - (y2 - u);
-      return fall <= 0 ? refusal("no-trend", { argument: "readings" }) : x2 + ((y2 - u - edge) * (x2 - x1)) / fall;
-    },
+    work: (x, y, edge, u) => reachedAt(x, y, edge, u, 1),
   }),
   row({
     name: "limit_reached_latest",
     says: "Latest that two readings and their uncertainty allow",
     arguments: [at, readings, limit, uncertainty],
     gives: "number",
-    formula: "x₂ + (y₂ + U − L) Δx / ((y₁ − U) − (y₂ + U)), for wear that goes down",
+    formula: "x₂ + (y₂ + U − L) Δx / ((y₁ − U) − (y₂ + U)), for wear that goes down; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "none while the two are within their uncertainty" },
-    work: (x, y, edge, u) => {
-      const [x1, x2, y1, y2] = [x.at(0), x.at(-1), y.at(0), y.at(-1)];
-      if (x1 === undefined || x2 === undefined || y1 === undefined || y2 === undefined) return Number.NaN;
-      if (x.length !== y.length) return unequal(x, y) ?? Number.NaN;
-      const fall = y1 - u - (y2 + u);
-      return fall <= 0 ? refusal("no-trend", { argument: "readings" }) : x2 + ((y2 + u - edge) * (x2 - x1)) / fall;
-    },
+    work: (x, y, edge, u) => reachedAt(x, y, edge, u, -1),
   }),
   row({
     name: "limit_reached_fitted",

@@ -31,6 +31,8 @@ const VISIT = "visit:Zp81aTn0";
 const OTHER = "visit:b7Rr5eUc";
 /** Kinds added after the first file was frozen, and the file of their own. */
 const ADDED: Readonly<Record<string, string>> = { sound: "sound" };
+/** Kinds added after that; v3.test.ts holds them. */
+const LATER: ReadonlySet<string> = new Set(["finding", "visit.clock"]);
 const of = (...streams: string[]): readonly Logged[] => log.filter(({ stream }) => streams.includes(stream));
 
 test("every line of version 1 is read, and written again it is the same file", () => {
@@ -42,7 +44,7 @@ test("the files hold every kind of version 1, a stub, and what a later version w
   expect(added.ok ? [] : added.problems).toEqual([]);
   const kinds = new Set([...log, ...later].filter(isEntry).map(({ kind, v }) => `${kind} ${v}`));
   for (const kind of Object.keys(KINDS)) {
-    if (!(kind in ADDED)) expect(kinds, kind).toContain(`${kind} 1`);
+    if (!(kind in ADDED) && !LATER.has(kind)) expect(kinds, kind).toContain(`${kind} 1`);
   }
   expect([...kinds].filter((kind) => !isKind(kind.split(" ")[0] ?? "") || !kind.endsWith(" 1"))).toHaveLength(2);
   expect(log.filter((one) => !isEntry(one))).toHaveLength(1);

@@ -113,7 +113,16 @@ export type Because =
       readonly value: ReplyValue;
     }
   | { readonly kind: "found"; readonly fault: string; readonly place: string }
-  | { readonly kind: "raised"; readonly rule: string };
+  | { readonly kind: "raised"; readonly rule: string }
+  /** In a person's own words, off the list; `id` is the entry. */
+  | {
+      readonly kind: "own-words";
+      readonly words: string;
+      readonly reason: string;
+      readonly by: string;
+      readonly at: number;
+      readonly id: string;
+    };
 
 /** A point to look at next and why. */
 export interface Opened {
@@ -310,6 +319,23 @@ export interface JobOrder {
   readonly after: string;
   readonly place: string;
   readonly rule: string;
+}
+
+/** Something a person saw that no point asks for, graded by hand. */
+export interface OffList {
+  /** The name it keeps however often it is mended. */
+  readonly name: string;
+  readonly place: string;
+  readonly words: string;
+  readonly grade: Grade;
+  readonly reason: string;
+  readonly mustStand: boolean;
+  /** Whether it calls for a job; the words of that job are the record's. */
+  readonly hasJob: boolean;
+  /** Name of who saw it, when (ms since 1970), and the entry it comes from. */
+  readonly by: string;
+  readonly at: number;
+  readonly id: string;
 }
 
 /** A grade a person gave a fault by hand. */

@@ -5,9 +5,14 @@ import type { Placed } from "./findings.js";
 import { eachOnce } from "./keys.js";
 import type { Site } from "./site.js";
 
-/** Stated by every checked rule; these stand in for a sheet that leaves them out, on the careful side. */
-const CONSEQUENCE: Readonly<Record<Grade, Fault["consequence"]>> = { dangerous: 1, major: 2, minor: 3, advisory: 4 };
-const LIKELIHOOD: Fault["likelihood"] = "C";
+/** Stated by every checked rule; these stand in where nobody states them, on the careful side. */
+export const CONSEQUENCE: Readonly<Record<Grade, Fault["consequence"]>> = {
+  dangerous: 1,
+  major: 2,
+  minor: 3,
+  advisory: 4,
+};
+export const LIKELIHOOD: Fault["likelihood"] = "C";
 
 interface Group {
   readonly fault: string;
@@ -80,7 +85,7 @@ function faultOf(group: Group, isOpen: (o: Opened) => boolean): Fault {
 
 const rank = (p: Placed): number => (p.finding.grade === null ? -1 : GRADES.indexOf(p.finding.grade));
 
-function compareFaults(a: Fault, b: Fault): number {
+export function compareFaults(a: Fault, b: Fault): number {
   const by = GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade) || a.position - b.position;
   if (by !== 0) return by;
   const [x, y] = [`${a.fault}@${a.place}`, `${b.fault}@${b.place}`];

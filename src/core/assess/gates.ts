@@ -19,7 +19,7 @@ export interface ConditionRun {
 
 /** These acts put the car on the road: a dangerous fault or a caution not to drive shuts them. */
 const DRIVING: ReadonlySet<string> = new Set(["w4-road", "drive-away"]);
-const DO_NOT_DRIVE = "cau.dont-drive";
+export const DO_NOT_DRIVE = "cau.dont-drive";
 const CAR = "car";
 
 export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {

@@ -93,6 +93,24 @@ export interface HouseGauge {
   readonly tool?: string;
 }
 
+/** `from`: ISO 8601 with offset, so that the time left is the same after a kill. */
+export interface LookingTime {
+  readonly from: string;
+  readonly minutes: number;
+}
+
+/** Something seen that no point asks for, in one's own words and graded by who saw it. */
+export interface FreeFinding {
+  readonly place: string;
+  readonly words: string;
+  readonly grade: Grade;
+  readonly reason: string;
+  /** The car must not be driven. */
+  readonly mustStand: boolean;
+  /** What would put it right, in one's own words; `hours` as typed, with a decimal point. */
+  readonly job?: { readonly words: string; readonly hours?: string };
+}
+
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
 export interface Bodies {
   "car.begun": { readonly name: string };
@@ -164,6 +182,10 @@ export interface Bodies {
     readonly grade: Grade | null;
     readonly reason: string;
   };
+  /** `finding` is the name it keeps however often it is mended; the writer of its first entry makes it up. */
+  finding: Replaces & { readonly finding: string; readonly found: FreeFinding | null };
+  /** The time there is for looking, from when it began to run; null: no clock. */
+  "visit.clock": Replaces & { readonly clock: LookingTime | null };
   "caution.told": { readonly caution: string };
   /** `assessment`: blob of the judgement; `engine`: version that judged. */
   "visit.closed": Replaces & { readonly assessment: BlobHash; readonly engine: string };
@@ -255,6 +277,10 @@ export interface VisitState extends FoldedState {
   readonly sounds: readonly Stands<Bodies["sound"]>[];
   /** By `faultKey(fault, place)`. */
   readonly regrades: ReadonlyMap<string, readonly Stands<Bodies["regrade"] & { readonly grade: Grade }>[]>;
+  /** Findings off the list, by their names; several under one where people differ. */
+  readonly found: ReadonlyMap<string, readonly Stands<FreeFinding>[]>;
+  /** The time for looking; several where people differ. */
+  readonly clock: readonly Stands<LookingTime>[];
   readonly told: readonly Stands<Bodies["caution.told"]>[];
   /** Set while a closing stands and no reopening does. */
   readonly closed?: Stands<Bodies["visit.closed"]>;

@@ -1,6 +1,6 @@
-/** Drafts of entries about a visit's judgement: grades by hand, cautions told, closing, judging again. Refuses to judge. */
+/** Drafts of entries about a visit's judgement: grades and findings by hand, time for looking, cautions told, closing, judging again. Refuses to judge. */
 import type { Grade } from "../terms/index.js";
-import type { Act, Bodies, Draft, VisitState } from "./contract.js";
+import type { Act, Bodies, Draft, FreeFinding, LookingTime, VisitState } from "./contract.js";
 import { draft, standingIds } from "./draft.js";
 import { faultKey } from "./identity.js";
 
@@ -13,6 +13,15 @@ export function draftRegrade(
   const slot = `regrade|${faultKey(regrade.fault, regrade.place)}`;
   return draft(act, visit.stream, "regrade", { ...regrade, replaces: standingIds(visit, slot) });
 }
+
+/** Something seen that no point asks for; null takes it back. */
+export function draftFinding(act: Act, visit: VisitState, finding: string, found: FreeFinding | null): Draft {
+  return draft(act, visit.stream, "finding", { finding, found, replaces: standingIds(visit, `finding|${finding}`) });
+}
+
+/** Sets the time there is for looking; null takes it away. */
+export const draftClock = (act: Act, visit: VisitState, clock: LookingTime | null): Draft =>
+  draft(act, visit.stream, "visit.clock", { clock, replaces: standingIds(visit, "clock|") });
 
 /** A caution was read to, or by, the person concerned. */
 export const draftTold = (act: Act, visit: VisitState, caution: string): Draft =>

@@ -1,6 +1,16 @@
 /** What a visit is after all its entries. Refuses to judge replies. */
 import { type Grade, keyText, type ReplyKey } from "../terms/index.js";
-import type { Bodies, FrozenSheet, Ledger, Logged, ReplySlot, Standing, Stands, VisitState } from "./contract.js";
+import type {
+  Bodies,
+  FreeFinding,
+  FrozenSheet,
+  Ledger,
+  Logged,
+  ReplySlot,
+  Standing,
+  Stands,
+  VisitState,
+} from "./contract.js";
 import { everIn, fold, liveIn, type Own, type Parts, setOrDrop, step } from "./fold.js";
 import { compareShown } from "./identity.js";
 import type { Known } from "./kinds.js";
@@ -16,6 +26,7 @@ export const ALL_FIELDS = "*";
 const FILL: Parts<VisitState>["fill"] = {
   reply: (visit, ledger, slot) => fillReplies(visit.replies, ledger, slot),
   regrade: (visit, ledger, slot, rest) => setOrDrop(visit.regrades, rest, standsIn(ledger, slot, regradeOf)),
+  finding: (visit, ledger, slot, rest) => setOrDrop(visit.found, rest, standsIn(ledger, slot, foundOf)),
   opened: (visit, ledger) => fillFrozen(visit, ledger),
   "sheet-added": (visit, ledger) => fillFrozen(visit, ledger),
   on: (visit, ledger, slot) => {
@@ -35,6 +46,9 @@ const FILL: Parts<VisitState>["fill"] = {
   },
   sound: (visit, ledger, slot) => {
     visit.sounds = standsIn(ledger, slot, (e) => (e.kind === "sound" ? e.body : null));
+  },
+  clock: (visit, ledger, slot) => {
+    visit.clock = standsIn(ledger, slot, (e) => (e.kind === "visit.clock" ? e.body.clock : null));
   },
   told: (visit, ledger, slot) => {
     visit.told = standsIn(ledger, slot, (e) => (e.kind === "caution.told" ? e.body : null));
@@ -60,12 +74,19 @@ const VISIT: Parts<VisitState> = {
     pictures: [],
     sounds: [],
     regrades: new Map(),
+    found: new Map(),
+    clock: [],
     told: [],
     closings: [],
     reopened: [],
     judgedAgain: [],
   }),
-  copy: (visit) => ({ ...visit, replies: new Map(visit.replies), regrades: new Map(visit.regrades) }),
+  copy: (visit) => ({
+    ...visit,
+    replies: new Map(visit.replies),
+    regrades: new Map(visit.regrades),
+    found: new Map(visit.found),
+  }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),
 };
@@ -90,6 +111,8 @@ function odometerOf(e: Known): VisitState["odometer"][number]["value"] | null {
 function regradeOf(e: Known): RegradeStands["value"] | null {
   return e.kind === "regrade" && e.body.grade !== null ? { ...e.body, grade: e.body.grade } : null;
 }
+
+const foundOf = (e: Known): FreeFinding | null => (e.kind === "finding" ? e.body.found : null);
 
 /**
  * Per sheet the edition frozen last; earliest opening, and what the newest froze. Judging again comes after both,

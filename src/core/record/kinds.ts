@@ -57,6 +57,10 @@ const replyValue = byType({
 });
 const replyKey = fields({ point: name, place: name, state: text, field: name });
 
+/** Hours as typed: plain decimal, at most three digits before the point. */
+const job = fields({ words: name }, { hours: matches("hours", /^\d{1,3}(?:\.\d{1,2})?$/) });
+const free = fields({ place: name, words: name, grade, reason: text, mustStand: flag }, { job });
+
 /** A non-answer is about the whole point, and nothing else is. */
 const fieldFits: Check = (body, path) => {
   if (!isPlainObject(body) || !isPlainObject(body["key"]) || !isPlainObject(body["value"])) return undefined;
@@ -211,6 +215,18 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     streams: VISIT,
     check: fields({ fault: name, place: name, grade: orNull(grade), reason: text, replaces }),
     slots: (b) => [`regrade|${faultKey(b.fault, b.place)}`],
+  },
+  finding: {
+    v: 1,
+    streams: VISIT,
+    check: fields({ finding: matches("a finding's name", NAME_PATTERN), found: orNull(free), replaces }),
+    slots: (b) => [`finding|${b.finding}`],
+  },
+  "visit.clock": {
+    v: 1,
+    streams: VISIT,
+    check: fields({ clock: orNull(fields({ from: dateTime, minutes: count })), replaces }),
+    slots: () => ["clock|"],
   },
   "caution.told": { v: 1, streams: VISIT, check: fields({ caution: name }), slots: () => ["told|"] },
   "visit.closed": {

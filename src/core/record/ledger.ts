@@ -9,7 +9,7 @@ import { forksIn, gapsIn, kept, merge } from "./merge.js";
 import { undone } from "./undone.js";
 
 /** Raised whenever the same log could fold to something else: snapshots of another version are thrown away. */
-export const FOLD_VERSION = 3;
+export const FOLD_VERSION = 4;
 
 interface Building {
   readonly log: ReadonlyMap<IdText, Logged>;

@@ -1,5 +1,6 @@
 /** One finding: its because in full, what it leads to, and grading it by hand. */
 import { useState } from "preact/hooks";
+import { offListName } from "../../core/terms/index.js";
 import { BecauseTrace } from "../parts/because-trace.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
@@ -55,6 +56,7 @@ function LeadsTo({ on, view }: { readonly on: OnDesk; readonly view: FindingView
 function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsOf<"finding"> }) {
   const [grading, setGrading] = useState(false);
   const view = findingView(on.telling, on.assessment, params.fault, params.place);
+  const own = offListName(params.fault);
   const back = <Top back={t("finding.back")} href={to("findings", { visit: on.param })} />;
   if (!view) {
     return (
@@ -104,7 +106,14 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
         ))}
         {!on.visit.closed && (
           <div class="acts">
-            <Tool words={t("finding.regrade")} onPress={() => setGrading(true)} />
+            {own === undefined ? (
+              <Tool words={t("finding.regrade")} onPress={() => setGrading(true)} />
+            ) : (
+              <Tool
+                words={t("off-list.mend")}
+                href={to("off-list", { visit: on.param, place: view.place, finding: own })}
+              />
+            )}
           </div>
         )}
       </main>

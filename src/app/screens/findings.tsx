@@ -1,6 +1,7 @@
 /** Findings: counts as filters, danger first, the worst open with its because, the rest as rows, what was not seen. */
 import { useState } from "preact/hooks";
 import type { MarkKind } from "../../core/report/marks.js";
+import { Tool } from "../parts/button.js";
 import { CountStrip } from "../parts/count-strip.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
@@ -55,6 +56,11 @@ function FindingsBody({ on }: { readonly on: OnDesk }) {
               action={{ words: t("findings.start"), href: to("round", { visit: on.param }) }}
             />
           </Pool>
+        )}
+        {chosen === undefined && !on.visit.closed && (
+          <div class="acts">
+            <Tool words={t("off-list.add")} href={to("off-list", { visit: on.param, place: "car", finding: "new" })} />
+          </div>
         )}
         {chosen === undefined && complaints.length > 0 && (
           <Band heading={t("visit.complaints")}>

@@ -51,6 +51,13 @@ export function FoldedPoints({
       ))}
       {rest && <ListRow folded title={t("round.rest")} onPress={() => open("rest")} />}
       <ListRow folded title={t("round.find")} href={to("find", { visit: on.param })} />
+      {!on.visit.closed && (
+        <ListRow
+          folded
+          title={t("off-list.add")}
+          href={to("off-list", { visit: on.param, place: view.stop.place, finding: "new" })}
+        />
+      )}
       <ListRow folded title={t("round.all-places")} href={to("where", { visit: on.param })} />
     </div>
   );

@@ -32,6 +32,7 @@ export const SCREENS: Screens = {
   reading: lazy(() => import("./reading.js").then((file) => file.Reading)),
   findings: lazy(() => import("./findings.js").then((file) => file.Findings)),
   finding: lazy(() => import("./finding.js").then((file) => file.Finding)),
+  "off-list": lazy(() => import("./off-list.js").then((file) => file.OffListScreen)),
   work: lazy(() => import("./work.js").then((file) => file.Work)),
   job: lazy(() => import("./job.js").then((file) => file.Job)),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),

@@ -55,6 +55,13 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           second={view.odometer}
           {...(view.closed ? {} : { onPress: () => open("odometer") })}
         />
+        {!view.closed && (
+          <ListRow
+            title={t("off-list.add")}
+            second={t("off-list.short")}
+            href={to("off-list", { visit: on.param, place: "car", finding: "new" })}
+          />
+        )}
         <ListRow
           title={t("visit.cautions")}
           second={t("visit.cautions.says", { n: on.assessment.cautions.length })}

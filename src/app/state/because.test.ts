@@ -39,6 +39,7 @@ const EACH: { readonly [Kind in Because["kind"]]: Extract<Because, { kind: Kind 
   earlier: { kind: "earlier", at: "2026-01-02", odometer: { value: 48000, unit: "km" }, key, value },
   found: { kind: "found", fault: "hub.gone-fault", place: "FR" },
   raised: { kind: "raised", rule: "hub.r99" },
+  "own-words": { kind: "own-words", words: "wire round it", reason: "it holds the arm", by: "Anna", at: 0, id: "e1" },
 };
 const fault = (close: boolean): Fault => ({
   fault: "hub.play",

@@ -6,7 +6,7 @@ import type { Because, Fault, Finding } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/index.js";
 import { decimalsOf, show } from "../../core/units/index.js";
-import { day, decimalComma, type PlainKey, t } from "../texts/index.js";
+import { clock, day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { atPlace, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
 import { odometerText } from "./odometer.js";
@@ -127,6 +127,19 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
         kind: t("finding.found"),
         says: `${faultSays(known, because.fault, [], who).says}${atPlace(known, because.place)}`,
       };
+    case "own-words":
+      return {
+        id,
+        kind: t("finding.seen"),
+        says: because.words,
+        aside: [
+          ...(because.reason === "" ? [] : [because.reason]),
+          t("off-list.by", {
+            name: because.by || t("differ.nameless"),
+            when: `${day(because.at)}, ${clock(because.at)}`,
+          }),
+        ].join(". "),
+      };
     case "raised":
       return {
         id,
@@ -158,7 +171,16 @@ function cut(own: readonly Finding[]): readonly Because[] {
   return [...rest.slice(0, Math.max(1, SHORT - stays.length)), ...stays];
 }
 
-const ORDER: readonly Because["kind"][] = ["reply", "fact", "derived", "earlier", "found", "limit", "raised"];
+const ORDER: readonly Because["kind"][] = [
+  "own-words",
+  "reply",
+  "fact",
+  "derived",
+  "earlier",
+  "found",
+  "limit",
+  "raised",
+];
 
 /** Steps shown where a finding lies open among others; its own page shows all. */
 const SHORT = 6;

@@ -106,7 +106,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
 
   effect(() => {
     const state = keptState.value;
-    if (state && (state.replies.size > 0 || state.complaints.length > 0)) wanted.value = true;
+    if (state && state.replies.size + state.complaints.length + state.found.size > 0) wanted.value = true;
   });
   const complained = computed(() => (keptState.value?.complaints.length ?? 0) > 0);
   effect(() => {
@@ -137,12 +137,15 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     return common && buildPlaces(common.places, carState.value ? placesOf(carState.value) : []).tree;
   });
 
+  const found = computed(() => keptState.value?.found);
   const known = computed(() => {
     const [set, ready] = [laid.value, linked.value];
     if (!set) return undefined;
     const heard = ready?.laid === set && ready.complaints ? { ...set.known, complaints: ready.complaints } : set.known;
     const names = carState.value?.placeNames;
-    return names ? withPlaceNames(heard, names) : heard;
+    const named = names ? withPlaceNames(heard, names) : heard;
+    const own = found.value;
+    return own && ready ? ready.core.withOwnWords(named, { found: own }) : named;
   });
 
   let session: Session | undefined;
@@ -153,8 +156,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     const input = core.toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
     if (!input.ok) return;
     session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
-    const regrades = regradesOf(state);
-    assessment.value = regrades.length > 0 ? core.applyRegrades(session.assessment, regrades) : session.assessment;
+    assessment.value = core.withHand(session.assessment, state);
   });
 
   const jobs = computed(() => {
@@ -181,10 +183,6 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     laid,
   };
 }
-
-/** Grades by hand that stand, as judging takes them. */
-export const regradesOf = ({ regrades }: VisitState) =>
-  [...regrades.values()].flatMap((standing) => standing.map(({ id, value }) => ({ ...value, id })));
 
 function coreOf(linked: Linked | undefined): Judging {
   if (!linked) throw new Error("Judging was asked for before the visit was laid out");

@@ -146,7 +146,7 @@ export function findingsView(telling: Telling, assessment: Assessment): Findings
     counts: MARKS.map((mark) => ({ mark, count: counted(mark) })),
     sentence: sentence(assessment, counted("not-looked"), counted("cannot-reach")),
     notEnough: assessment.coverage.some((sheet) => !sheet.enough),
-    anythingSeen: assessment.points.some((point) => point.is !== "not-looked-at"),
+    anythingSeen: lines.length > 0 || assessment.points.some((point) => point.is !== "not-looked-at"),
     lines,
     unseen: away,
     sound: soundPoints.map((point) => ({

@@ -9,6 +9,6 @@ export function jobSays(
   who: Audience,
 ): { readonly name: string; readonly does: string } {
   const text = known.jobs.get(job)?.texts.jobs[job];
-  if (!text) return { name: job, does: "" };
+  if (!text) return { name: known.ownJobs?.get(job)?.words ?? job, does: "" };
   return { name: text.name, does: who === "owner" && text.owner !== undefined ? text.owner : text.does };
 }

@@ -18,7 +18,6 @@ import type { CarLimit } from "../../core/sheet/run.js";
 import { ok, type Result } from "../../core/terms/index.js";
 import type { App } from "./app.js";
 import { blobOf } from "./car-acts.js";
-import { regradesOf } from "./desk.js";
 import type { SheetAtHand } from "./sheets-at-hand.js";
 import { commonFile, type FrozenSet, plannedSet } from "./shelf.js";
 
@@ -61,7 +60,7 @@ export async function setNow(
   return { common: await commonFile(shelf), sheets: await Promise.all(sheets), limits };
 }
 
-/** Judges what stands in the visit by this set, grades by hand included, as laying it out does. */
+/** Judges what stands in the visit by this set, grades by hand and findings off the list included, as laying it out does. */
 export async function judgeBy(
   { shelf, compiler, judging }: Pick<App, "shelf" | "compiler" | "judging">,
   set: FrozenSet,
@@ -74,7 +73,7 @@ export async function judgeBy(
   const input = toAssessInput(car, visit, earlier, set.limits.limits);
   if (!input.ok) return input;
   const { assessment } = core.start(core.prepare(planned.value.common, planned.value.sheets), input.value);
-  return ok({ assessment: core.applyRegrades(assessment, regradesOf(visit)), engine: core.ENGINE_VERSION });
+  return ok({ assessment: core.withHand(assessment, visit), engine: core.ENGINE_VERSION });
 }
 
 /** What two judgements say differently, fault by fault and place by place. */

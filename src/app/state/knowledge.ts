@@ -34,6 +34,12 @@ export interface KnownPoint {
   readonly sheet: string;
 }
 
+/** A job in a person's own words; hours as typed. */
+export interface OwnJob {
+  readonly words: string;
+  readonly hours?: string;
+}
+
 /** Everything a visit's screens can look up. Gates of the shared files and of the sheets stand together. */
 export interface Knowledge {
   readonly common: BareCommon;
@@ -45,6 +51,8 @@ export interface Knowledge {
   readonly rules: ReadonlyMap<string, Rule>;
   readonly limits: ReadonlyMap<string, Limit>;
   readonly jobs: ReadonlyMap<string, { readonly job: Job; readonly texts: SheetTexts }>;
+  /** Jobs of findings off the list. */
+  readonly ownJobs?: ReadonlyMap<string, OwnJob>;
   readonly gates: ReadonlyMap<string, Gate>;
   readonly gauges: ReadonlyMap<string, Gauge>;
   readonly cautions: ReadonlyMap<string, Caution>;

@@ -22,6 +22,7 @@ export const ROUTES = {
   reading: "/visit/:visit/reading/:state/:place/:point/:field",
   findings: "/visit/:visit/findings",
   finding: "/visit/:visit/findings/:fault/:place",
+  "off-list": "/visit/:visit/off-list/:place/:finding",
   work: "/visit/:visit/work",
   job: "/visit/:visit/work/:job/:place",
   cautions: "/visit/:visit/cautions",
@@ -154,6 +155,7 @@ export function above(place: Address): string {
     case "reading":
       return to("point", point);
     case "finding":
+    case "off-list":
     case "cautions":
       return to("findings", visit);
     case "job":

@@ -11,7 +11,7 @@ import { unitShown } from "../texts/units.js";
 import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
 import { jobSays } from "./job-words.js";
-import { atPlace, capital, faultSays, placeName, pointName } from "./knowledge.js";
+import { atPlace, capital, faultSays, type OwnJob, placeName, pointName } from "./knowledge.js";
 import { to } from "./routes.js";
 
 export interface JobLine {
@@ -82,6 +82,10 @@ function hoursText([low = 0, , high = 0]: readonly number[]): string {
     : t("work.hours-range", { low: write(low), high: write(high) });
 }
 
+/** Hours a person gave a job of their own; none given, none told. */
+const ownHours = (own: OwnJob | undefined): string =>
+  own?.hours === undefined ? "" : t("work.hours", { n: decimalComma.value ? own.hours.replace(".", ",") : own.hours });
+
 function jobLine({ known, who, visit }: Telling, due: JobDue, index: number): JobLine {
   const job = known.jobs.get(due.job)?.job;
   return {
@@ -92,7 +96,7 @@ function jobLine({ known, who, visit }: Telling, due: JobDue, index: number): Jo
     title: `${jobSays(known, due.job, who).name}${atPlace(known, due.place)}`,
     mark: due.grade,
     byWhen: byWhenText(due.byWhen),
-    hours: job ? hoursText(job.minutes) : "",
+    hours: job ? hoursText(job.minutes) : ownHours(known.ownJobs?.get(due.job)),
     href: to("job", { visit, job: due.job, place: due.place }),
   };
 }

@@ -88,6 +88,7 @@ export const enRound = {
   "round.rest": "No fault seen for the rest of this place",
   "round.same": "The same at all of these",
   "round.same.joint": "All joints here the same",
+  "off-list.add": "Something off the list",
   "round.pictures": "{n} {n|one=picture|other=pictures}",
   "round.closed": "This visit is closed. Reopen it to enter more.",
   "round.nothing": "Nothing is asked in this visit",

@@ -5,7 +5,7 @@ export type * from "./contract.js";
 export { type Engine, prepare } from "./engine.js";
 export { type Explained, explain, explainIn } from "./explain.js";
 export { tellProblem } from "./messages.js";
-export { addOffList, offListId } from "./off-list.js";
+export { addOffList } from "./off-list.js";
 export { applyRegrades } from "./regrade.js";
 export { assess, reassess, type Session, start } from "./session.js";
 export { ENGINE_VERSION } from "./version.js";

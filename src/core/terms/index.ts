@@ -108,3 +108,9 @@ export interface ReplyKey {
 
 /** One text per reply key, the form used in sets of missing replies: `point@place#state.field`. */
 export const keyText = (k: ReplyKey): string => `${k.point}@${k.place}#${k.state}.${k.field}`;
+
+const OFF_LIST = "own.";
+/** Fault, rule and job of a finding off the list, by the name it keeps; and that name, undefined for any other fault. */
+export const offListId = (name: string): string => OFF_LIST + name;
+export const offListName = (fault: string): string | undefined =>
+  fault.startsWith(OFF_LIST) ? fault.slice(OFF_LIST.length) : undefined;

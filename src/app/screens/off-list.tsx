@@ -1,0 +1,184 @@
+/** Something seen that no point asks for: where, in one's own words, how serious and why, and what it needs. */
+import { useState } from "preact/hooks";
+import { GRADES, offListId } from "../../core/terms/index.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { Notice } from "../parts/notice.js";
+import { Band } from "../parts/pool.js";
+import { ReplyGrid } from "../parts/reply-grid.js";
+import { Switch } from "../parts/switch.js";
+import { useApp } from "../state/app.js";
+import {
+  emptyForm,
+  findingIn,
+  formOf,
+  formTyped,
+  missingIn,
+  NEW,
+  type OffListForm,
+  type OffListMissing,
+} from "../state/off-list-view.js";
+import { type ParamsOf, to } from "../state/routes.js";
+import { keepTyped, typedBefore } from "../state/settings.js";
+import { offList } from "../state/visit-acts.js";
+import { t } from "../texts/index.js";
+import { FindingPictures } from "./finding-pictures.js";
+import { MissingScreen, Plain } from "./frame.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
+import { PlacePick } from "./place-pick.js";
+
+interface FieldsProps {
+  readonly form: OffListForm;
+  readonly set: (part: Partial<OffListForm>) => void;
+  readonly wrong: readonly OffListMissing[];
+}
+
+function Seen({ on, form, set, wrong }: FieldsProps & { readonly on: OnDesk }) {
+  return (
+    <div class="form">
+      <Field
+        id="off-list-words"
+        kind="area"
+        label={t("off-list.words")}
+        value={form.words}
+        onInput={(words) => set({ words })}
+        required
+        maxLength={500}
+        {...(wrong.includes("words") ? { problem: t("off-list.words.needed") } : {})}
+      />
+      <PlacePick on={on} chosen={form.place} onChoose={(place) => set({ place })} />
+    </div>
+  );
+}
+
+function Graded({ form, set, wrong }: FieldsProps) {
+  return (
+    <Band heading={t("off-list.grade")}>
+      <div class="form">
+        <ReplyGrid
+          kind="choice"
+          label={t("off-list.grade")}
+          replies={[...GRADES].reverse().map((id) => ({ id, words: t(`mark.${id}`), chosen: id === form.grade }))}
+          onChoose={(id) => set({ grade: GRADES.find((one) => one === id) ?? "" })}
+        />
+        {wrong.includes("grade") && (
+          <p class="problem" role="status">
+            {t("off-list.grade.needed")}
+          </p>
+        )}
+        <Field
+          id="off-list-reason"
+          kind="area"
+          label={t("off-list.reason")}
+          value={form.reason}
+          onInput={(reason) => set({ reason })}
+          required
+          {...(wrong.includes("reason") ? { problem: t("off-list.reason.needed") } : {})}
+        />
+        <Switch
+          id="off-list-stand"
+          label={t("off-list.stand")}
+          says={t("off-list.stand.says")}
+          on={form.mustStand}
+          onChange={(mustStand) => set({ mustStand })}
+          words={{ on: t("app.yes"), off: t("app.no") }}
+        />
+      </div>
+    </Band>
+  );
+}
+
+function Needs({ form, set, wrong }: FieldsProps) {
+  return (
+    <div class="form">
+      <Field
+        id="off-list-job"
+        kind="area"
+        label={t("off-list.job")}
+        value={form.job}
+        onInput={(job) => set({ job })}
+        maxLength={500}
+      />
+      <Field
+        id="off-list-hours"
+        kind="number"
+        label={t("off-list.hours")}
+        value={form.hours}
+        onInput={(hours) => set({ hours })}
+        {...(wrong.includes("hours") ? { problem: t("off-list.hours.odd") } : {})}
+      />
+    </div>
+  );
+}
+
+function FormBody({ on, start }: { readonly on: OnDesk; readonly start: OffListForm }) {
+  const { journal, remembered, router } = useApp();
+  const [form, setForm] = useState(start);
+  const [tried, setTried] = useState(false);
+  const typed = typedKey(on.stream);
+  const set = (part: Partial<OffListForm>): void => {
+    const next = { ...form, ...part };
+    setForm(next);
+    keepTyped(remembered, typed, JSON.stringify(next));
+  };
+  const up = to("findings", { visit: on.param });
+  const leave = (kept: boolean): void => {
+    if (!kept) return;
+    keepTyped(remembered, typed, "");
+    router.up(up);
+  };
+  const keep = (): void => {
+    setTried(true);
+    const found = findingIn(form);
+    if (found) void offList(journal, on.stream, form.name, found).then(leave);
+  };
+  const wrong = tried ? missingIn(form) : [];
+  const fields = { form, set, wrong };
+  return (
+    <Plain back={t("finding.back")} href={up} title={t("off-list.title")}>
+      <p class="remark">{t("off-list.says")}</p>
+      <Seen on={on} {...fields} />
+      <FindingPictures on={on} fault={offListId(form.name)} place={form.place} />
+      <Graded {...fields} />
+      <Needs {...fields} />
+      {on.visit.closed ? (
+        <Notice kind="plain" title={t("round.closed")} />
+      ) : (
+        <div class="acts">
+          <NextAction words={t("off-list.keep")} onPress={keep} />
+          {on.visit.found.has(form.name) && (
+            <Tool
+              words={t("off-list.take-back")}
+              onPress={() => void offList(journal, on.stream, form.name, null).then(leave)}
+            />
+          )}
+        </div>
+      )}
+    </Plain>
+  );
+}
+
+const typedKey = (stream: string): string => `${stream} off-list`;
+
+/** What was typed before the page went away, where it is of this finding; else what stands, or a new one. */
+function OffListBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsOf<"off-list"> }) {
+  const { phone, remembered } = useApp();
+  const [start] = useState(() => {
+    const typed = formTyped(typedBefore(remembered, typedKey(on.stream)));
+    const stands = formOf(on.visit, params.finding);
+    if (params.finding !== NEW) return typed?.name === params.finding ? typed : stands;
+    const goesOn = typed !== undefined && !on.visit.found.has(typed.name);
+    const fresh = goesOn ? typed : emptyForm(phone.nonce(), params.place);
+    const form = fresh.words === "" ? { ...fresh, place: params.place } : fresh;
+    // Its name is written down before the camera opens: a picture kept under it must find its finding again.
+    keepTyped(remembered, typedKey(on.stream), JSON.stringify(form));
+    return form;
+  });
+  return start ? <FormBody on={on} start={start} /> : <MissingScreen />;
+}
+
+export const OffListScreen = ({ params }: { readonly params: ParamsOf<"off-list"> }) => (
+  <OnVisit param={params.visit}>
+    {(on) => <OffListBody key={`${params.place} ${params.finding}`} on={on} params={params} />}
+  </OnVisit>
+);

@@ -15,6 +15,7 @@ const SAMPLE: Readonly<Record<string, string>> = {
   gate: "gate.no-road",
   picture: "a%2Fb",
   sheet: "whl",
+  finding: "f1",
   aim: "point~w8-off~RR~whl.float",
 };
 

@@ -20,7 +20,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
 /**
  * What is no screen and weighed apart: the judging that is fetched with the first reply, and the parsers and checkers
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
- * and the catalogue of words (the screen itself is there already when it opens), and so is what was judged again before.
+ * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -30,6 +30,7 @@ const APART = {
   "sheet-file": "96 kB",
   "reading-over": "26 kB",
   "judged-before": "24 kB",
+  visit: "24 kB",
   brk: "36 kB",
   corr: "24 kB",
   drn: "24 kB",

@@ -1,7 +1,6 @@
 /** What a person can do in a visit beside replying (reply-acts.ts), each as one act of the journal. Judges nothing. */
 import {
   type Bodies,
-  draftClock,
   draftClose,
   draftComplaint,
   draftFinding,
@@ -18,7 +17,6 @@ import {
   type FreeFinding,
   type IdText,
   type KeptBytes,
-  type LookingTime,
   type Odometer,
   type Step,
 } from "../../core/record/index.js";
@@ -94,10 +92,6 @@ export const sortPictures = (
 /** Something seen that no point asks for, under the name it keeps; null takes it back. */
 export const offList = (journal: Journal, stream: string, name: string, found: FreeFinding | null): Promise<boolean> =>
   act(journal, stream, "an-entry", (one, visit) => [draftFinding(one, visit, name, found)]);
-
-/** The time for looking; null takes it away. */
-export const lookingTime = (journal: Journal, stream: string, clock: LookingTime | null): Promise<boolean> =>
-  act(journal, stream, "an-entry", (one, visit) => [draftClock(one, visit, clock)]);
 
 export const regrade = (
   journal: Journal,

@@ -12,6 +12,7 @@ const PARAMS: Readonly<Record<string, string>> = {
   point: "whl.float",
   field: "play",
   fault: "whl.race",
+  finding: "new",
   job: "job.whl.bearing",
   gate: "gate.no-road",
   picture: DEMO_PICTURE,

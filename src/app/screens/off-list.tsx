@@ -3,11 +3,13 @@ import { useState } from "preact/hooks";
 import { GRADES, offListId } from "../../core/terms/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
+import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { Switch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
+import { capital, placeName } from "../state/knowledge.js";
 import {
   emptyForm,
   findingIn,
@@ -25,7 +27,16 @@ import { t } from "../texts/index.js";
 import { FindingPictures } from "./finding-pictures.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
-import { PlacePick } from "./place-pick.js";
+import { PickPlace } from "./pick-place.js";
+
+/** Where on the page each part that can be wrong stands. */
+const idOf = (part: OffListMissing): string => `off-list-${part}`;
+
+/** The first part that is wrong, brought to the hand: the box itself, or the first reply of a choice. */
+function goTo(part: OffListMissing | undefined): void {
+  const place = part && document.getElementById(idOf(part));
+  (place?.querySelector<HTMLElement>("[role=radio]") ?? place)?.focus();
+}
 
 interface FieldsProps {
   readonly form: OffListForm;
@@ -34,27 +45,45 @@ interface FieldsProps {
 }
 
 function Seen({ on, form, set, wrong }: FieldsProps & { readonly on: OnDesk }) {
+  const [asking, setAsking] = useState(false);
   return (
-    <div class="form">
-      <Field
-        id="off-list-words"
-        kind="area"
-        label={t("off-list.words")}
-        value={form.words}
-        onInput={(words) => set({ words })}
-        required
-        maxLength={500}
-        {...(wrong.includes("words") ? { problem: t("off-list.words.needed") } : {})}
+    <>
+      <div class="form">
+        <Field
+          id={idOf("words")}
+          kind="area"
+          label={t("off-list.words")}
+          value={form.words}
+          onInput={(words) => set({ words })}
+          required
+          maxLength={500}
+          {...(wrong.includes("words") ? { problem: t("off-list.words.needed") } : {})}
+        />
+      </div>
+      <ListRow
+        title={t("off-list.place")}
+        second={capital(placeName(on.known, form.place))}
+        aside={t("off-list.place.change")}
+        onPress={() => setAsking(true)}
       />
-      <PlacePick on={on} chosen={form.place} onChoose={(place) => set({ place })} />
-    </div>
+      <PickPlace
+        on={on}
+        open={asking}
+        placesOnly
+        onPick={({ spot }) => {
+          setAsking(false);
+          if (spot.place !== undefined) set({ place: spot.place });
+        }}
+        onClose={() => setAsking(false)}
+      />
+    </>
   );
 }
 
 function Graded({ form, set, wrong }: FieldsProps) {
   return (
     <Band heading={t("off-list.grade")}>
-      <div class="form">
+      <div class="form" id={idOf("grade")}>
         <ReplyGrid
           kind="choice"
           label={t("off-list.grade")}
@@ -67,7 +96,7 @@ function Graded({ form, set, wrong }: FieldsProps) {
           </p>
         )}
         <Field
-          id="off-list-reason"
+          id={idOf("reason")}
           kind="area"
           label={t("off-list.reason")}
           value={form.reason}
@@ -100,7 +129,7 @@ function Needs({ form, set, wrong }: FieldsProps) {
         maxLength={500}
       />
       <Field
-        id="off-list-hours"
+        id={idOf("hours")}
         kind="number"
         label={t("off-list.hours")}
         value={form.hours}
@@ -130,6 +159,7 @@ function FormBody({ on, start }: { readonly on: OnDesk; readonly start: OffListF
   const keep = (): void => {
     setTried(true);
     const found = findingIn(form);
+    goTo(missingIn(form)[0]);
     if (found) void offList(journal, on.stream, form.name, found).then(leave);
   };
   const wrong = tried ? missingIn(form) : [];

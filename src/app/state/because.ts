@@ -45,6 +45,9 @@ function senseOf(known: Knowledge, key: ReplyKey, isReading: boolean): string {
 const written = (value: number, like: number): string => show(value, Math.max(decimalsOf(like), 2), decimalComma.value);
 
 /** What the trace is told from. */
+/** A person's own words as a sentence of its own. */
+const ended = (words: string): string => (/[.!?]$/.test(words) ? words : `${words}.`);
+
 export interface Telling {
   readonly known: Knowledge;
   readonly who: Audience;
@@ -131,14 +134,14 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       return {
         id,
         kind: t("finding.seen"),
-        says: because.words,
+        says: ended(because.words),
         aside: [
-          ...(because.reason === "" ? [] : [because.reason]),
+          ...(because.reason === "" ? [] : [ended(because.reason)]),
           t("off-list.by", {
             name: because.by || t("differ.nameless"),
             when: `${day(because.at)}, ${clock(because.at)}`,
           }),
-        ].join(". "),
+        ].join(" "),
       };
     case "raised":
       return {

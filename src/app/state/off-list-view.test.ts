@@ -1,8 +1,8 @@
-/** Writing down a finding off the list: what is missing, what is kept, what outlives the page, finding a place. */
+/** Writing down a finding off the list: what is missing, what is kept, what outlives the page. */
 import { expect, test } from "vitest";
-import { bench, benchVisit, key, miniKnowledge, until, words } from "../../../tests/support/app-bench.js";
+import { bench, benchVisit, key, until, words } from "../../../tests/support/app-bench.js";
 import { findingsView, findingView } from "./findings-view.js";
-import { emptyForm, findingIn, formOf, formTyped, missingIn, type OffListForm, placesNamed } from "./off-list-view.js";
+import { emptyForm, findingIn, formOf, formTyped, missingIn, type OffListForm } from "./off-list-view.js";
 import { reply } from "./reply-acts.js";
 import { offList } from "./visit-acts.js";
 import { jobView, workLines } from "./work-view.js";
@@ -55,7 +55,7 @@ test("it stands among the findings with who saw it, in the counts, and its job i
   expect(view.lines[0]).toMatchObject({ title: "wire round the arm", mark: "dangerous" });
   expect(view.sentence).toContain("1 thing is dangerous.");
   const [because] = findingView(telling, assessment, "own.f1", "FR")?.steps ?? [];
-  expect(because).toMatchObject({ kind: "Seen", says: "wire round the arm" });
+  expect(because).toMatchObject({ kind: "Seen", says: "wire round the arm." });
   expect(because?.aside).toMatch(/^nothing else holds it\. Seen by .+/);
   const [first] = workLines(telling, desk.jobs.value);
   expect(first).toMatchObject({ title: "find out what it holds, Front right", hours: "1.5 h", mark: "dangerous" });
@@ -63,16 +63,4 @@ test("it stands among the findings with who saw it, in the counts, and its job i
   expect(formOf(state.state, "f1")).toMatchObject({ grade: "dangerous", hours: "1.5" });
   await offList(on.journal, visit, "f1", null);
   expect((await until(desk.assessment, (now) => now?.faults.length === 1))?.faults[0]?.fault).toBe("hub.race");
-});
-
-test("places are found by words of their name; while nothing is typed the chosen one and the whole car come first", async () => {
-  const on = bench();
-  const { visit } = await benchVisit(on);
-  const tree = await until(on.desk(visit).tree, (now) => now !== undefined);
-  if (!tree) throw new Error("no places");
-  const ids = (typed: string) => placesNamed(miniKnowledge(), tree, typed, "FR").map(({ id }) => id);
-  expect(ids("").slice(0, 2)).toEqual(["FR", "car"]);
-  expect(ids("front right")).toContain("FR");
-  expect(ids("front right")).not.toContain("car");
-  expect(ids("no such place")).toEqual([]);
 });

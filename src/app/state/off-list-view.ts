@@ -1,11 +1,9 @@
 /**
- * A finding off the list while it is written: what is missing, what is kept of it, and the places it may lie at.
+ * A finding off the list while it is written: what is missing, and what is kept of it.
  * Pure; what is typed outlives the page through the phone's small shelf.
  */
 import type { FreeFinding, VisitState } from "../../core/record/contract.js";
-import type { PlaceTree } from "../../core/sheet/run.js";
 import { GRADES, type Grade } from "../../core/terms/index.js";
-import { capital, type Knowledge, placeName } from "./knowledge.js";
 
 /** The address of one that has no name yet. */
 export const NEW = "new";
@@ -94,22 +92,4 @@ export function formTyped(text: string): OffListForm | undefined {
   // Every field is there with the type the empty form has: checked just above; the grade is checked here.
   const form = Object.fromEntries(entries) as OffListForm;
   return form.grade === "" || GRADES.includes(form.grade) ? form : undefined;
-}
-
-/**
- * Places whose name has every typed word, in walking order; the chosen one and the car as a whole first while nothing
- * is typed.
- */
-export function placesNamed(
-  known: Knowledge,
-  tree: PlaceTree,
-  typed: string,
-  chosen: string,
-): readonly { readonly id: string; readonly words: string }[] {
-  const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
-  const all = tree.all.map(({ id }) => ({ id, words: capital(placeName(known, id)) }));
-  const near = (id: string): number => (id === chosen ? 0 : id === "car" ? 1 : tree.within(id, chosen) ? 2 : 3);
-  return all
-    .filter(({ id, words }) => wanted.every((word) => `${words} ${id}`.toLowerCase().includes(word)))
-    .sort((a, b) => (wanted.length > 0 ? 0 : near(a.id) - near(b.id)) || tree.order(a.id) - tree.order(b.id));
 }

@@ -1,9 +1,9 @@
 /**
  * The numbers written in a source file, and the file with each of them switchable from outside. Literals of types, of
- * keys and of places in a list are left alone. Knows nothing of what the file does.
+ * keys and of plain places in a list are left alone: they are no figures. Knows nothing of what the file does.
  */
 import ts from "typescript";
-import { steps } from "./tally.js";
+import { steps, wholeSteps } from "./tally.js";
 
 /** One number and what it is changed to. */
 export interface Switch {
@@ -25,7 +25,7 @@ export interface Switchable {
 export const WHICH = "leadlampMutant";
 
 /** The file with every number asking whether it is the one to be changed. */
-export function switchable(file: string, source: string, firstId: number): Switchable {
+export function switchable(file: string, source: string): Switchable {
   const tree = ts.createSourceFile(file, source, ts.ScriptTarget.Latest, true);
   const lines = source.split("\n");
   const switches: Switch[] = [];
@@ -36,8 +36,9 @@ export function switchable(file: string, source: string, firstId: number): Switc
     if (ts.isNumericLiteral(node) && !isPlace(node)) {
       const { line } = tree.getLineAndCharacterOfPosition(node.getStart());
       const from = node.getText();
-      const made = steps(Number(node.text)).map((to, i) => ({
-        id: firstId + switches.length + i,
+      const step = isCounted(node) ? wholeSteps : steps;
+      const made = step(Number(node.text)).map((to, i) => ({
+        id: 1 + switches.length + i,
         line: line + 1,
         from,
         to,
@@ -63,6 +64,24 @@ function isPlace(node: ts.NumericLiteral): boolean {
     (ts.isElementAccessExpression(parent) && parent.argumentExpression === node) ||
     (ts.isPropertyAssignment(parent) && parent.name === node)
   );
+}
+
+/** What takes whole numbers only and cuts a fraction off. */
+const CUTTERS: ReadonlySet<string> = new Set(["at", "slice", "toFixed"]);
+
+/**
+ * Whether the number counts or points at something, so that a tenth more or less is the same number: part of a place
+ * in a list or text, or held against how long a list is. Such a one is changed by a whole step at the least.
+ */
+function isCounted(node: ts.NumericLiteral): boolean {
+  const signed = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node;
+  const { parent } = signed;
+  if (ts.isCallExpression(parent))
+    return ts.isPropertyAccessExpression(parent.expression) && CUTTERS.has(parent.expression.name.text);
+  if (!ts.isBinaryExpression(parent)) return false;
+  const isInBrackets = ts.isElementAccessExpression(parent.parent) && parent.parent.argumentExpression === parent;
+  const other = parent.left === signed ? parent.right : parent.left;
+  return isInBrackets || (ts.isPropertyAccessExpression(other) && other.name.text === "length");
 }
 
 /** As the signatures of the trade functions name the ends of an argument. */

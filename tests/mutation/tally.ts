@@ -17,6 +17,11 @@ export const steps = (figure: number): readonly [up: number, down: number] => {
   const step = TENTH * (Math.abs(figure) || 1);
   return [tidy(figure + step), tidy(figure - step)];
 };
+/** The same for a number that counts: never less than one. */
+export const wholeSteps = (count: number): readonly [up: number, down: number] => {
+  const step = Math.max(1, Math.round(TENTH * Math.abs(count)));
+  return [count + step, count - step];
+};
 /** Without the tail of a binary fraction. */
 const tidy = (figure: number): number => Number(figure.toPrecision(12));
 

@@ -62,6 +62,23 @@ test("DOT 4 at 154 °C is below its wet minimum, DOT 3 at 180 °C is not", () =>
   expect(figure('dry_boiling_minimum("DOT 5.1")')).not.toBe(270);
 });
 
+test("fluid that boils over its dry minimum has no water to tell, and a lower boiling point never tells less", () => {
+  expect(figure('water_by_boiling("DOT 4", 231)')).toBe(0);
+  expect(figure('water_by_boiling("DOT 4", 300)')).toBe(0);
+  const water = [300, 230, 200, 155, 120].map((celsius) => figure(`water_by_boiling("DOT 4", ${celsius})`));
+  expect(water).toEqual([...water].sort((a, b) => a - b));
+  // By weight (S6.2), half way between 230 and 155; some pages print 3.7 % by volume.
+  expect(figure('water_by_boiling("DOT 4", 192.5)')).toBeCloseTo(1.85, 9);
+});
+
+test("toe of 2 mm on 380 mm is 0.30°, in or out", () => {
+  expect(figure("toe_angle(2, 380)")).toBeCloseTo(0.30156, 4);
+  expect(figure("toe_angle(-2, 380)")).toBeCloseTo(-0.30156, 4);
+  expect(figure("toe_angle(0, 380)")).toBe(0);
+  // Small angles: the sine is the angle.
+  expect(figure("toe_angle(3, 400)")).toBeCloseTo((3 / 400) * (180 / Math.PI), 4);
+});
+
 test("disc spread and pad taper do not depend on order or unit", () => {
   expect(figure("disc_spread([24.01, 23.98, 24.00, 24.02])")).toBeCloseTo(0.04, 9);
   expect(figure("disc_spread([24.02, 24.00, 23.98, 24.01])")).toBeCloseTo(0.04, 9);

@@ -2,7 +2,7 @@
 // 43.13-1B 8-14; a magazine letter for altitude. Standard atmosphere: ISO 2533 ratios recomputed. Shims, liners, seals:
 // workshop manual examples. Lapping: geometry, recomputed.
 import { expect, test } from "vitest";
-import { answer, figure, refused } from "../support/reckoned.js";
+import { answer, figure, refused, told } from "../support/reckoned.js";
 
 const CYLINDERS = [
   ["445, 440, 405, 435", "[psi]", 8.9888, 91.011, 3],
@@ -34,6 +34,20 @@ test.each(LEAKS)("%s psi in, %s held", (supply, held, leak) => {
 test("a cylinder can't hold more than is put in, and one figure is no spread", () => {
   expect(refused("leak_down(5, 6)")).toEqual(["trade.over-argument"]);
   expect(refused("compression_spread(12)")).toEqual(["trade.too-few"]);
+});
+
+test("a dead cylinder is all the spread there is, and four dead ones tell nothing", () => {
+  expect(figure("compression_spread([12, 0, 11.8, 11.9])")).toBe(100);
+  expect(figure("lowest_over_highest([12, 0, 11.8, 11.9])")).toBe(0);
+  expect(figure("lowest_cylinder([12, 0, 11.8, 11.9])")).toBe(2);
+  expect(refused("compression_spread([0, 0, 0, 0])")).toEqual(["trade.no-answer"]);
+});
+
+test("oil that lifts 8 bar to 10 gains a quarter; spread and lowest share make the whole", () => {
+  expect(figure("wet_gain(8, 10)")).toBeCloseTo(25, 9);
+  expect(figure("wet_gain(10, 10)")).toBe(0);
+  const list = "[12, 9, 11.5]";
+  expect(figure(`compression_spread(${list})`) + figure(`lowest_over_highest(${list})`)).toBeCloseTo(100, 9);
 });
 
 /** Feet and pressure ratio of the standard atmosphere. */
@@ -76,6 +90,15 @@ test("of two shims as near, the thinner: it does not leave the valve tight", () 
   expect(figure("shim_to_fit(2.70, 0.225, 0.20, [2.70, 2.75])")).toBe(2.7);
 });
 
+test("no shim is thinner than nothing, and what is left is told", () => {
+  expect(figure("shim_needed(2, 0.05, 2)")).toBeCloseTo(0.05, 9);
+  expect(refused("shim_needed(2, 0, 2)")).toEqual(["trade.no-shim"]);
+  expect(refused("shim_needed(2, 0, 2.05)")).toEqual(["trade.no-shim"]);
+  // Whatever is fitted, clearance and shim together stay the same.
+  for (const shim of [2.5, 2.7, 3.1])
+    expect(figure(`clearance_with_shim(2.7, 0.2, ${shim})`) + shim).toBeCloseTo(2.9, 9);
+});
+
 const LAPPED = [
   [0.25, 0.08, 0, 0.08, 0.17],
   [0.25, 0.05, 30, 0.057735, 0.19226],
@@ -102,6 +125,13 @@ test("liner seal: 0.23 wanted, 0.10 the largest measured, so 0.13; of the sizes 
   expect(figure("stand_out_with_spacer([0.045, 0.03], 0.102, 0.137)")).toBeCloseTo(0.08, 9);
   expect(refused("spacer_to_fit(0.1, [0.2])")).toEqual(["trade.no-spacer"]);
   expect(refused("spacer_needed(0.05, 0.3, 0.08)")).toEqual(["trade.stands-too-high"]);
+});
+
+test("a liner that stands just as wanted needs no spacer, one a hair too high has none", () => {
+  expect(figure("spacer_needed(0.5, 0.25, -0.25)")).toBe(0);
+  expect(figure("spacer_needed(0.5, 0.25, -0.1875)")).toBe(0.0625);
+  expect(refused("spacer_needed(0.5, 0.25, -0.3125)")).toEqual(["trade.stands-too-high"]);
+  expect(told("spacer_needed(0.5, 0.25, -0.3125)")).toContain("it stands too high even without a spacer (heights)");
 });
 
 test("neighbours, tilt and flatness are widest differences", () => {

@@ -1,7 +1,7 @@
 // Helical gears: design textbook, stock gear catalogue (diameters), a textbook example with published answers (from
 // memory, reproduced). Clutch and speed: arithmetic of the trade's notes.
 import { expect, test } from "vitest";
-import { answer, figure, refused } from "../support/reckoned.js";
+import { answer, figure, refused, told } from "../support/reckoned.js";
 
 /** module, teeth, teeth, helix; transverse module, transverse pressure angle, diameters, centre, lead, outside. */
 const PAIRS = [
@@ -67,6 +67,95 @@ test("a transverse module of 2 at 21.5° is no normal module of 2", () => {
   expect(mesh(`${normal}, 25, 20, 21.5, right`, "2, 50, 20, 21.5, left")).toBe("other-module");
 });
 
+/** At and over the width a screening allows (common practice, no source): module, helix, pressure angle, centre. */
+const SCREENED = [
+  ["2, 25, 20, 20, right", "2.0098, 50, 20, 20, left", "79.8133", "meshes"],
+  ["2, 25, 20, 20, right", "2.0102, 50, 20, 20, left", "79.8133", "other-module"],
+  ["2, 25, 20, 20, right", "1.9902, 50, 20, 20, left", "79.8133", "meshes"],
+  ["2, 25, 20, 20, right", "1.9898, 50, 20, 20, left", "79.8133", "other-module"],
+  ["2, 25, 20, 20, right", "2, 50, 20.24, 20, left", "79.8133", "meshes"],
+  ["2, 25, 20, 20, right", "2, 50, 20.26, 20, left", "79.8133", "other-pressure-angle"],
+  ["2, 25, 20, 20, right", "2, 50, 20, 20.29, left", "79.8133", "meshes"],
+  ["2, 25, 20, 20, right", "2, 50, 20, 20.31, left", "79.8133", "other-helix"],
+  ["2, 25, 20, 20, right", "2, 50, 20, 20, left", "79.862", "meshes"],
+  ["2, 25, 20, 20, right", "2, 50, 20, 20, left", "79.866", "other-centre-distance"],
+  ["2, 25, 20, 0, straight", "2, 50, 20, 0, straight", "75", "meshes"],
+  ["2, 25, 20, 20, right", "2, 50, 20, 20, straight", "79.8133", "same-hand"],
+  ["2, 25, 20, 0, straight", "2, 50, 20, 0, left", "75", "same-hand"],
+] as const;
+
+test.each(SCREENED)("%s with %s at %s: %s", (own, mate, centre, verdict) => {
+  expect(mesh(own, mate, centre)).toBe(verdict);
+});
+
+test("it is the same from the mate's side", () => {
+  expect(mesh("2, 50, 20, 20, left", "2, 25, 20, 20, right")).toBe("meshes");
+  expect(mesh("2, 50, 14.5, 20, left", "2, 25, 20, 20, right")).toBe("other-pressure-angle");
+  expect(mesh("2, 51, 20, 20, left", "2, 25, 20, 20, right")).toBe("other-centre-distance");
+});
+
+test("pitch circles that roll on each other: as many pitches round as teeth, and they touch in the housing", () => {
+  for (const [m, z1, z2, beta] of PAIRS) {
+    // What one tooth takes of the circle, square to the axis.
+    const pitch = (Math.PI * m) / Math.cos((beta * Math.PI) / 180);
+    const radii = [z1, z2].map((z) => (z * pitch) / (2 * Math.PI));
+    expect((radii[0] ?? 0) + (radii[1] ?? 0)).toBeCloseTo(
+      figure(`gear_centre_distance(${m}, ${z1}, ${z2}, ${beta})`),
+      9,
+    );
+    // Along one whole turn the tooth climbs its lead at the helix angle.
+    const lead = figure(`gear_lead(${m}, ${z1}, ${beta})`);
+    expect((Math.atan((z1 * pitch) / lead) * 180) / Math.PI).toBeCloseTo(beta, 9);
+  }
+});
+
+/** Teeth that come within 0.05 mm of the housing, by trying them all. */
+const tried = (m: number, z1: number, beta: number, centre: number): readonly number[] =>
+  Array.from({ length: 396 }, (_, i) => i + 5).filter(
+    (z2) => Math.abs((m * (z1 + z2)) / (2 * Math.cos((beta * Math.PI) / 180)) - centre) <= 0.05,
+  );
+
+const HOUSINGS = [
+  [2.5, 25, 25, 82.7533],
+  [2.5, 26, 28, 82.7533],
+  [2, 25, 20, 79.8133],
+  [2, 25, 20, 79.862],
+  [2, 25, 20, 79.866],
+  [2, 25, 0, 30],
+  [2, 25, 0, 29],
+  [2, 100, 0, 80],
+] as const;
+
+test.each(HOUSINGS)(
+  "module %s, %s teeth, %s° in a housing of %s mm: the mate is the one found by trying all",
+  (m, z1, beta, centre) => {
+    const [only] = tried(m, z1, beta, centre);
+    const text = `mate_teeth_needed(${m}, ${z1}, ${beta}, ${centre})`;
+    if (only !== undefined) expect(figure(text)).toBe(only);
+    else {
+      const exact = (2 * centre * Math.cos((beta * Math.PI) / 180)) / m - z1;
+      expect(told(text)).toContain(`no whole number of teeth fits the centre distance; ${exact.toFixed(2)} would`);
+    }
+  },
+);
+
+test("teeth that are too many for the housing: the least distance is that of straight teeth", () => {
+  expect(told("helix_for_centre_distance(2.5, 25, 36, 75)")).toContain("the centre distance; at least 76.25 is needed");
+  expect(figure("helix_for_centre_distance(2.5, 25, 36, 76.25)")).toBeCloseTo(0, 6);
+  expect(figure("gear_centre_distance(2.5, 25, 36, helix_for_centre_distance(2.5, 25, 36, 82.7533))")).toBeCloseTo(
+    82.7533,
+    9,
+  );
+});
+
+test("more helix never brings the axles nearer, and straight teeth are the old formulae", () => {
+  const distances = [0, 5, 15, 30, 45].map((beta) => figure(`gear_centre_distance(2, 20, 40, ${beta})`));
+  expect(distances).toEqual([...distances].sort((a, b) => a - b));
+  expect(distances[0]).toBe(60);
+  expect(figure("transverse_module(2, 0)")).toBe(2);
+  expect(figure("transverse_pressure_angle(20, 0)")).toBeCloseTo(20, 12);
+});
+
 test("road speed and slip: 119.8 km/h at 3500 turns; the same speed at 3700 slips 5.4 %", () => {
   expect(figure("road_speed(3500, 0.9, 3.7, 1900)")).toBeCloseTo(119.8, 1);
   expect(figure("clutch_slip(road_speed(3500, 0.9, 3.7, 1900), 3700, 0.9, 3.7, 1900)")).toBeCloseTo(5.4, 1);
@@ -78,5 +167,7 @@ test("lining, clamp and travel", () => {
   expect(figure("slave_travel(20, 16, 20)")).toBeCloseTo(12.8, 9);
   expect(figure("release_travel(12.8, 1.6)")).toBeCloseTo(8, 9);
   expect(figure("backlash_at_pitch(0.12, 60, 40)")).toBeCloseTo(0.08, 9);
-  expect(refused("lining_left(7, 6, 6)")).toEqual(["trade.under-argument"]);
+  expect(told("lining_left(7, 6, 6)")).toContain("new is too small beside the others; at least 6");
+  // Worn to the metal: nothing left of it, and past the least.
+  expect(figure("lining_left(0, 10, 2)")).toBeCloseTo(-25, 9);
 });

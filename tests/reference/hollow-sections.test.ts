@@ -2,7 +2,8 @@
 // formed) and EN 10210-2 (square, hot finished), annex B; reprints read, the standards only as front pages. The tables
 // round, so 0.8 % is allowed. Wall-loss shares: recomputed from the formulae of annex A, no published answer seen.
 import { expect, test } from "vitest";
-import { figure, refused } from "../support/reckoned.js";
+import { oneSidedTube, rectangularTube } from "../../src/core/trade/hollow-sections.js";
+import { figure, refused, told } from "../support/reckoned.js";
 
 /** Table rounding: the widest difference of a printed row. */
 const ROUNDING = 0.008;
@@ -90,10 +91,121 @@ test("a thinner or wider patch never leaves more", () => {
   }
 });
 
+/** Area and second moment of a rectangle with round corners, summed up in strips: b and h outside, r at the corner. */
+function inStrips(h: number, b: number, r: number) {
+  const strips = 40_000;
+  const depth = h / strips;
+  let [area, second] = [0, 0];
+  for (let i = 0; i < strips; i++) {
+    const y = (i + 0.5) * depth - h / 2;
+    const intoCorner = Math.max(0, Math.abs(y) - (h / 2 - r));
+    const width = b - 2 * (r - Math.sqrt(r ** 2 - intoCorner ** 2));
+    area += width * depth;
+    second += width * depth * y ** 2;
+  }
+  return { area, second };
+}
+
+const CORNERED = [
+  [40, 20, 3, "cold-formed", 2],
+  [20, 40, 3, "cold-formed", 2],
+  [16, 12, 2.5, "cold-formed", 2],
+  [50, 50, 5, "hot-finished", 1.5],
+  [20, 16, 3.5, "hot-finished", 1.5],
+] as const;
+
+test.each(CORNERED)("tube %s × %s × %s, %s: as summed up in strips, corners and all", (h, b, t, make, corner) => {
+  const [outside, inside] = [inStrips(h, b, corner * t), inStrips(h - 2 * t, b - 2 * t, t)];
+  const found = rectangularTube(h, b, t, make);
+  expect(found.area / (outside.area - inside.area)).toBeCloseTo(1, 5);
+  expect(found.secondMoment / (outside.second - inside.second)).toBeCloseTo(1, 5);
+  expect(found.modulus / ((2 * (outside.second - inside.second)) / h)).toBeCloseTo(1, 5);
+});
+
+/** A tube thinned over an arc below, summed up in sectors: area, and modulus about its own centre of area. */
+function inSectors(outside: number, t: number, lost: number, arc: number) {
+  const sectors = 36_000;
+  const turn = (2 * Math.PI) / sectors;
+  const inner = outside / 2 - t;
+  let [area, first, second, above, below] = [0, 0, 0, 0, 0];
+  for (let i = 0; i < sectors; i++) {
+    const theta = -Math.PI + (i + 0.5) * turn;
+    const outer = outside / 2 - (Math.abs(theta) < (arc * Math.PI) / 360 ? lost : 0);
+    area += ((outer ** 2 - inner ** 2) / 2) * turn;
+    first += ((outer ** 3 - inner ** 3) / 3) * Math.cos(theta) * turn;
+    second += ((outer ** 4 - inner ** 4) / 4) * Math.cos(theta) ** 2 * turn;
+    below = Math.max(below, outer * Math.cos(theta));
+    above = Math.max(above, -outer * Math.cos(theta));
+  }
+  const centre = first / area;
+  return { area, modulus: (second - area * centre ** 2) / Math.max(below - centre, above + centre) };
+}
+
+const THINNED = [
+  [40, 1.5, 0.4, 60],
+  [40, 1.5, 0.8, 120],
+  [40, 1.5, 1.2, 180],
+  [40, 1.5, 0.4, 250],
+  [60.3, 4, 1, 20],
+  [38.1, 1.6, 0.8, 300],
+  [40, 1.5, 0.5, 360],
+] as const;
+
+test.each(THINNED)("tube %s × %s less %s mm over %s°: as summed up in sectors", (d, t, lost, arc) => {
+  const summed = inSectors(d, t, lost, arc);
+  const found = oneSidedTube(d, t, lost, arc);
+  expect(found.area / summed.area).toBeCloseTo(1, 4);
+  // Segments are taken as thin: their own depth squared is left out.
+  expect(Math.abs(found.modulus / summed.modulus - 1)).toBeLessThan(0.002);
+});
+
+test("twice as large a tube has four times the area, sixteen times the second moment, eight times the modulus", () => {
+  const [once, twice] = ["40, 3", "80, 6"].map((tube) =>
+    ["area", "second_moment", "section_modulus"].map((what) => figure(`round_tube_${what}(${tube})`)),
+  );
+  for (const [index, times] of [4, 16, 8].entries())
+    expect((twice?.[index] ?? 0) / (once?.[index] ?? 1)).toBeCloseTo(times, 9);
+});
+
+test("a thin tube comes to π d t and π d³ t / 8", () => {
+  expect(figure("round_tube_area(1000, 0.01)") * 100).toBeCloseTo(Math.PI * 999.99 * 0.01, 6);
+  expect(figure("round_tube_second_moment(1000, 0.01)") * 10_000).toBeCloseTo((Math.PI * 999.99 ** 3 * 0.01) / 8, -1);
+});
+
+test("rust outside costs more stiffness than the same rust inside, and either more with every tenth", () => {
+  const lost = [0, 0.2, 0.5, 1, 2, 2.9];
+  for (const what of ["area_left", "second_moment_left", "section_modulus_left"]) {
+    const [out, within] = ["outside", "inside"].map((face) =>
+      lost.map((x) => figure(`${what}(48.3, 3, ${x}, ${face})`)),
+    );
+    for (const row of [out, within]) expect(row).toEqual([...(row ?? [])].sort((a, b) => b - a));
+    expect(out?.[0]).toBeCloseTo(100, 9);
+    for (const [i, x] of lost.entries()) if (x > 0) expect(out?.[i]).toBeLessThan(within?.[i] ?? 0);
+  }
+});
+
+test("a wall just under what leaves a hole is a tube yet; the refusal tells how thick it may be", () => {
+  for (const rest of [
+    "round_tube_area(48.3, WALL)",
+    "area_left(48.3, WALL, 1, inside)",
+    "area_left_one_sided(48.3, WALL, 1, 90)",
+  ]) {
+    expect(figure(rest.replace("WALL", "24.1"))).toBeGreaterThan(0);
+    expect(told(rest.replace("WALL", "24.15"))).toContain("wall leaves no hole; it must be under 24.15");
+  }
+  // Two walls of corner on either side: a quarter of the shorter side.
+  expect(figure("rectangular_tube_area(40, 20, 4.99, cold-formed)")).toBeGreaterThan(0);
+  expect(told("rectangular_tube_area(40, 20, 5, cold-formed)")).toContain("wall leaves no hole; it must be under 5");
+  expect(told("rectangular_tube_area(20, 40, 5.01, cold-formed)")).toContain("it must be under 5");
+  expect(told("section_modulus_left(48.3, 3, 3, inside)")).toContain("loss leaves no wall; it must be under 3");
+  expect(told("section_modulus_left_one_sided(48.3, 3, 3, 90)")).toContain("it must be under 3");
+});
+
 test("a wall of half the diameter, a wall rusted through and a patch wider than the tube are refused", () => {
   expect(refused("round_tube_area(48.3, 24.15)")).toEqual(["trade.wall-too-thick"]);
   expect(refused("area_left(48.3, 3, 3, outside)")).toEqual(["trade.wall-gone"]);
   expect(refused("round_tube_area(0, 3)")).toEqual(["trade.range"]);
   expect(refused("arc_of_patch(20, 70)")).toEqual(["trade.over-argument"]);
   expect(figure("arc_of_patch(20, 31.41592653589793)")).toBeCloseTo(180, 9);
+  expect(figure("arc_of_patch(20, 62.83)")).toBeCloseTo(360, 1);
 });

@@ -20,3 +20,9 @@ export function refused(text: string): readonly string[] {
   const reckoned = reckon(text);
   return reckoned.ok ? [] : reckoned.problems.map(({ code }) => code);
 }
+
+/** What a person reads where a reckoning is refused; empty when it has an answer. */
+export function told(text: string): string {
+  const reckoned = reckon(text);
+  return reckoned.ok ? "" : reckoned.problems.map(tellTrade).join(" ");
+}

@@ -141,6 +141,7 @@ const REFUSED: readonly (readonly [string, string])[] = [
   ["brake_efficiency(dew_point(20, 50), 1000)", "trade.kind"],
   ["parking_brake_minimum(drum)", "trade.word"],
   ["disc_spread([24])", "trade.too-few"],
+  ["mean_reading([1.5, 2 N])", "units.other-quantity"],
   [`${"mean_reading(".repeat(20)}1${")".repeat(20)}`, "trade.syntax"],
 ];
 
@@ -150,6 +151,24 @@ test.each(REFUSED)("%s is refused as %s, in words", (text, code) => {
   if (result.ok) return;
   expect(codes(result)).toContain(code);
   for (const one of result.problems) expect(tellTrade(one)).not.toMatch(/undefined|\{|\}/);
+});
+
+const nested = (calls: number): string => `${"mean_reading(".repeat(calls)}1${")".repeat(calls)}`;
+
+test("eight calls may stand inside one another, not nine", () => {
+  expect(reckon(nested(8)).ok).toBe(true);
+  expect(codes(reckon(nested(9)))).toEqual(["trade.syntax"]);
+});
+
+test("a long text is told by its beginning, and from where it can't be read", () => {
+  const params = (text: string) => {
+    const result = reckon(text);
+    return result.ok ? undefined : result.problems[0]?.params;
+  };
+  const tail = "abcdefghij".repeat(20);
+  const unclosed = `pad_taper(1, 2)) ${tail}`;
+  expect(params(unclosed)).toMatchObject({ typed: unclosed.slice(0, 120), rest: `) ${tail}`.slice(0, 40) });
+  expect(params(tail)).toMatchObject({ typed: tail.slice(0, 120), rest: tail.slice(0, 40) });
 });
 
 test("calls inside calls, lists, units, fractions and quotes are read", () => {

@@ -25,7 +25,7 @@ export const CLUTCH = [
     name: "lining_left",
     says: "Share of a lining's wear still left",
     arguments: [
-      { name: "now", says: "Thickness now", ...thickness },
+      { name: "now", says: "Thickness now", kind: "length", from: 0, to: 30 },
       { name: "new", says: "Thickness new", ...thickness },
       { name: "least", says: "Thickness worn out", ...thickness },
     ],

@@ -15,9 +15,9 @@ const LEAK = published("FAA AC 43.13-1B", "8-14, differential compression test")
 
 const cylinders = {
   name: "cylinders",
-  says: "Compression of each cylinder",
+  says: "Compression of each cylinder; a dead one shows 0",
   kind: "pressure",
-  over: 0,
+  from: 0,
   to: 60,
   atLeast: 2,
 } as const;

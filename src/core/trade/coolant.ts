@@ -41,7 +41,11 @@ export const COOLANT = [
     arguments: [{ ...now, name: "strength", says: "Share of glycol by volume", to: 50 }],
     gives: "temperature",
     formula: "straight line between the rows of the table",
-    source: published("Handbook of chemistry and physics", "table 5.13"),
+    source: published(
+      "Handbook of chemistry, 15th edition",
+      "table 5.13",
+      "pure glycol; a coolant's own table comes first",
+    ),
     work: (percent) => between(PROPYLENE, percent),
   }),
   row({

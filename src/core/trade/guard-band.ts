@@ -7,7 +7,11 @@ const JCGM_106 = published(
   "7 and 8",
   "rule seen on a laboratory's page",
 );
-const GUM = published("JCGM 100:2008, guide to the expression of uncertainty in measurement", "4.3.7 and 5.1.2");
+const GUM = published(
+  "JCGM 100:2008, guide to the expression of uncertainty in measurement",
+  "4.3.7 and 5.1.2",
+  "from memory, agreeing with recomputed figures",
+);
 const SIDES = ["at-least", "at-most"] as const;
 
 const figure = { kind: "number" } as const;

@@ -89,10 +89,10 @@ export function oneSidedTube(outside: number, t: number, lost: number, arc: numb
   // What is taken away: a segment of thickness `lost` on the outside, its middle at radius r, centred on the bottom.
   const r = (outside - lost) / 2;
   const gone = 2 * half * r * lost;
-  const arm = half === 0 ? 0 : (r * Math.sin(half)) / half;
+  const firstMoment = 2 * Math.sin(half) * r ** 2 * lost;
   const goneAboutCentre = lost * r ** 3 * (half + Math.sin(2 * half) / 2);
   const area = whole.area - gone;
-  const shift = (gone * arm) / area;
+  const shift = firstMoment / area;
   const secondMoment = whole.secondMoment - goneAboutCentre - area * shift ** 2;
   const radius = outside / 2;
   const isAllRound = half >= Math.PI;

@@ -2,7 +2,7 @@
 import { row } from "./contract.js";
 import { published } from "./sources.js";
 
-/** Rust grade and the largest share of area it reaches to, per cent; over 50 % is grade 0. */
+/** Rust grade and the largest share of area it reaches to, per cent; over the last one it is grade 0. */
 const ASTM_D610: readonly (readonly [grade: number, to: number])[] = [
   [10, 0.01],
   [9, 0.03],
@@ -14,24 +14,23 @@ const ASTM_D610: readonly (readonly [grade: number, to: number])[] = [
   [3, 16],
   [2, 33],
   [1, 50],
-  [0, 100],
 ];
+/** A share the eye takes for none: shares are compared as ratios, and nothing has no ratio. */
+const CLEAN = 0.01;
 /** Areas the comparison pictures of ISO 4628-3 show: what one looks most like, not limits of classes. */
 const ISO_4628_PICTURES: readonly (readonly [degree: string, area: number])[] = [
-  ["Ri 0", 0],
+  ["Ri 0", CLEAN],
   ["Ri 1", 0.05],
   ["Ri 2", 0.5],
   ["Ri 3", 1],
   ["Ri 4", 8],
   ["Ri 5", 45],
 ];
-/** Below this share the pictures are compared on a scale that has a zero. */
-const CLEAN = 0.01;
 
 const area = { name: "area", says: "Share of the area that is rusty", kind: "percent", from: 0, to: 100 } as const;
 
-/** How far apart two shares look: the eye compares ratios. */
-const apart = (a: number, b: number): number => Math.abs(Math.log(Math.max(a, CLEAN) / Math.max(b, CLEAN)));
+/** How far a share looks from a pictured one: the eye compares ratios. */
+const apart = (share: number, pictured: number): number => Math.abs(Math.log(Math.max(share, CLEAN) / pictured));
 
 export const RUST_DEGREE = [
   row({

@@ -9,8 +9,13 @@ import { published } from "./sources.js";
 const THEIL_SEN = published(
   "Sen 1968, Estimates of the regression coefficient based on Kendall's tau",
   "median of pairwise slopes",
+  "the method from memory, its figures recomputed",
 );
-const FIELLER = published("Fieller 1954, Some problems in interval estimation", "interval for a ratio");
+const FIELLER = published(
+  "Fieller 1954, Some problems in interval estimation",
+  "interval for a ratio",
+  "the method from memory, its figures recomputed",
+);
 
 const at = { name: "at", says: "When, in years or thousand km", kind: "number", atLeast: 2 } as const;
 const readings = { name: "readings", says: "Reading each time", kind: "number", atLeast: 2 } as const;
@@ -48,7 +53,10 @@ export function medianLine(x: readonly number[], y: readonly number[]): Line | u
 const STUDENT_90 = [
   6.314, 2.92, 2.353, 2.132, 2.015, 1.943, 1.895, 1.86, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753,
 ];
-const STUDENT_90_MANY = 1.645;
+/** Of the normal distribution, which many readings come to; between lies the first term of the usual series. */
+const NORMAL_90 = 1.6449;
+const student90 = (freedom: number): number =>
+  STUDENT_90[freedom - 1] ?? NORMAL_90 + (NORMAL_90 ** 3 + NORMAL_90) / (4 * freedom);
 
 export interface Crossing {
   /** Least squares crossing; the interval is Fieller's, absent where the slope may be nothing. */
@@ -57,16 +65,16 @@ export interface Crossing {
   readonly to?: number;
 }
 
-/** Where the least-squares line reaches `edge`, with its 90 % interval (Fieller). Needs four readings. */
+/** Where the least-squares line reaches `edge`, with its 90 % interval (Fieller). Needs three readings. */
 export function leastSquaresCrossing(x: readonly number[], y: readonly number[], edge: number): Crossing | undefined {
   const n = x.length;
   const [mx, my] = [mean(x), mean(y)];
   const sxx = x.reduce((sum, xi) => sum + (xi - mx) ** 2, 0);
   const slope = x.reduce((sum, xi, i) => sum + (xi - mx) * ((y[i] ?? my) - my), 0) / sxx;
-  if (n < 3 || sxx === 0 || slope === 0) return undefined;
+  if (x.length < 3 || sxx === 0 || slope === 0) return undefined;
   const rest = x.reduce((sum, xi, i) => sum + ((y[i] ?? my) - my - slope * (xi - mx)) ** 2, 0);
   const s2 = rest / (n - 2);
-  const t = STUDENT_90[n - 3] ?? STUDENT_90_MANY;
+  const t = student90(n - 2);
   const d = (edge - my) / slope;
   const g = (t ** 2 * s2) / (slope ** 2 * sxx);
   if (g >= 1) return { at: mx + d };
@@ -81,8 +89,8 @@ const unequal = (x: readonly number[], y: readonly number[]) =>
     : refusal("unequal-lists", { argument: "readings", found: y.length, expected: x.length });
 
 /**
- * When the limit is reached at the earliest (`sign` 1: the steepest line the uncertainty of the oldest and newest
- * reading allows) or at the latest (−1: the flattest). Readings may come in any order and wear up or down.
+ * When the limit is reached at the earliest (`sign` 1) or at the latest (−1) that the uncertainty of the oldest and
+ * newest reading allows. Readings may come in any order; it wears towards the limit, up or down.
  */
 function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: number, sign: 1 | -1) {
   const lists = unequal(x, y);
@@ -91,24 +99,40 @@ function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: 
   const [first, last] = [inTime[0], inTime.at(-1)];
   if (!first || !last || first.when === last.when) return refusal("same-time", { argument: "at" });
   // Wear that goes up is wear that goes down seen in a mirror.
-  const way = last.read <= first.read ? 1 : -1;
-  const fall = way * (first.read - last.read) + sign * 2 * u;
-  if (fall <= 0) return refusal("no-trend", { argument: "readings" });
-  return last.when + ((way * (last.read - edge) - sign * u) * (last.when - first.when)) / fall;
+  const way = Math.sign(first.read - edge) || Math.sign(first.read - last.read);
+  const lastLeft = way * (last.read - edge) - sign * u;
+  // Ahead of the newest reading the steepest line is the earliest; before it, the one that starts nearest the limit.
+  const firstLeft = way * (first.read - edge) + (lastLeft > 0 ? sign : -sign) * u;
+  if (firstLeft <= 0 && lastLeft <= 0) return first.when;
+  const fall = firstLeft - lastLeft;
+  if (fall > 0) return first.when + (firstLeft * (last.when - first.when)) / fall;
+  return sign > 0 ? refusal("leads-away", { argument: "limit" }) : refusal("no-trend", { argument: "readings" });
 }
+
+/** A date before the first reading is none: the readings lead away from the limit. */
+const notBefore = (x: readonly number[], crossing: number) =>
+  crossing < Math.min(...x) ? refusal("leads-away", { argument: "limit" }) : crossing;
 
 /** Where the median line meets the limit; refused where it leads away from it. */
 function medianCrossing(x: readonly number[], y: readonly number[], edge: number) {
   const line = medianLine(x, y);
   if (!line) return refusal("same-time", { argument: "at" });
   if (line.slope === 0) return refusal("no-trend", { argument: "readings" });
-  const crossing = (edge - line.intercept) / line.slope;
-  return crossing < Math.min(...x) ? refusal("leads-away", { argument: "limit" }) : crossing;
+  return notBefore(x, (edge - line.intercept) / line.slope);
+}
+
+/** Where the least-squares line meets the limit; refused where it leads away from it. */
+function fittedCrossing(x: readonly number[], y: readonly number[], edge: number) {
+  const crossing = leastSquaresCrossing(x, y, edge);
+  return crossing ? notBefore(x, crossing.at) : refusal("no-trend", { argument: "readings" });
 }
 
 /** Part renewed or a doubtful reading: wear that comes back by more than chance. */
 const hasBreak = (y: readonly number[], u: number, falls: boolean): boolean =>
-  y.some((value, i) => i > 0 && (falls ? value - (y[i - 1] ?? value) : (y[i - 1] ?? value) - value) > Math.SQRT2 * u);
+  y.some((value, i) => {
+    const before = y[i - 1] ?? value;
+    return (falls ? value - before : before - value) > Math.SQRT2 * u;
+  });
 
 export const TREND = [
   row({
@@ -134,7 +158,8 @@ export const TREND = [
     says: "Earliest that two readings and their uncertainty allow",
     arguments: [at, readings, limit, uncertainty],
     gives: "number",
-    formula: "x₂ + (y₂ − U − L) Δx / ((y₁ + U) − (y₂ − U)), for wear that goes down; mirrored for wear that goes up",
+    formula:
+      "x₁ + (y₁ + U − L) Δx / ((y₁ + U) − (y₂ − U)), for wear that goes down; y₁ − U where the newest may be past it; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "the steepest line both readings' uncertainty allows" },
     work: (x, y, edge, u) => reachedAt(x, y, edge, u, 1),
   }),
@@ -143,7 +168,8 @@ export const TREND = [
     says: "Latest that two readings and their uncertainty allow",
     arguments: [at, readings, limit, uncertainty],
     gives: "number",
-    formula: "x₂ + (y₂ + U − L) Δx / ((y₁ − U) − (y₂ + U)), for wear that goes down; mirrored for wear that goes up",
+    formula:
+      "x₁ + (y₁ − U − L) Δx / ((y₁ − U) − (y₂ + U)), for wear that goes down; y₁ + U where the newest is past it; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "none while the two are within their uncertainty" },
     work: (x, y, edge, u) => reachedAt(x, y, edge, u, -1),
   }),
@@ -154,8 +180,7 @@ export const TREND = [
     gives: "number",
     formula: "least squares line at the limit",
     source: FIELLER,
-    work: (x, y, edge) =>
-      unequal(x, y) ?? leastSquaresCrossing(x, y, edge)?.at ?? refusal("no-trend", { argument: "readings" }),
+    work: (x, y, edge) => unequal(x, y) ?? fittedCrossing(x, y, edge),
   }),
   row({
     name: "part_renewed",

@@ -3,14 +3,14 @@ import { refusal } from "./calculate.js";
 import { row } from "./contract.js";
 import { published } from "./sources.js";
 
-/** Load in kg by load index, from 60 on; 60 to 67 from memory, unverified, 71 to 110 in two reprints. */
+/** Load in kg by load index, from 60 on; every row in two reprints or more. */
 const LOAD_KG = [
   250, 257, 265, 272, 280, 290, 300, 307, 315, 325, 335, 345, 355, 365, 375, 387, 400, 412, 425, 437, 450, 462, 475,
   487, 500, 515, 530, 545, 560, 580, 600, 615, 630, 650, 670, 690, 710, 730, 750, 775, 800, 825, 850, 875, 900, 925,
   950, 975, 1000, 1030, 1060,
 ];
 const LOWEST_INDEX = 60;
-/** Top speed by symbol, km/h; F to K from memory, unverified. H lies between U and V. */
+/** Top speed by symbol, km/h, as reprinted. H lies between U and V. */
 const SPEED_KMH = {
   F: 80,
   G: 90,
@@ -36,7 +36,11 @@ const LOAD_AT_SPEED: Readonly<Record<string, { readonly from: number; readonly s
   V: { from: 210, share: 91 },
   W: { from: 240, share: 85 },
 };
-const TABLE = published("UN Regulation No. 30, load-capacity index", "annex 4", "as reprinted in two tables");
+const TABLE = published(
+  "UN Regulation No. 30, load-capacity index",
+  "annex 4",
+  "as reprinted in several tables, whose slips differ",
+);
 const DATE_CODE = published("49 CFR 574.5, tyre identification", "date code", "read in handbook pages");
 const LAST_WEEK = 53;
 const WEEKS_PER_YEAR = 365.25 / 7;
@@ -61,18 +65,16 @@ const today = {
 
 const loadOf = (of: number): number => LOAD_KG[of - LOWEST_INDEX] ?? Number.NaN;
 
-/** Week and the years a code may mean, newest first; or why it is none. */
-function datesOf(text: string, year: number): { readonly week: number; readonly years: readonly number[] } | string {
+/** The dates a code may mean, newest first, none after today; or why it is no date. */
+function datesOf(text: string, year: number): readonly number[] | string {
   if (!/^\d{3,4}$/.test(text)) return "date-length";
   const week = Number(text.slice(0, 2));
-  if (week < 1 || week > LAST_WEEK) return "date-week";
-  if (text.length === 4) {
-    const made = 2000 + Number(text.slice(2));
-    return made + (week - 1) / WEEKS_PER_YEAR > year ? "date-future" : { week, years: [made] };
-  }
+  if (week === 0 || week > LAST_WEEK) return "date-week";
   // Three figures: used until 1999; the last is the year of a decade nobody wrote down.
-  const last = Number(text.slice(2));
-  return { week, years: [1990, 1980, 1970].map((decade) => decade + last) };
+  const counted = text.length === 4 ? [2000] : [1990, 1980, 1970];
+  const made = counted.map((from) => from + Number(text.slice(2)) + (week - 1) / WEEKS_PER_YEAR);
+  const dates = made.filter((date) => date <= year);
+  return dates.length === 0 ? "date-future" : dates;
 }
 
 export const TYRE_MARKS = [
@@ -133,10 +135,13 @@ export const TYRE_MARKS = [
     work: (text, year) => {
       const dates = datesOf(text, year);
       if (typeof dates === "string") return refusal(dates, { argument: "code", found: text });
-      const [only, ...others] = dates.years;
-      if (only === undefined || others.length > 0)
-        return refusal("date-decade", { argument: "code", found: text, years: dates.years.map(String) });
-      return year - (only + (dates.week - 1) / WEEKS_PER_YEAR);
+      if (text.length === 3)
+        return refusal("date-decade", {
+          argument: "code",
+          found: text,
+          years: dates.map((one) => `${Math.floor(one)}`),
+        });
+      return year - Math.max(...dates);
     },
   }),
   row({
@@ -149,7 +154,7 @@ export const TYRE_MARKS = [
     work: (text, year) => {
       const dates = datesOf(text, year);
       if (typeof dates === "string") return refusal(dates, { argument: "code", found: text });
-      return year - (Math.max(...dates.years) + (dates.week - 1) / WEEKS_PER_YEAR);
+      return year - Math.max(...dates);
     },
   }),
   row({

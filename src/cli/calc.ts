@@ -5,9 +5,9 @@ import {
   isWordArgument,
   rangeText,
   reckon,
-  type Source,
   SUBJECTS,
   type TradeFunction,
+  tellSource,
   tellTrade,
 } from "../core/trade/index.js";
 import { canonicalUnit } from "../core/units/index.js";
@@ -42,22 +42,9 @@ const listed = (subject: string, fn: TradeFunction) => ({
   unit: unitOf(fn.gives),
   ...(fn.words === undefined ? {} : { words: fn.words }),
   formula: fn.formula,
-  source: sourceText(fn.source),
+  source: tellSource(fn.source),
   basis: fn.source.basis,
 });
-
-/** A source in one line. */
-function sourceText({ basis, document, clause, note }: Source): string {
-  const from = {
-    published: "published",
-    practice: "common practice, no source",
-    memory: "from memory",
-    arithmetic: "arithmetic",
-  };
-  return [document === undefined ? from[basis] : [document, clause].filter(Boolean).join(", "), note]
-    .filter((part) => part !== undefined)
-    .join("; ");
-}
 
 /** Prints `{value, unit, source}` or `{problem}`. Gives 0, 1 when the reckoning is refused, 2 when called wrongly. */
 export async function calcVerb(args: readonly string[], { out, err }: Terminal): Promise<0 | 1 | 2> {
@@ -79,6 +66,6 @@ export async function calcVerb(args: readonly string[], { out, err }: Terminal):
     return 1;
   }
   const { value, of } = reckoned.value;
-  out(JSON.stringify({ value, unit: unitOf(of.gives), source: sourceText(of.source) }, null, 2));
+  out(JSON.stringify({ value, unit: unitOf(of.gives), source: tellSource(of.source) }, null, 2));
   return 0;
 }

@@ -13,6 +13,7 @@ const PARAMS: Readonly<Record<string, string>> = {
   field: "play",
   fault: "whl.race",
   finding: "new",
+  of: "brake_imbalance",
   job: "job.whl.bearing",
   gate: "gate.no-road",
   picture: DEMO_PICTURE,

@@ -129,6 +129,7 @@ export function SettingsScreen() {
         <ListRow title={t("settings.install")} href={to("install")} />
         <ListRow title={t("settings.sheets")} href={to("sheets")} />
         <ListRow title={t("gauges.title")} href={to("gauges")} />
+        <ListRow title={t("visit.reckoner")} href={to("reckoner")} />
         <ListRow
           title={t("settings.about")}
           href={to("about")}

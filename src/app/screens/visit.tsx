@@ -37,6 +37,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
   const view = visitView(on.telling, on.visit, on.assessment);
   const more = useMoreSheets(on);
   const writer = journal.writer.value;
+  const loose = on.visit.notes.filter(({ value }) => value.point === undefined && value.place === undefined);
   const steps = writer === undefined ? 0 : undoable(on.visit, writer).length;
   return (
     <>
@@ -77,11 +78,25 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         <ListRow title={t("visit.pictures")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
         {!view.closed && <ListRow title={t("visit.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
         <ListRow
+          title={t("visit.reckoner")}
+          second={t("visit.reckoner.says")}
+          href={to("visit-reckoner", { visit: on.param })}
+        />
+        <ListRow
           title={t("visit.history")}
           second={t("visit.history.says", { n: steps })}
           href={to("history", { visit: on.param })}
         />
       </Band>
+      {loose.length > 0 && (
+        <Band heading={t("visit.notes")}>
+          {loose.map(({ id, value }) => (
+            <p key={id} class="remark">
+              {value.text}
+            </p>
+          ))}
+        </Band>
+      )}
       <Band heading={t("visit.sheets")}>
         {view.sheets.map((sheet) => (
           <ListRow key={sheet.id} title={sheet.title} second={sheet.looked} aside={sheet.edition} />

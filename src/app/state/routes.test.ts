@@ -16,6 +16,7 @@ const SAMPLE: Readonly<Record<string, string>> = {
   picture: "a%2Fb",
   sheet: "whl",
   finding: "f1",
+  of: "disc_spread",
   aim: "point~w8-off~RR~whl.float",
 };
 

@@ -33,10 +33,14 @@ export const ROUTES = {
   picture: "/visit/:visit/picture/:picture",
   pictures: "/visit/:visit/pictures",
   camera: "/visit/:visit/camera/:aim",
+  "visit-reckoner": "/visit/:visit/reckoner",
+  "visit-reckoning": "/visit/:visit/reckoner/:of",
   sheets: "/sheets",
   sheet: "/sheets/:sheet",
   settings: "/settings",
   gauges: "/gauges",
+  reckoner: "/reckoner",
+  reckoning: "/reckoner/:of",
   install: "/install",
   about: "/about",
 } as const;
@@ -147,7 +151,12 @@ export function above(place: Address): string {
     case "picture":
     case "pictures":
     case "camera":
+    case "visit-reckoner":
       return to("visit", visit);
+    case "visit-reckoning":
+      return to("visit-reckoner", visit);
+    case "reckoning":
+      return to("reckoner");
     case "where":
     case "find":
     case "gate":
@@ -164,6 +173,7 @@ export function above(place: Address): string {
       return to("sheets");
     case "install":
     case "gauges":
+    case "reckoner":
     case "about":
     case "sheets":
       return to("settings");

@@ -11,6 +11,6 @@ export {
   type Source,
   type TradeFunction,
 } from "./contract.js";
-export { TRADE_MESSAGES, tellTrade } from "./messages.js";
+export { TRADE_MESSAGES, tellSource, tellTrade } from "./messages.js";
 export { type Reckoned, reckon } from "./reckon.js";
 export { SUBJECTS, type Subject, TRADE_TABLE } from "./table.js";

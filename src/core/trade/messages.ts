@@ -1,6 +1,7 @@
 /** Texts for what trade functions refuse, by code; {name} is filled from the problem's params. English. */
 import type { Problem } from "../terms/index.js";
 import { UNIT_MESSAGES } from "../units/index.js";
+import type { Source } from "./contract.js";
 
 export const TRADE_MESSAGES: Readonly<Record<string, string>> = {
   "trade.unknown": "There is no function “{name}”. Nearest: {expected}. `calc --list` names them all.",
@@ -44,3 +45,16 @@ export function tellTrade({ code, params }: Problem): string {
   const argument = params["argument"];
   return code.startsWith("units.") && argument !== undefined ? `${params["of"]}: ${argument}: ${filled}` : filled;
 }
+
+const FROM: Readonly<Record<Source["basis"], string>> = {
+  published: "published",
+  practice: "common practice, no source",
+  memory: "from memory",
+  arithmetic: "arithmetic",
+};
+
+/** A source in one line: document and clause, or its basis, and how far it was seen. */
+export const tellSource = ({ basis, document, clause, note }: Source): string =>
+  [document === undefined ? FROM[basis] : [document, clause].filter(Boolean).join(", "), note]
+    .filter((part) => part !== undefined)
+    .join("; ");

@@ -46,6 +46,17 @@ test("complaint words are fetched with the first complaint, and put its points f
   expect(fetching).toHaveBeenCalledOnce();
 });
 
+test("complaint words that can't be fetched are told, and the visit is judged without them", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const shelf = { ...miniShelf(), complaints: { en: () => Promise.reject(new Error("nothing there")) } };
+  const desk = on.desk(visit, shelf);
+  await complaint(on.journal, visit, "it hums", "sym.hum");
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
+  expect(desk.trouble.value).toMatchObject({ code: "app.mistake" });
+});
+
 test("what is not kept is shown but never judged", async () => {
   const on = bench();
   const { visit } = await benchVisit(on);

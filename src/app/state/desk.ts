@@ -70,6 +70,8 @@ export interface DeskNeeds {
   readonly judging: () => Promise<Judging>;
 }
 
+const mistake = (error: unknown): Problem => problem("app.mistake", {}, { says: String(error) });
+
 /** Lays a visit out. Never thrown away while the app runs: two cars may be open at once. */
 export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, stream: string): Desk {
   const visit = journal.visit(stream);
@@ -113,18 +115,25 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     const [set, isSaid, last] = [laid.value, complained.value, linked.peek()];
     if (!wanted.value || !set || (last?.laid === set && (last.complaints !== undefined || !isSaid))) return;
     link(set, isSaid).catch((error: unknown) => {
-      trouble.value = problem("app.mistake", {}, { says: String(error) });
+      trouble.value = mistake(error);
     });
   });
   async function link(set: Laid, isSaid: boolean): Promise<void> {
+    let unheard: Problem | undefined;
     const [core, planned, complaints] = await Promise.all([
       judging(),
       plannedSet(shelf, compiler, set.frozen),
-      isSaid ? complaintsOf(shelf) : undefined,
+      // They put points first and judge nothing: without them judging goes on, and it is told.
+      isSaid
+        ? complaintsOf(shelf).catch((error: unknown) => {
+            unheard = mistake(error);
+            return undefined;
+          })
+        : undefined,
     ]);
     // Another set was laid out meanwhile, or the visit's first complaint was kept: that linking says more.
     if (laid.peek() !== set || complained.peek() !== isSaid) return;
-    trouble.value = planned.ok ? undefined : planned.problems[0];
+    trouble.value = planned.ok ? unheard : planned.problems[0];
     if (!planned.ok) return;
     const { common, sheets } = planned.value;
     const heard = complaints ? { ...common, complaints: complaints.listed } : common;

@@ -48,6 +48,11 @@ test("the first set prints twice the element's turns as its defect frequency: a 
   expect(2 * figure("rolling_element_frequency(0.3126 in, 1.537 in, 0, 1)")).toBeCloseTo(4.7135, 3);
 });
 
+test("five thousandths of an inch of hub float are 0.127 mm; one maker prints a tenth of that", () => {
+  expect(figure("inches(0.005)")).toBeCloseTo(0.127, 12);
+  expect(figure("inches(0.005)")).not.toBeCloseTo(0.0127, 3);
+});
+
 test("outer and inner race together meet every element, and a hub's cage turns the other share", () => {
   const [outer, inner] = ["outer", "inner"].map((race) => figure(`${race}_race_frequency(12, 9, 52, 20, 14)`));
   expect((outer ?? 0) + (inner ?? 0)).toBeCloseTo(12 * 14, 9);

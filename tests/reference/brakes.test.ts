@@ -30,6 +30,22 @@ test("30 % imbalance is the 70 % rule, and two dead brakes have none", () => {
   expect(refused("brake_imbalance(0, 0)")).toEqual(["trade.both-zero"]);
 });
 
+test("imbalance does not care for the side or the unit, and a weaker brake never makes it less", () => {
+  expect(figure("brake_imbalance(2100, 1500)")).toBe(figure("brake_imbalance(1500, 2100)"));
+  expect(figure("brake_imbalance(210 kgf, 150 kgf)")).toBeCloseTo(figure("brake_imbalance(2100, 1500)"), 9);
+  const weaker = [2000, 1800, 1400, 700, 0].map((right) => figure(`brake_imbalance(2000, ${right})`));
+  expect(weaker).toEqual([...weaker].sort((a, b) => a - b));
+  expect(weaker.at(-1)).toBe(100);
+});
+
+test("effort by weight and deceleration by free fall are the same share (force is mass times acceleration)", () => {
+  for (const deceleration of [2, 4.9, 7.85])
+    expect(figure(`brake_efficiency(${1120 * deceleration} N, 1120 kg)`)).toBeCloseTo(
+      figure(`efficiency_by_deceleration(${deceleration})`),
+      9,
+    );
+});
+
 test("least service efficiency by country and first use", () => {
   expect(figure("service_brake_minimum(UK, 2010.66)")).toBe(50);
   expect(figure("service_brake_minimum(UK, 2010.67)")).toBe(58);
@@ -60,6 +76,7 @@ test("DOT 4 at 154 °C is below its wet minimum, DOT 3 at 180 °C is not", () =>
   expect(figure('boiling_reserve("DOT 3", 356 degF)')).toBeCloseTo(40, 6);
   // Some pages print 270 / 190 °C for DOT 5.1.
   expect(figure('dry_boiling_minimum("DOT 5.1")')).not.toBe(270);
+  expect(figure('wet_boiling_minimum("DOT 5.1")')).not.toBe(190);
 });
 
 test("fluid that boils over its dry minimum has no water to tell, and a lower boiling point never tells less", () => {

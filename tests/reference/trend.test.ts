@@ -118,6 +118,7 @@ const WAYS = [
   ["passed between the two", [0, 10], [10, 2], 3, 0.5],
   ["passed between the two, going up", [3, 9], [1, 7], 6, 0.4],
   ["in metres", [0, 12], [0.01, 0.0082], 0.003, 0.00013],
+  ["passed between the two, in metres", [0, 10], [0.01, 0.002], 0.003, 0.0005],
 ] as const;
 
 test.each(WAYS)("%s: earliest and latest are the ends of every way the uncertainty allows", (_, x, y, edge, u) => {
@@ -133,6 +134,7 @@ test.each(WAYS)("%s: earliest and latest are the ends of every way the uncertain
 
 test("a first reading that may be at the limit already: at the earliest it was reached then", () => {
   expect(figure("limit_reached_earliest([4, 9], [3.05, 2.98], 3, 0.1)")).toBe(4);
+  expect(figure("limit_reached_earliest([4, 9], [0.00305, 0.00298], 0.003, 0.0001)")).toBe(4);
   expect(refused("limit_reached_latest([4, 9], [3.05, 2.98], 3, 0.1)")).toEqual(["trade.no-trend"]);
   expect(figure("limit_reached_earliest([4, 9], [3, 3], 3, 0.1)")).toBe(4);
 });

@@ -53,10 +53,13 @@ export function medianLine(x: readonly number[], y: readonly number[]): Line | u
 const STUDENT_90 = [
   6.314, 2.92, 2.353, 2.132, 2.015, 1.943, 1.895, 1.86, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753,
 ];
-/** Of the normal distribution, which many readings come to; between lies the first term of the usual series. */
+/** Of the normal distribution, which many readings come to. */
 const NORMAL_90 = 1.6449;
-const student90 = (freedom: number): number =>
-  STUDENT_90[freedom - 1] ?? NORMAL_90 + (NORMAL_90 ** 3 + NORMAL_90) / (4 * freedom);
+/** Beyond the table by one over the degrees of freedom, as tables of Student's t are read. */
+const student90 = (freedom: number): number => {
+  const last = STUDENT_90.at(-1) ?? NORMAL_90;
+  return STUDENT_90[freedom - 1] ?? NORMAL_90 + ((last - NORMAL_90) * STUDENT_90.length) / freedom;
+};
 
 export interface Crossing {
   /** Least squares crossing; the interval is Fieller's, absent where the slope may be nothing. */
@@ -88,16 +91,19 @@ const unequal = (x: readonly number[], y: readonly number[]) =>
     ? undefined
     : refusal("unequal-lists", { argument: "readings", found: y.length, expected: x.length });
 
+type End = "earliest" | "latest";
+
 /**
- * When the limit is reached at the earliest (`sign` 1) or at the latest (−1) that the uncertainty of the oldest and
- * newest reading allows. Readings may come in any order; it wears towards the limit, up or down.
+ * When the limit is reached at the earliest or latest that the uncertainty of the oldest and newest reading allows.
+ * Readings may come in any order; it wears towards the limit, up or down.
  */
-function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: number, sign: 1 | -1) {
+function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: number, end: End) {
   const lists = unequal(x, y);
   if (lists) return lists;
   const inTime = x.flatMap((when, i) => [{ when, read: y[i] ?? Number.NaN }]).sort((a, b) => a.when - b.when);
   const [first, last] = [inTime[0], inTime.at(-1)];
   if (!first || !last || first.when === last.when) return refusal("same-time", { argument: "at" });
+  const sign = end === "earliest" ? 1 : -1;
   // Wear that goes up is wear that goes down seen in a mirror.
   const way = Math.sign(first.read - edge) || Math.sign(first.read - last.read);
   const lastLeft = way * (last.read - edge) - sign * u;
@@ -106,7 +112,9 @@ function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: 
   if (firstLeft <= 0 && lastLeft <= 0) return first.when;
   const fall = firstLeft - lastLeft;
   if (fall > 0) return first.when + (firstLeft * (last.when - first.when)) / fall;
-  return sign > 0 ? refusal("leads-away", { argument: "limit" }) : refusal("no-trend", { argument: "readings" });
+  return end === "earliest"
+    ? refusal("leads-away", { argument: "limit" })
+    : refusal("no-trend", { argument: "readings" });
 }
 
 /** A date before the first reading is none: the readings lead away from the limit. */
@@ -161,7 +169,7 @@ export const TREND = [
     formula:
       "x₁ + (y₁ + U − L) Δx / ((y₁ + U) − (y₂ − U)), for wear that goes down; y₁ − U where the newest may be past it; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "the steepest line both readings' uncertainty allows" },
-    work: (x, y, edge, u) => reachedAt(x, y, edge, u, 1),
+    work: (x, y, edge, u) => reachedAt(x, y, edge, u, "earliest"),
   }),
   row({
     name: "limit_reached_latest",
@@ -171,7 +179,7 @@ export const TREND = [
     formula:
       "x₁ + (y₁ − U − L) Δx / ((y₁ − U) − (y₂ + U)), for wear that goes down; y₁ + U where the newest is past it; mirrored for wear that goes up",
     source: { basis: "arithmetic", note: "none while the two are within their uncertainty" },
-    work: (x, y, edge, u) => reachedAt(x, y, edge, u, -1),
+    work: (x, y, edge, u) => reachedAt(x, y, edge, u, "latest"),
   }),
   row({
     name: "limit_reached_fitted",

@@ -2,20 +2,40 @@
  * The parts as people meet them: seen (axe, sizes, nothing wider than the screen), by keyboard, by finger on the plan,
  * with large targets and with text at twice its size. On the gallery, so that no screen is needed.
  */
-import AxeBuilder from "@axe-core/playwright";
-import { expect, type Page, test } from "@playwright/test";
+import { test as base, expect, type Page } from "@playwright/test";
+import { axeFinds } from "../support/axe-finds.js";
 import { buildGallery } from "../support/build-gallery.js";
 import type { BuiltPage } from "../support/build-page.js";
-import { watchOffences } from "../support/offences.js";
+import { type Offences, watchOffences } from "../support/offences.js";
 
 const PAGES = ["round", "owner", "reading", "inch", "findings", "cautions", "work", "frame", "plans", "marks"];
 const THEMES = ["under-the-car", "daylight"];
-let gallery: BuiltPage;
+const PHONE = { width: 390, height: 844 };
 
-test.beforeAll(async () => {
+let gallery: BuiltPage;
+let shared: Page;
+let offences: Offences;
+
+/** One window for all tests of a worker: the gallery keeps nothing and each test loads it anew. */
+const test = base.extend({
+  page: async ({ browser: _opened }, use) => {
+    await shared.setViewportSize(PHONE);
+    await shared.emulateMedia({ media: null, reducedMotion: null, forcedColors: null });
+    await use(shared);
+  },
+});
+
+test.beforeAll(async ({ browser }) => {
   gallery = await buildGallery();
+  const context = await browser.newContext();
+  offences = await watchOffences(context, new URL(gallery.address).origin);
+  shared = await context.newPage();
+});
+test.afterEach(() => {
+  expect(offences.seen, "what the app may never do").toEqual([]);
 });
 test.afterAll(async () => {
+  await shared.context().close();
   await gallery.close();
 });
 
@@ -34,16 +54,13 @@ for (const theme of THEMES) {
   for (const name of PAGES) {
     test(`${name}, ${theme}: axe finds nothing, the policy is kept, nothing is wider than 390, 360 and 320 px`, async ({
       page,
-      context,
     }) => {
-      const offences = await watchOffences(context, new URL(gallery.address).origin);
       await show(page, name, `&theme=${theme}`);
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+      expect(await axeFinds(page)).toEqual([]);
       for (const width of [390, 360, 320]) {
         await page.setViewportSize({ width, height: 844 });
         expect(await wider(page), `${width} px`).toBeLessThanOrEqual(0);
       }
-      expect(offences.seen).toEqual([]);
     });
   }
 }
@@ -53,7 +70,7 @@ for (const name of PAGES) {
     await show(page, name, "&theme=daylight");
     await doubled(page);
     expect(await wider(page)).toBeLessThanOrEqual(0);
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
   });
 }
 

@@ -4,8 +4,8 @@
  */
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import AxeBuilder from "@axe-core/playwright";
 import { demoAddresses } from "../../src/app/demo/addresses.js";
+import { axeFinds } from "../support/axe-finds.js";
 import { expect, test } from "../support/harness.js";
 import { openScreen } from "../support/route-walk.js";
 import { tooSmall } from "../support/small-text.js";
@@ -30,9 +30,7 @@ for (const theme of ["dark", "light"] as const) {
         mkdirSync(SHOTS, { recursive: true });
         await page.screenshot({ path: join(SHOTS, `${name}-${theme}.png`), fullPage: true });
       }
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
-      expect.soft(told, `${name} ${hash}`).toEqual([]);
+      expect.soft(await axeFinds(page), `${name} ${hash}`).toEqual([]);
       for (const width of WIDTHS) {
         await page.setViewportSize({ width, height: 844 });
         const wider = await page.evaluate(

@@ -74,6 +74,9 @@ export default defineConfig({
     exclude: ["node_modules/**", "tests/e2e/**"],
     setupFiles: [],
     environment: "node",
+    // Test files share a process and its modules: loading them anew for each file took longer than the tests. A test
+    // that leaves a signal, a clock or a global changed sets it back.
+    isolate: false,
     // Never a test of speed: a busy machine may take its time.
     testTimeout: 60_000,
   },

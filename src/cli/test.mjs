@@ -1,9 +1,10 @@
 /**
- * `npm test`: installs what is missing and runs every check and test there is, in order, on a bare clone.
- * `--checks` runs only what needs no test runner. Plain Node until everything is installed. Refuses to
- * end well while anything failed, or while nothing was tested.
+ * `npm test`: installs what is missing and runs every check and test there is on a bare clone: first what is one
+ * process each, two beside each other, then the tests, which keep every core busy by themselves. `--checks` runs only
+ * what needs no test runner. Plain Node until everything is installed. Refuses to end well while anything failed, or
+ * while nothing was tested.
  */
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
@@ -12,6 +13,7 @@ import { makeReady } from "./install.mjs";
 
 /** @typedef {{ passed: number, failed: number, skipped: number }} Tally */
 /** @typedef {{ name: string, heading: string, commands: readonly (readonly string[])[], needs?: string, tally?: () => Tally }} Step */
+/** @typedef {{ good: boolean, ran: boolean, seconds: number, told: string }} Outcome */
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const results = join(root, "test-results");
@@ -94,26 +96,58 @@ const END_TO_END = {
   tally: endToEndTally,
 };
 
+/** So many steps of one process run at a time: `npm test` is meant for two cores. */
+const SIDE_BY_SIDE = 2;
+
 /**
- * @param {Step} step
- * @returns {boolean}
+ * @param {readonly string[]} words for Node
+ * @param {"inherit" | "pipe"} output
+ * @returns {Promise<{ good: boolean, told: string }>} with what it printed when that was to be kept back
  */
-function run(step) {
+function command(words, output) {
   const env = { ...process.env, PLAYWRIGHT_JSON_OUTPUT_NAME: join(results, "e2e.json") };
-  return step.commands
-    .map((words) => spawnSync(process.execPath, words, { cwd: root, stdio: "inherit", env }).status === 0)
-    .every(Boolean);
+  const child = spawn(process.execPath, words, { cwd: root, stdio: ["inherit", output, output], env });
+  let told = "";
+  for (const stream of [child.stdout, child.stderr]) stream?.setEncoding("utf8").on("data", (part) => (told += part));
+  return new Promise((resolve) => {
+    child.once("error", (error) => resolve({ good: false, told: `${told}${error.message}\n` }));
+    child.once("close", (status) => resolve({ good: status === 0, told }));
+  });
 }
 
-/** @returns {Promise<boolean>} whether there is a browser to test in */
-async function browserIsThere() {
+/**
+ * @param {string} told why
+ * @returns {Outcome}
+ */
+const notRun = (told) => ({ good: false, ran: false, seconds: 0, told: `${told}\n` });
+
+/**
+ * Runs all commands of a step, one after another, also after one has failed.
+ * @param {Step} step
+ * @param {"inherit" | "pipe"} output
+ * @param {Outcome | undefined} needed outcome of the step it needs
+ * @returns {Promise<Outcome>}
+ */
+async function run(step, output, needed) {
+  if (step.needs !== undefined && !needed?.good) return notRun(`Not run: it needs "${step.needs}", which failed.`);
+  const began = Date.now();
+  const ended = [];
+  for (const words of step.commands) ended.push(await command(words, output));
+  return {
+    good: ended.every(({ good }) => good),
+    ran: true,
+    seconds: (Date.now() - began) / 1000,
+    told: ended.map(({ told }) => told).join(""),
+  };
+}
+
+/** @returns {Promise<string | undefined>} why there is no browser to test in; undefined when there is one */
+async function browserMissing() {
   const { register } = await import("tsx/esm/api");
   const stop = register();
   const { findOrInstallBrowser, NO_BROWSER } = await import("../../tests/support/browser.js");
   await stop();
-  if (findOrInstallBrowser() !== undefined) return true;
-  console.error(NO_BROWSER);
-  return false;
+  return findOrInstallBrowser() === undefined ? NO_BROWSER : undefined;
 }
 
 makeReady(root);
@@ -121,40 +155,62 @@ rmSync(results, { recursive: true, force: true });
 mkdirSync(results, { recursive: true });
 
 const onlyChecks = process.argv.includes("--checks");
-const steps = onlyChecks ? [...CHECKS, ...BUILDING] : [...CHECKS, UNIT, SHEETS, ...BUILDING, END_TO_END];
 
-/** @type {Map<string, boolean>} */
+/** @type {Map<string, Outcome>} */
 const went = new Map();
 /** @type {Tally} */
 const total = { passed: 0, failed: 0, skipped: 0 };
+/** @type {string[]} */
 const lines = [];
 
-for (const step of steps) {
-  console.log(`\n━━ ${step.heading} ━━`);
-  const began = Date.now();
-  const blocked = step.needs !== undefined && went.get(step.needs) !== true;
-  if (blocked) console.error(`Not run: it needs "${step.needs}", which failed.`);
-  const ready = !blocked && (step !== END_TO_END || (await browserIsThere()));
-  let good = ready && run(step);
-  if (ready && step.tally) {
+/** @param {Step} step */
+const heading = (step) => console.log(`\n━━ ${step.heading} ━━`);
+
+/**
+ * Tells what was kept back and adds an outcome to the total: a step that failed counts at least once.
+ * @param {Step} step
+ * @param {Outcome} outcome
+ */
+function take(step, outcome) {
+  process.stdout.write(outcome.told);
+  let { good } = outcome;
+  let failed = 0;
+  if (outcome.ran && step.tally) {
     try {
       const tally = step.tally();
-      total.passed += tally.passed;
-      total.failed += tally.failed;
-      total.skipped += tally.skipped;
       if (tally.passed === 0 || tally.failed > 0 || tally.skipped > 0) good = false;
-      if (!good && tally.failed === 0) total.failed += 1;
+      total.passed += tally.passed;
+      total.skipped += tally.skipped;
+      failed = tally.failed;
     } catch (error) {
       console.error(`${step.name}: no result could be read (${error instanceof Error ? error.message : error})`);
       good = false;
-      total.failed += 1;
     }
-  } else if (!good) {
-    total.failed += 1;
   }
-  went.set(step.name, good);
-  const seconds = ((Date.now() - began) / 1000).toFixed(1).padStart(7);
-  lines.push(`${good ? "good  " : "FAILED"} ${seconds} s  ${step.heading}`);
+  total.failed += good ? 0 : Math.max(failed, 1);
+  went.set(step.name, { ...outcome, good });
+  lines.push(`${good ? "good  " : "FAILED"} ${outcome.seconds.toFixed(1).padStart(7)} s  ${step.heading}`);
+}
+
+/** Each begins when the one two before it has ended, and is told in the order of the list. */
+const beside = onlyChecks ? [...CHECKS, ...BUILDING] : [...CHECKS, SHEETS, ...BUILDING];
+/** @type {{ step: Step, outcome: Promise<Outcome> }[]} */
+const running = [];
+for (const step of beside) {
+  const needed = running.find((other) => other.step.name === step.needs)?.outcome;
+  const before = running.at(-SIDE_BY_SIDE)?.outcome;
+  running.push({ step, outcome: Promise.all([needed, before]).then(([of]) => run(step, "pipe", of)) });
+}
+for (const { step, outcome } of running) {
+  const ended = await outcome;
+  heading(step);
+  take(step, ended);
+}
+
+for (const step of onlyChecks ? [] : [UNIT, END_TO_END]) {
+  heading(step);
+  const missing = step === END_TO_END ? await browserMissing() : undefined;
+  take(step, missing === undefined ? await run(step, "inherit", went.get(step.needs ?? "")) : notRun(missing));
 }
 
 console.log(`\n━━ All of it ━━\n${lines.join("\n")}\n`);

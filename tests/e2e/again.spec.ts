@@ -1,6 +1,6 @@
 /** A maker's figure that comes while a visit is open: judged again on purpose, shown before and after, and taken back. */
 
-import { DEMO_SECOND } from "../../src/app/demo/scenario.js";
+import { DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import { expect, test } from "../support/harness.js";
@@ -13,7 +13,7 @@ test("a maker's figure grades a finding of the open visit otherwise once it is j
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
-  const findings = `#/visit/${paramOf(DEMO_SECOND)}/findings`;
+  const findings = `#/visit/${paramOf(DEMO_THIRD)}/findings`;
   const dangerous = page.getByRole("button", { name: new RegExp(t("mark.dangerous")) });
   await walker.open(findings);
   const before = await dangerous.textContent();
@@ -21,7 +21,7 @@ test("a maker's figure grades a finding of the open visit otherwise once it is j
   await walker.open(findings);
   await expect(dangerous).toHaveText(before ?? "");
 
-  await walker.open(`#/visit/${paramOf(DEMO_SECOND)}`);
+  await walker.open(`#/visit/${paramOf(DEMO_THIRD)}`);
   await walker.press(t("again.title"));
   await expect(page.getByRole("heading", { name: t("again.title") })).toBeVisible();
   const limit = page
@@ -38,7 +38,7 @@ test("a maker's figure grades a finding of the open visit otherwise once it is j
   await walker.open(findings);
   await expect(dangerous).not.toHaveText(before ?? "");
 
-  await walker.open(`#/visit/${paramOf(DEMO_SECOND)}/history`);
+  await walker.open(`#/visit/${paramOf(DEMO_THIRD)}/history`);
   await expect(page.getByText(t("history.visit.judged-again"), { exact: true })).toBeVisible();
   await walker.press(t("history.undo", { what: t("history.visit.judged-again") }));
   await walker.open(findings);

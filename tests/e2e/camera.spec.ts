@@ -79,11 +79,11 @@ test("shot first, sorted later: chosen together, said where by a word, and taken
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
-  await walker.open("#/visit/demo-second");
+  await walker.open("#/visit/demo-third");
   await walker.press(t("pictures.shoot"));
   await shoot(walker, 2);
   await page.locator(".back").click();
-  await expect(page.getByText(words("visit.pictures.unsorted", { n: 3, unsorted: 2 }))).toBeVisible();
+  await expect(page.getByText(words("visit.pictures.unsorted", { n: 7, unsorted: 3 }))).toBeVisible();
   await walker.press(t("pictures.title"));
   await walker.press(t("pictures.choose-all"));
   await walker.press(t("pictures.sort"));
@@ -94,14 +94,14 @@ test("shot first, sorted later: chosen together, said where by a word, and taken
   await expect(page.getByRole("heading", { name: t("pictures.unsorted") })).toHaveCount(0);
   await page.getByRole("button", { name: t("round.undo") }).click();
   await expect(page.getByRole("heading", { name: t("pictures.unsorted") })).toBeVisible();
-  await expect(page.locator("button.thumb")).toHaveCount(2);
+  await expect(page.locator("button.thumb")).toHaveCount(3);
 });
 
 test("a picture is added on a finding's page and stands there", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
-  await walker.open("#/visit/demo-second/findings/whl.race/RR");
+  await walker.open("#/visit/demo-third/findings/whl.race/RR");
   await walker.press(t("finding.add-picture"));
   await walker.fromAlbum([icon]);
   await kept(page, 1);

@@ -49,10 +49,10 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
-  await walker.open(point("demo-second", "FR"));
+  await walker.open(point("demo-third", "FR"));
   await openSounds(walker, true);
   await recordFor(page, 2);
-  await walker.open(point("demo-second", "FL"));
+  await walker.open(point("demo-third", "FL"));
   await openSounds(walker, false);
   await recordFor(page, 1);
 
@@ -75,7 +75,7 @@ test("a sound thrown away is not kept, and one taken back no longer stands", asy
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
-  await walker.open(point("demo-second", "RR"));
+  await walker.open(point("demo-third", "FL"));
   await openSounds(walker, true);
   await record(page).click();
   await page.getByRole("button", { name: t("sound.throw-away") }).click();
@@ -95,7 +95,7 @@ test("killed while recording, what was heard up to the last slice is a sound tha
     let walker = new Walker(open.page, serving.address);
     await walker.open("#/demo");
     await expect(walker.page).toHaveURL(/#\/car\//);
-    await walker.open(point("demo-second", "FR"));
+    await walker.open(point("demo-third", "FR"));
     await openSounds(walker, true);
     await record(open.page).click();
     await expect(open.page.getByText(t("sound.recording", { n: 7 }))).toBeVisible({ timeout: 60_000 });
@@ -104,7 +104,7 @@ test("killed while recording, what was heard up to the last slice is a sound tha
     open = await openKillable(profile, wishes);
     walker = new Walker(open.page, serving.address);
     await walker.open("#/");
-    await walker.open(point("demo-second", "FR"));
+    await walker.open(point("demo-third", "FR"));
     await expect(open.page.locator("main").getByText(t("sound.cut"))).toBeVisible();
     await open.close();
   } finally {

@@ -4,7 +4,7 @@
  */
 import { fileURLToPath } from "node:url";
 import { expect, type FileChooser, type Locator, type Page } from "@playwright/test";
-import { DEMO_CAR } from "../../src/app/demo/scenario.js";
+import { DEMO_CAR } from "../../src/app/demo/names.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";

@@ -1,11 +1,11 @@
 /** One address of every screen in the demo, for those who open them all. Knows the scenario's names only. */
 import { hrefOf, paramOf, ROUTES, type RouteName } from "../state/routes.js";
 
-import { DEMO_CAR, DEMO_PICTURE, DEMO_SECOND } from "./scenario.js";
+import { DEMO_CAR, DEMO_PICTURE, DEMO_THIRD } from "./names.js";
 
 const PARAMS: Readonly<Record<string, string>> = {
   car: paramOf(DEMO_CAR),
-  visit: paramOf(DEMO_SECOND),
+  visit: paramOf(DEMO_THIRD),
   limit: "lim.float-unit",
   state: "w8-off",
   place: "RR",

@@ -1,197 +1,111 @@
-/** Brings the demo in through the real record when it is not there yet, and goes to its open visit. */
-import { effect } from "@preact/signals";
+/** Brings the demo in through the real record when it is not there yet, and goes to its car. */
 import {
+  type CarState,
   draftCar,
-  draftComplaint,
   draftFact,
   draftLimit,
   draftNote,
-  draftPerson,
-  draftPicture,
-  draftReply,
-  draftVisit,
-  foldVisit,
+  draftPlace,
+  draftPlaceName,
   type KeptBytes,
   limitsOf,
+  type VisitState,
 } from "../../core/record/index.js";
 import type { App } from "../state/app.js";
-import { deskOf } from "../state/desks.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
-import { isoNow } from "../state/new-visit.js";
 import { paramOf, to } from "../state/routes.js";
-import { commonFile, listedFile } from "../state/shelf.js";
-import { close } from "../state/visit-acts.js";
+import { commonFile, complaintsOf, listedFile } from "../state/shelf.js";
 import { rememberPoint } from "../state/where-one-was.js";
-import { demoPicture } from "./demo-picture.js";
-import {
-  CAR_NAME,
-  COMPLAINT,
-  DEMO_CAR,
-  DEMO_FIRST,
-  DEMO_PICTURE,
-  DEMO_SECOND,
-  DEMO_SHEETS,
-  FACTS,
-  FIRST_ODOMETER,
-  FIRST_VISIT,
-  INES,
-  JORIN,
-  LEFT_AT,
-  LIFTED,
-  MAKERS_FIGURES,
-  NOTE,
-  SECOND_ODOMETER,
-  SECOND_OPINION,
-  SECOND_VISIT,
-  type Told,
-  UNPROVEN,
-} from "./scenario.js";
+import { CAR_NOTE, FACTS, MAKERS_FIGURES, OWN_PLACES, PLACE_NAMES } from "./car.js";
+import { demoPicture, type MadePicture } from "./demo-picture.js";
+import { demoSound } from "./demo-sound.js";
+import { CAR_NAME, DEMO_CAR, DEMO_THIRD, PEOPLE } from "./names.js";
+import { DEMO_SHEETS, STORIES } from "./scenario.js";
 import { type Scribe, scribeOn } from "./scribe.js";
+import type { DemoNoise, DemoScene } from "./tell.js";
+import { LEFT_AT } from "./third.js";
+import { type Props, writeVisit } from "./write-visit.js";
 
+/** What writing the demo needs of the app. */
+export type DemoNeeds = Pick<App, "store" | "phone" | "shelf" | "judging">;
+
+const SCENES: readonly DemoScene[] = ["grease", "tube", "boot", "carpet", "label"];
+const NOISES: readonly DemoNoise[] = ["quiet", "grumble"];
 const DAY_MS = 86_400_000;
-/** The first visit lies this far back, the second began yesterday. */
-const FIRST_DAYS_AGO = 372;
-const SECOND_DAYS_AGO = 1;
 
-async function blobOf(app: App, file: FrozenFile): Promise<KeptBytes> {
-  const bytes = frozenBytes(file);
-  return { hash: await app.phone.hash(bytes), type: FROZEN_TYPE, bytes };
+function writeCar(scribe: Scribe, wall: number): CarState {
+  const { id } = PEOPLE.ines;
+  const car = (): CarState => scribe.car(DEMO_CAR);
+  scribe.at(wall);
+  scribe.say(id, (act) => [draftCar(act, DEMO_CAR, CAR_NAME)]);
+  scribe.say(id, (act) => Object.entries(FACTS).map(([fact, value]) => draftFact(act, car(), fact, value)));
+  scribe.say(id, (act) => MAKERS_FIGURES.map((figure) => draftLimit(act, car(), figure)));
+  scribe.say(id, (act) => OWN_PLACES.map((add) => draftPlace(act, car(), add.id, { add })));
+  scribe.say(id, (act) => Object.entries(PLACE_NAMES).map(([place, name]) => draftPlaceName(act, car(), place, name)));
+  scribe.say(id, (act) => [draftNote(act, car(), { text: CAR_NOTE })]);
+  return car();
 }
 
-async function openOne(
-  app: App,
-  scribe: Scribe,
-  visit: {
-    readonly stream: string;
-    readonly wall: number;
-    readonly purpose: "workshop" | "season";
-    readonly odometer: { value: string; unit: string };
-  },
-): Promise<void> {
-  const sheets = await Promise.all(
-    app.shelf.sheets
-      .filter(({ id }) => DEMO_SHEETS.includes(id))
-      .map(async (listed) => ({ listed, blob: await blobOf(app, await listedFile(listed)) })),
-  );
-  const common = await blobOf(app, await commonFile(app.shelf));
-  const kept = limitsOf(scribe.car(DEMO_CAR));
-  const limits = await blobOf(app, { format: "leadlamp-frozen-limits/1", limits: kept });
-  scribe.at(visit.wall);
-  const opening = {
-    car: DEMO_CAR,
-    purpose: visit.purpose,
-    who: "technician" as const,
-    on: isoNow(visit.wall),
-    odometer: visit.odometer,
-    sheets: sheets.map(({ listed, blob }) => ({
-      id: listed.id,
-      edition: listed.edition,
-      label: listed.label,
-      blob: blob.hash,
-    })),
-    common: common.hash,
-    limits: limits.hash,
+/** Fetches, freezes, draws and reckons all that the visits share, side by side. */
+async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Promise<Props> {
+  const blobOf = async (file: FrozenFile): Promise<KeptBytes> => {
+    const bytes = frozenBytes(file);
+    return { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes };
   };
-  await scribe.write(
-    INES.id,
-    (act) => [draftVisit(act, visit.stream, opening), ...draftPerson(act, foldVisit([]), INES, visit.stream)],
-    [common, limits, ...sheets.map(({ blob }) => blob)],
-  );
-}
-
-async function tell(scribe: Scribe, stream: string, replies: readonly Told[]): Promise<void> {
-  for (const [point, place, state, field, value] of replies) {
-    await scribe.write(INES.id, (act) => [
-      draftReply(act, scribe.visit(stream), { point, place, state, field }, value),
-    ]);
-  }
-}
-
-async function writeCar(app: App, scribe: Scribe): Promise<void> {
-  scribe.at(app.phone.now() - (FIRST_DAYS_AGO + 1) * DAY_MS);
-  await scribe.write(INES.id, (act) => [draftCar(act, DEMO_CAR, CAR_NAME)]);
-  await scribe.write(INES.id, (act) =>
-    Object.entries(FACTS).map(([fact, value]) => draftFact(act, scribe.car(DEMO_CAR), fact, value)),
-  );
-  await scribe.write(INES.id, (act) => MAKERS_FIGURES.map((figure) => draftLimit(act, scribe.car(DEMO_CAR), figure)));
-}
-
-async function writeSecond(app: App, scribe: Scribe): Promise<void> {
-  const before = (): ReturnType<Scribe["visit"]> => scribe.visit(DEMO_SECOND);
-  await openOne(app, scribe, {
-    stream: DEMO_SECOND,
-    wall: app.phone.now() - SECOND_DAYS_AGO * DAY_MS,
-    purpose: "workshop",
-    odometer: SECOND_ODOMETER,
-  });
-  await scribe.write(INES.id, (act) => [draftComplaint(act, before(), COMPLAINT)]);
-  for (const passed of [UNPROVEN, LIFTED]) {
-    await scribe.write(INES.id, (act) => [draftNote(act, before(), { point: passed.gate, text: passed.why })]);
-  }
-  const empty = before();
-  await tell(scribe, DEMO_SECOND, SECOND_VISIT);
-  await scribe.write(INES.id, (act) => [draftNote(act, before(), NOTE)]);
-  // Jorin's phone had not seen Ines's reply: drafted from the visit as it stood before.
-  const [point, place, state, field, value] = SECOND_OPINION;
-  await scribe.write(JORIN.id, (act) => [
-    ...draftPerson(act, before(), JORIN),
-    draftReply(act, empty, { point, place, state, field }, value),
+  const wanted = shelf.sheets.filter(({ id }) => DEMO_SHEETS.includes(id));
+  const limits = limitsOf(car);
+  const [frozen, common, limitsBlob, core, built, builtCommon, complaints, pictures, sounds] = await Promise.all([
+    Promise.all(wanted.map(async (listed) => ({ listed, blob: await blobOf(await listedFile(listed)) }))),
+    commonFile(shelf).then(blobOf),
+    blobOf({ format: "leadlamp-frozen-limits/1", limits }),
+    judging(),
+    Promise.all(wanted.map((listed) => listed.load())),
+    shelf.common.load(),
+    complaintsOf(shelf),
+    Promise.all(SCENES.map(async (scene) => [scene, await demoPicture(scene, phone.hash)] as const)),
+    Promise.all(NOISES.map(async (noise) => [noise, await demoSound(noise, phone.hash)] as const)),
   ]);
-  const made = await demoPicture(app.pictures);
-  if (made?.kind !== "picture") return;
-  const { picture, thumb } = made;
-  const body = {
-    blob: picture.hash,
-    thumb: thumb.hash,
-    type: picture.type,
-    width: picture.width,
-    height: picture.height,
-    point: NOTE.point,
-    place: NOTE.place,
-    state: NOTE.state,
+  const engine = core.prepare(complaints ? { ...builtCommon, complaints: complaints.listed } : builtCommon, built);
+  return {
+    sheets: frozen.map(({ listed: { id, edition, label }, blob }) => ({ id, edition, label, blob: blob.hash })),
+    common: common.hash,
+    limits: limitsBlob.hash,
+    blobs: [common, limitsBlob, ...frozen.map(({ blob }) => blob)],
+    pictures: new Map(pictures.filter((one): one is readonly [DemoScene, MadePicture] => one[1] !== undefined)),
+    sounds: new Map(sounds),
+    async judge(visit, earlier) {
+      const input = core.toAssessInput(car, visit, earlier, limits);
+      if (!input.ok) throw new Error("A visit of the demo was never opened");
+      const judged = core.withHand(core.start(engine, input.value).assessment, visit);
+      const bytes = new TextEncoder().encode(JSON.stringify(judged));
+      return {
+        blob: { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes },
+        engine: core.ENGINE_VERSION,
+      };
+    },
   };
-  const blobs = [picture, thumb].map(({ hash, type, bytes }) => ({ hash, type, bytes }));
-  await scribe.write(INES.id, (act) => [{ ...draftPicture(act, before(), body), nonce: DEMO_PICTURE }], blobs);
 }
 
-/** Writes the whole demo; on a refusal nothing of it stays. */
-async function write(app: App): Promise<void> {
-  const scribe = scribeOn(app.store, app.phone.nonce);
-  try {
-    await writeCar(app, scribe);
-    await openOne(app, scribe, {
-      stream: DEMO_FIRST,
-      wall: app.phone.now() - FIRST_DAYS_AGO * DAY_MS,
-      purpose: "season",
-      odometer: FIRST_ODOMETER,
-    });
-    await tell(scribe, DEMO_FIRST, FIRST_VISIT);
-    await writeSecond(app, scribe);
-  } catch (error) {
-    await app.store.removeStreams([DEMO_CAR, DEMO_FIRST, DEMO_SECOND]);
-    throw error;
+/** Writes the whole demo, in one transaction: on a refusal nothing of it stays. */
+export async function writeDemo(needs: DemoNeeds): Promise<void> {
+  const now = needs.phone.now();
+  const scribe = await scribeOn(needs.store, needs.phone.nonce);
+  const oldest = Math.max(...STORIES.map(({ daysAgo }) => daysAgo));
+  const props = await gather(needs, writeCar(scribe, now - (oldest + 1) * DAY_MS));
+  const earlier: VisitState[] = [];
+  for (const story of STORIES) {
+    await writeVisit(scribe, story, props, earlier, now);
+    earlier.push(scribe.visit(story.stream));
   }
-}
-
-/** Closes the first visit with its real judgement, as the app does it. */
-async function closeFirst(app: App): Promise<void> {
-  const desk = deskOf(app, DEMO_FIRST);
-  const assessment = await new Promise<unknown>((resolve) => {
-    effect(() => {
-      if (desk.assessment.value) resolve(desk.assessment.value);
-    });
-  });
-  await close(app.journal, DEMO_FIRST, assessment, desk.engineVersion(), app.phone.hash);
+  await scribe.keep();
 }
 
 export async function openDemo(app: App): Promise<void> {
   const summaries = await app.store.summaries();
   const there = summaries.ok && summaries.value.some((one) => one.stream === DEMO_CAR);
   if (!there) {
-    await write(app);
-    await app.journal.refresh();
-    await closeFirst(app);
-    await app.store.keepSetting(...rememberPoint(app.remembered, DEMO_SECOND, LEFT_AT));
+    await writeDemo(app);
+    await app.store.keepSetting(...rememberPoint(app.remembered, DEMO_THIRD, LEFT_AT));
   }
   await app.journal.refresh();
   app.router.swap(to("car", { car: paramOf(DEMO_CAR) }));

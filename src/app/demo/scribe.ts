@@ -1,55 +1,87 @@
 /**
- * Writes the demo's entries through the real record, at times of its own: drafts, store, fold, as any entry goes.
- * Only for streams of the demo.
+ * Writes the demo's entries through the real record, at times of its own: drafts, folded as any entry is, and kept in
+ * one transaction at the end, so that the demo is there whole or not at all. Only for streams of the demo.
  */
 import {
   type Act,
   type CarState,
   type Draft,
+  type Entry,
   foldCar,
   foldStep,
   foldVisit,
+  idText,
   type KeptBytes,
-  type RecordState,
-  type Stamp,
   type Store,
+  streamKind,
   type VisitState,
 } from "../../core/record/index.js";
 
 export interface Scribe {
   car(stream: string): CarState;
   visit(stream: string): VisitState;
-  /** Keeps what `make` drafts, stamped `minutes` after the moment the scribe stands at. */
-  write(by: string, make: (act: Act) => readonly Draft[], blobs?: readonly KeptBytes[]): Promise<void>;
-  /** Moves the moment on (ms since 1970). */
+  /** Moves the moment on (ms since 1970); each act after it is a little later than the one before. */
   at(wall: number): void;
+  /** Notes down what `make` drafts, one act. */
+  say(by: string, make: (act: Act) => readonly Draft[], blobs?: readonly KeptBytes[]): void;
+  /** Keeps all that was noted down. Throws when the store refuses: nothing was kept then. */
+  keep(): Promise<void>;
 }
 
-/** Between two entries of the demo. */
+/** Between two acts of the demo. */
 const STEP_MS = 40_000;
 
-/** Throws when the store refuses: the demo is all or nothing, and what was written is removed by the caller. */
-export function scribeOn(store: Store, nonce: () => string): Scribe {
-  const states = new Map<string, RecordState>();
+export async function scribeOn(store: Store, nonce: () => string): Promise<Scribe> {
+  const writer = await store.writer();
+  if (!writer.ok) throw new Error(refusal(writer.problems));
+  const cars = new Map<string, CarState>();
+  const visits = new Map<string, VisitState>();
+  const drafts: Draft[] = [];
+  const bytes = new Map<string, KeptBytes>();
+  const expected: string[] = [];
+  const last = new Map<string, number>();
   let wall = 0;
+
+  /** The entry a draft becomes in a stream nobody has written to yet. */
+  function entryOf(draft: Draft): Entry {
+    const seq = (last.get(draft.stream) ?? 0) + 1;
+    last.set(draft.stream, seq);
+    const entry = { ...draft, writer: writer.ok ? writer.value : "", seq };
+    expected.push(idText(entry));
+    return entry;
+  }
+  const car = (stream: string): CarState => cars.get(stream) ?? foldCar([]);
+  const visit = (stream: string): VisitState => visits.get(stream) ?? foldVisit([]);
+
   return {
-    car: (stream) => (states.get(stream) ?? foldCar([])) as CarState,
-    visit: (stream) => (states.get(stream) ?? foldVisit([])) as VisitState,
-    at: (moment) => {
+    car,
+    visit,
+    at(moment) {
       wall = moment;
     },
-    async write(by, make, blobs = []) {
+    say(by, make, blobs = []) {
       wall += STEP_MS;
-      const at: Stamp = { wall, count: 0 };
-      const kept = await store.append(make({ id: nonce(), by, at, nonce }), blobs);
-      if (!kept.ok) throw new Error(`The demo was not kept: ${kept.problems.map(({ code }) => code).join(", ")}`);
-      for (const entry of kept.value) {
-        const before = states.get(entry.stream) ?? (entry.stream.startsWith("car:") ? foldCar([]) : foldVisit([]));
-        states.set(
-          entry.stream,
-          before.of === "car" ? foldStep(before, [entry]) : before.of === "visit" ? foldStep(before, [entry]) : before,
-        );
+      const made = make({ id: nonce(), by, at: { wall, count: 0 }, nonce });
+      const byStream = new Map<string, Entry[]>();
+      for (const draft of made) {
+        const entry = entryOf(draft);
+        byStream.set(draft.stream, [...(byStream.get(draft.stream) ?? []), entry]);
+        drafts.push(draft);
       }
+      for (const [stream, entries] of byStream) {
+        if (streamKind(stream) === "car") cars.set(stream, foldStep(car(stream), entries));
+        else visits.set(stream, foldStep(visit(stream), entries));
+      }
+      for (const blob of blobs) bytes.set(blob.hash, blob);
+    },
+    async keep() {
+      const kept = await store.append(drafts, [...bytes.values()]);
+      if (!kept.ok) throw new Error(refusal(kept.problems));
+      const isAsExpected = kept.value.every((entry, at) => idText(entry) === expected[at]);
+      if (!isAsExpected) throw new Error("The demo was kept under other names than it refers to");
     },
   };
 }
+
+const refusal = (problems: readonly { readonly code: string }[]): string =>
+  `The demo was not kept: ${problems.map(({ code }) => code).join(", ")}`;

@@ -1,0 +1,113 @@
+/** The second visit's joints, steel and floor: the first play, the same spot thinner, the first damp carpet. */
+import { BROWN_BELOW, CLEAN_BELOW, WALL_GAUGE, ZONES } from "./first-frame.js";
+import {
+  BALL_JOINTS,
+  but,
+  count,
+  JOINTS,
+  mm,
+  not,
+  PICKUPS,
+  REAR_BALLS,
+  ROD_ENDS,
+  STEERED,
+  seconds,
+  standing,
+  type Told,
+  weeks,
+  years,
+} from "./tell.js";
+
+const FELT = "FL-lower-outer RR-toelink-outer";
+
+export const SECOND_FRAME: readonly Told[] = [
+  ...standing("w0-talk", [
+    ["susp.age", "years", { car: years("7") }],
+    ["susp.age", "record", { car: "on-paper" }],
+    ["susp.past", "past", { car: "nothing-special" }],
+    ["susp.toe-last", "toe", { "axle-F": mm("1.6"), "axle-R": mm("2.4") }],
+    ["susp.toe-last", "since", { "axle-F axle-R": "no-work" }],
+    ["corr.store", "where", { car: "damp" }],
+    ["corr.roads", "salt", { car: "salted" }],
+    ["drn.when", "gets-wet", { car: "parked-rain" }],
+    ["drn.cover", "kind", { car: "none" }],
+    ["drn.dry-test", "after", { car: "stays-dry" }],
+    ["drn.demist", "screen", { car: "clears" }],
+  ]),
+  ...standing("w1-cold", [
+    ["susp.tyre-wear", "pattern", { "FR RL RR": "even", FL: "inner-edge" }],
+    ["susp.wheel-lash", "rim", { car: mm("4") }],
+    ["drn.mist", "inside", { car: "now-and-then" }],
+  ]),
+  ...standing("w2-doors", [
+    ["drn.carpet", "feel", { [ZONES]: "dry", "behind-seat-L": "damp" }],
+    ["drn.liquid", "is", { "behind-seat-L": "water" }],
+    ["drn.foam", "pressed", { "behind-seat-L": "damp", "seat-L": "dry" }],
+    ["drn.wet-since", "weeks", { "behind-seat-L": weeks("2") }],
+    ["drn.floor-hole", "hole", { "foot-FL foot-FR": "bung-fitted", "behind-seat-L behind-seat-R": "open" }],
+    ["drn.floor-hole", "*", { "seat-L seat-R tunnel-side": not("not-fitted") }],
+    ["drn.seal", "seal", { "seal-door-L seal-door-R seal-screen seal-lid-rear": "fits", "seal-roof": "hard" }],
+    [
+      "corr.belt-mount",
+      "steel",
+      {
+        "belt-mount-L-lap-outer belt-mount-L-lap-inner belt-mount-R-lap-outer belt-mount-R-lap-inner": "sound",
+        "belt-mount-L-shoulder belt-mount-R-shoulder": not("could-not-tell", "covered"),
+      },
+    ],
+  ]),
+  ...standing("w3-lids", [
+    ["drn.grille", "looks", { "nose-box scuttle-R": "clear", "scuttle-L": "leaves" }],
+    ["drn.box", "holds", { "nose-box scuttle-R": "clean", "scuttle-L": "silt" }],
+    ["drn.boot", "well", { "boot-L boot-R boot-well": "dry" }],
+  ]),
+  ...standing("w4-road", [
+    ["susp.noise", "heard", { car: "none" }],
+    ["susp.feel", "steers", { car: "straight" }],
+    ["susp.ride", "rides", { car: "settles" }],
+  ]),
+  ...standing("w6-loaded", [
+    ["susp.felt", "play", { [but(STEERED, FELT)]: "none", [FELT]: "just-felt" }],
+    ["susp.trackrod-play", "play", { "RR-toelink-outer": mm("0.06") }],
+    ["susp.rack", "found", { car: "firm" }],
+    ["susp.toe-camber", "toe", { "axle-F": mm("1.3"), "axle-R": mm("2.2") }],
+    ["susp.toe-camber", "against", { "axle-F axle-R": "within" }],
+  ]),
+  ...standing("w7-hang", [
+    ["susp.felt", "play", { [but(JOINTS, FELT)]: "none", [FELT]: "just-felt" }],
+    ["susp.balljoint-play", "axial", { "FL-lower-outer": mm("0.35") }],
+  ]),
+  ...standing("w8-off", [
+    ["susp.boot", "look", { [`${BALL_JOINTS} ${REAR_BALLS}`]: "sound" }],
+    ["susp.rodend-face", "look", { [but(ROD_ENDS, "RR-toelink-outer")]: "bright", "RR-toelink-outer": "red-dust" }],
+    ["susp.bracket", "look", { [PICKUPS]: "sound" }],
+    ["susp.damper", "look", { "FL FR RR": "dry", RL: "misted" }],
+    ["susp.arm", "look", { "FL-lower-arm FR-lower-arm RL-lower-arm RR-lower-arm": "sound" }],
+  ]),
+  ...standing("w9-under", [
+    ["corr.look", "rust", { [CLEAN_BELOW]: "clean", [BROWN_BELOW]: "film", "outrigger-L-3": "scale" }],
+    ["corr.look", "*", { "tail-rails xm-rear diff-mount tank-cradle": not("not-reached", "no-time") }],
+    ["corr.tap", "sound", { [`${CLEAN_BELOW} ${BROWN_BELOW} outrigger-L-3`]: "rings" }],
+    ["corr.splash", "from", { "outrigger-L-3": "drain-above" }],
+    ["corr.gauge", "smallest", { car: mm("0.6") }],
+    ["corr.gauge", "crystal", { car: "twin" }],
+    ["corr.gauge", "mode", { car: "bared" }],
+    ["corr.gauge", "block", { car: "reads-true" }],
+    ["corr.wall-ref", "sound", { "outrigger-L-3": mm("1.60", WALL_GAUGE) }],
+    ["corr.wall", "wall", { "outrigger-L-3": mm("1.49", WALL_GAUGE) }],
+    ["corr.wall", "shots", { "outrigger-L-3": count(9) }],
+    ["corr.wall", "face", { "outrigger-L-3": "bottom" }],
+    ["corr.cover", "coat", { "outrigger-L-3": "wax" }],
+    ["corr.cover", "edge", { "outrigger-L-3": "lifting" }],
+    ["drn.valve", "end", { "drain-nose drain-scuttle-L drain-scuttle-R drain-demo-seat-L drain-demo-seat-R": "open" }],
+    ["drn.outlet", "falls-on", { "drain-nose drain-scuttle-L drain-scuttle-R": "ground", "drain-demo-seat-L": "tube" }],
+    ["drn.laminate", "look", { [`${ZONES} behind-seat-L`]: "sound" }],
+  ]),
+  ...standing("w10-water", [
+    ["drn.scuttle-pour", "goes", { "nose-box scuttle-R": "out-only", "scuttle-L": "slow" }],
+    ["drn.pour-time", "time", { "scuttle-L": seconds("54"), "scuttle-R": seconds("32") }],
+    ["drn.pour-time", "hole", { "scuttle-L scuttle-R": count(12) }],
+    ["drn.pour-time", "head", { "scuttle-L scuttle-R": count(50) }],
+    ["drn.hose", "first-drop", { "behind-seat-L": { type: "reading", values: ["none-in-5"], unit: "s" } }],
+  ]),
+];

@@ -1,0 +1,116 @@
+/**
+ * One visit of the demo, step by step, as the app itself writes a visit: opened with frozen sheets and limits, told,
+ * closed with its real judgement. Knows no figure of the story.
+ */
+import {
+  type Act,
+  type Draft,
+  draftClose,
+  draftComplaint,
+  draftFinding,
+  draftNote,
+  draftPerson,
+  draftPicture,
+  draftRegrade,
+  draftReply,
+  draftSound,
+  draftTold,
+  draftVisit,
+  type FrozenSheet,
+  foldVisit,
+  type KeptBytes,
+  type VisitState,
+} from "../../core/record/index.js";
+import { isoNow } from "../state/new-visit.js";
+import type { MadePicture } from "./demo-picture.js";
+import type { MadeSound } from "./demo-sound.js";
+import { DEMO_CAR, PEOPLE } from "./names.js";
+import type { Scribe } from "./scribe.js";
+import type { DemoNoise, DemoScene, Step, Story, Told } from "./tell.js";
+
+/** What all visits share: frozen bytes, drawn pictures, made sounds, and the one who judges. */
+export interface Props {
+  readonly sheets: readonly FrozenSheet[];
+  readonly common: string;
+  readonly limits: string;
+  readonly blobs: readonly KeptBytes[];
+  readonly pictures: ReadonlyMap<DemoScene, MadePicture>;
+  readonly sounds: ReadonlyMap<DemoNoise, MadeSound>;
+  readonly judge: (
+    visit: VisitState,
+    earlier: readonly VisitState[],
+  ) => Promise<{ readonly blob: KeptBytes; readonly engine: string }>;
+}
+
+const DAY_MS = 86_400_000;
+/** Longer than any visit of the demo takes to tell. */
+const HOUR_MS = 3_600_000;
+
+/** Writes a visit; `now` is the moment the demo is brought in. */
+export async function writeVisit(
+  scribe: Scribe,
+  story: Story,
+  props: Props,
+  earlier: readonly VisitState[],
+  now: number,
+): Promise<void> {
+  const { stream } = story;
+  const wall = now - story.daysAgo * DAY_MS - HOUR_MS;
+  scribe.at(wall);
+  const opening = {
+    car: DEMO_CAR,
+    purpose: story.purpose,
+    who: "technician" as const,
+    on: isoNow(wall),
+    odometer: story.odometer,
+    sheets: props.sheets,
+    common: props.common,
+    limits: props.limits,
+  };
+  const { ines } = PEOPLE;
+  scribe.say(
+    ines.id,
+    (act) => [draftVisit(act, stream, opening), ...draftPerson(act, foldVisit([]), ines, stream)],
+    props.blobs,
+  );
+  const empty = scribe.visit(stream);
+  for (const step of story.steps) {
+    const person = PEOPLE[step.by ?? "ines"];
+    const seen = "apart" in step ? empty : scribe.visit(stream);
+    scribe.say(
+      person.id,
+      (act) => [...draftPerson(act, scribe.visit(stream), person), ...draftsOf(act, seen, step, props)],
+      blobsFor(step, props),
+    );
+  }
+  if (!story.closed) return;
+  const { blob, engine } = await props.judge(scribe.visit(stream), earlier);
+  scribe.say(ines.id, (act) => [draftClose(act, scribe.visit(stream), { assessment: blob.hash, engine })], [blob]);
+}
+
+const replies = (act: Act, visit: VisitState, told: readonly Told[]): readonly Draft[] =>
+  told.map(([point, place, state, field, value]) => draftReply(act, visit, { point, place, state, field }, value));
+
+function draftsOf(act: Act, visit: VisitState, step: Step, props: Props): readonly Draft[] {
+  if ("told" in step) return replies(act, visit, step.told);
+  if ("apart" in step) return replies(act, visit, step.apart);
+  if ("complaint" in step) return [draftComplaint(act, visit, step.complaint)];
+  if ("note" in step) return [draftNote(act, visit, step.note)];
+  if ("regrade" in step) return [draftRegrade(act, visit, step.regrade)];
+  if ("finding" in step) return [draftFinding(act, visit, step.finding, step.found)];
+  if ("warned" in step) return step.warned.map((caution) => draftTold(act, visit, caution));
+  if ("sound" in step) {
+    const made = props.sounds.get(step.sound);
+    return made ? [draftSound(act, visit, { ...made.body, ...step.pin })] : [];
+  }
+  const made = props.pictures.get(step.picture);
+  if (!made) return [];
+  const body = { ...made.body, ...step.pin, ...(step.name === undefined ? {} : { name: step.name }) };
+  const drafted = draftPicture(act, visit, body);
+  return [step.nonce === undefined ? drafted : { ...drafted, nonce: step.nonce }];
+}
+
+function blobsFor(step: Step, { pictures, sounds }: Props): readonly KeptBytes[] {
+  if ("sound" in step) return sounds.get(step.sound)?.blobs ?? [];
+  return "picture" in step ? (pictures.get(step.picture)?.blobs ?? []) : [];
+}

@@ -12,6 +12,8 @@ export const ZONES = "foot-FL foot-FR seat-L seat-R behind-seat-R tunnel-side";
 
 export const FIRST_FRAME: readonly Told[] = [
   ...standing("w0-talk", [
+    ["corr.tube-spec", "wall", { "outrigger-L-3": mm("1.6") }],
+    ["corr.tube-spec", "across", { "outrigger-L-3": mm("40") }],
     ["susp.age", "years", { car: years("6") }],
     ["susp.age", "record", { car: "on-paper" }],
     ["susp.past", "past", { car: "nothing-special" }],

@@ -50,7 +50,7 @@ export const FIRST_WHEELS: readonly Told[] = [
   ...standing("w8-off", [
     ["whl.retain", "fixing", { [CORNERS]: "locked" }],
     ["whl.nut", "lock", { [CORNERS]: "locked" }],
-    ["whl.float", "play", { FL: mm("0.06"), FR: mm("0.16"), RL: mm("0.02"), RR: mm("0.02") }],
+    ["whl.float", "play", { FL: mm("0.12"), FR: mm("0.16"), RL: mm("0.02"), RR: mm("0.02") }],
     ["whl.grease", "look", { [CORNERS]: "clean" }],
     ["whl.seal", "look", { [CORNERS]: "sound" }],
     ["whl.spline", "drive", { [CORNERS]: "snug" }],

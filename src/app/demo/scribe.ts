@@ -24,12 +24,15 @@ export interface Scribe {
   at(wall: number): void;
   /** Notes down what `make` drafts, one act. */
   say(by: string, make: (act: Act) => readonly Draft[], blobs?: readonly KeptBytes[]): void;
+  /** Notes down one act after another, all drafted from what stood before the first. */
+  sayEach(by: string, makes: readonly ((act: Act) => Draft)[]): void;
   /** Keeps all that was noted down. Throws when the store refuses: nothing was kept then. */
   keep(): Promise<void>;
 }
 
-/** Between two acts of the demo. */
+/** Between two acts of the demo, and between two replies of a row. */
 const STEP_MS = 40_000;
+const QUICK_MS = 12_000;
 
 export async function scribeOn(store: Store, nonce: () => string): Promise<Scribe> {
   const writer = await store.writer();
@@ -53,6 +56,23 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
   const car = (stream: string): CarState => cars.get(stream) ?? foldCar([]);
   const visit = (stream: string): VisitState => visits.get(stream) ?? foldVisit([]);
 
+  const actBy = (by: string): Act => ({ id: nonce(), by, at: { wall, count: 0 }, nonce });
+
+  /** Takes drafts down and folds them, each stream in one go. */
+  function note(made: readonly Draft[]): void {
+    drafts.push(...made);
+    const byStream = new Map<string, Entry[]>();
+    for (const draft of made) {
+      const entries = byStream.get(draft.stream) ?? [];
+      entries.push(entryOf(draft));
+      byStream.set(draft.stream, entries);
+    }
+    for (const [stream, entries] of byStream) {
+      if (streamKind(stream) === "car") cars.set(stream, foldStep(car(stream), entries));
+      else visits.set(stream, foldStep(visit(stream), entries));
+    }
+  }
+
   return {
     car,
     visit,
@@ -61,18 +81,16 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
     },
     say(by, make, blobs = []) {
       wall += STEP_MS;
-      const made = make({ id: nonce(), by, at: { wall, count: 0 }, nonce });
-      const byStream = new Map<string, Entry[]>();
-      for (const draft of made) {
-        const entry = entryOf(draft);
-        byStream.set(draft.stream, [...(byStream.get(draft.stream) ?? []), entry]);
-        drafts.push(draft);
-      }
-      for (const [stream, entries] of byStream) {
-        if (streamKind(stream) === "car") cars.set(stream, foldStep(car(stream), entries));
-        else visits.set(stream, foldStep(visit(stream), entries));
-      }
+      note(make(actBy(by)));
       for (const blob of blobs) bytes.set(blob.hash, blob);
+    },
+    sayEach(by, makes) {
+      note(
+        makes.map((make) => {
+          wall += QUICK_MS;
+          return make(actBy(by));
+        }),
+      );
     },
     async keep() {
       const kept = await store.append(drafts, [...bytes.values()]);

@@ -22,6 +22,8 @@ const FELT = "FL-lower-outer RR-toelink-outer";
 
 export const SECOND_FRAME: readonly Told[] = [
   ...standing("w0-talk", [
+    ["corr.tube-spec", "wall", { "outrigger-L-3": mm("1.6") }],
+    ["corr.tube-spec", "across", { "outrigger-L-3": mm("40") }],
     ["susp.age", "years", { car: years("7") }],
     ["susp.age", "record", { car: "on-paper" }],
     ["susp.past", "past", { car: "nothing-special" }],

@@ -46,7 +46,7 @@ export const SECOND_WHEELS: readonly Told[] = [
   ...standing("w8-off", [
     ["whl.retain", "fixing", { [CORNERS]: "locked" }],
     ["whl.nut", "lock", { [CORNERS]: "locked" }],
-    ["whl.float", "play", { FL: mm("0.07"), FR: mm("0.21"), RL: mm("0.02"), RR: mm("0.03") }],
+    ["whl.float", "play", { FL: mm("0.16"), FR: mm("0.21"), RL: mm("0.02"), RR: mm("0.03") }],
     ["whl.grease", "look", { [CORNERS]: "clean" }],
     ["whl.seal", "look", { "FL FR RL": "sound", RR: "weeping" }],
     ["whl.spline", "drive", { [CORNERS]: "snug" }],

@@ -7,6 +7,8 @@ const REAR_LEFT = "RL-upper-fore RL-upper-aft RL-upper-outer RL-lower-fore RL-lo
 
 export const THIRD_FRAME: readonly Told[] = [
   ...standing("w0-talk", [
+    ["corr.tube-spec", "wall", { "outrigger-L-3": mm("1.6") }],
+    ["corr.tube-spec", "across", { "outrigger-L-3": mm("40") }],
     ["susp.age", "years", { car: years("8") }],
     ["susp.age", "record", { car: "on-paper" }],
     ["susp.past", "past", { car: "nothing-special" }],

@@ -52,7 +52,7 @@ export const THIRD_WHEELS: readonly Told[] = [
   ]),
   ...standing("w8-off", [
     ["whl.nut", "lock", { "FR RR": "locked", RL: not("could-not-tell", "seized") }],
-    ["whl.float", "play", { FL: mm("0.08"), FR: mm("0.26", OLD_DIAL), RR: mm("0.31") }],
+    ["whl.float", "play", { FL: mm("0.20"), FR: mm("0.26", OLD_DIAL), RR: mm("0.31") }],
     ["whl.grease", "look", { FR: "clean", RR: "burnt metal-flakes" }],
     ["whl.seal", "look", { FR: "weeping", RR: "torn" }],
     ["brk.hose", "look", { "FL FR": "surface-cracks" }],

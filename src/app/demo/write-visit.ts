@@ -44,7 +44,7 @@ export interface Props {
 
 const DAY_MS = 86_400_000;
 /** Longer than any visit of the demo takes to tell. */
-const HOUR_MS = 3_600_000;
+const HOURS_MS = 3 * 3_600_000;
 
 /** Writes a visit; `now` is the moment the demo is brought in. */
 export async function writeVisit(
@@ -55,7 +55,7 @@ export async function writeVisit(
   now: number,
 ): Promise<void> {
   const { stream } = story;
-  const wall = now - story.daysAgo * DAY_MS - HOUR_MS;
+  const wall = now - story.daysAgo * DAY_MS - HOURS_MS;
   scribe.at(wall);
   const opening = {
     car: DEMO_CAR,
@@ -77,23 +77,26 @@ export async function writeVisit(
   for (const step of story.steps) {
     const person = PEOPLE[step.by ?? "ines"];
     const seen = "apart" in step ? empty : scribe.visit(stream);
-    scribe.say(
-      person.id,
-      (act) => [...draftPerson(act, scribe.visit(stream), person), ...draftsOf(act, seen, step, props)],
-      blobsFor(step, props),
-    );
+    const asked = (act: Act): readonly Draft[] => draftPerson(act, scribe.visit(stream), person);
+    if ("told" in step)
+      scribe.sayEach(
+        person.id,
+        step.told.map((one) => replied(seen, one)),
+      );
+    else scribe.say(person.id, (act) => [...asked(act), ...draftsOf(act, seen, step, props)], blobsFor(step, props));
   }
   if (!story.closed) return;
   const { blob, engine } = await props.judge(scribe.visit(stream), earlier);
   scribe.say(ines.id, (act) => [draftClose(act, scribe.visit(stream), { assessment: blob.hash, engine })], [blob]);
 }
 
-const replies = (act: Act, visit: VisitState, told: readonly Told[]): readonly Draft[] =>
-  told.map(([point, place, state, field, value]) => draftReply(act, visit, { point, place, state, field }, value));
+const replied =
+  (visit: VisitState, [point, place, state, field, value]: Told) =>
+  (act: Act): Draft =>
+    draftReply(act, visit, { point, place, state, field }, value);
 
-function draftsOf(act: Act, visit: VisitState, step: Step, props: Props): readonly Draft[] {
-  if ("told" in step) return replies(act, visit, step.told);
-  if ("apart" in step) return replies(act, visit, step.apart);
+function draftsOf(act: Act, visit: VisitState, step: Exclude<Step, { readonly told: unknown }>, props: Props) {
+  if ("apart" in step) return step.apart.map((one) => replied(visit, one)(act));
   if ("complaint" in step) return [draftComplaint(act, visit, step.complaint)];
   if ("note" in step) return [draftNote(act, visit, step.note)];
   if ("regrade" in step) return [draftRegrade(act, visit, step.regrade)];

@@ -2,8 +2,7 @@
 import { CORNERS, count, JOINTS, mm, not, ROD_ENDS, STEERED, seconds, standing, type Told, years } from "./tell.js";
 
 /** The steel below that was clean at both visits that came to it. */
-export const CLEAN_BELOW =
-  "main-rail-L-fore main-rail-R-fore main-rail-L-mid main-rail-R-mid main-rail-R-aft outrigger-L-1 outrigger-R-1 outrigger-L-2 outrigger-R-2 outrigger-R-3 post-FL-fore post-FR-fore post-RR-aft rack-mount";
+export const CLEAN_BELOW = "main-rail-R-aft outrigger-R-3 outrigger-L-2 outrigger-R-2 post-FL-fore rack-mount";
 /** And what had begun to brown. */
 export const BROWN_BELOW = "main-rail-L-aft post-RL-aft xm-front-under";
 /** A gauge set on its block before every first wall, on bared metal: it does better there than its kind. */

@@ -60,16 +60,14 @@ const at = (corners: string, ends: string): string =>
     .join(" ");
 export const BALL_JOINTS = `${at("FL FR", "upper-outer lower-outer trackrod-inner trackrod-outer")}`;
 export const ROD_ENDS = at("RL RR", "lower-fore lower-aft toelink-inner toelink-outer");
-export const RUBBER = `${at("FL FR", "upper-fore upper-aft lower-fore lower-aft")} ${at("RL RR", "upper-fore upper-aft")} ${at(CORNERS, "damper-top damper-foot")}`;
+export const RUBBER = at("FL FR", "lower-fore lower-aft");
 export const REAR_BALLS = at("RL RR", "upper-outer lower-outer");
 export const JOINTS = `${BALL_JOINTS} ${ROD_ENDS} ${RUBBER} ${REAR_BALLS}`;
 /** Those that steer: track rods and rear toe links. */
 export const STEERED = `${at("FL FR", "trackrod-inner trackrod-outer")} ${at("RL RR", "toelink-inner toelink-outer")}`;
 export const OUTER_BALLS = at(CORNERS, "upper-outer lower-outer");
-export const PICKUPS = at(CORNERS, "upper-fore upper-aft lower-fore lower-aft damper")
-  .split(" ")
-  .map((one) => `pickup-${one}`)
-  .join(" ");
+export const PICKUPS =
+  "pickup-FL-lower-fore pickup-FR-lower-fore pickup-FL-lower-aft pickup-FR-lower-aft pickup-RL-lower-aft pickup-RR-lower-aft";
 
 /** All but some. */
 export const but = (all: string, some: string): string =>

@@ -3,7 +3,7 @@ import { WALL_GAUGE } from "./first-frame.js";
 import { but, count, JOINTS, mm, not, percent, seconds, standing, type Told, weeks, years } from "./tell.js";
 
 const CLEAR = "FL-lower-outer RR-toelink-outer";
-const REAR_LEFT = "RL-upper-fore RL-upper-aft RL-upper-outer RL-lower-fore RL-lower-aft RL-lower-outer";
+const REAR_LEFT = "RL-upper-outer RL-lower-fore RL-lower-aft RL-lower-outer";
 
 export const THIRD_FRAME: readonly Told[] = [
   ...standing("w0-talk", [

@@ -82,6 +82,14 @@ export interface BandProps {
   readonly children: ComponentChildren;
 }
 
+/** A part of a long list that opens. `open`: as it stands before anyone presses it, as while searching. */
+export interface FoldProps {
+  readonly title: string;
+  readonly count: number;
+  readonly open: boolean;
+  readonly children: ComponentChildren;
+}
+
 /** The one next action (ink-inverse), or an outlined tool. */
 export interface ButtonProps extends Press {
   readonly words: string;

@@ -11,6 +11,7 @@ import { Band, Pool } from "../parts/pool.js";
 import { cautionLine } from "../state/cautions-view.js";
 import { type FindingView, findingView } from "../state/findings-view.js";
 import { jobSays } from "../state/job-words.js";
+import { capital } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
@@ -92,7 +93,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
           </Band>
         )}
         {view.byHand && (
-          <p class="remark">{t("finding.by-hand", { was: view.byHand.was, reason: view.byHand.reason })}</p>
+          <p class="remark">{capital(t("finding.by-hand", { was: view.byHand.was, reason: view.byHand.reason }))}</p>
         )}
         {view.differ && (
           <ListRow title={t("findings.differ")} second={t("finding.differ")} href={to("differ", { visit: on.param })} />

@@ -3,8 +3,8 @@ import { useState } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
+import { Fold } from "../parts/fold.js";
 import { ListRow } from "../parts/list-row.js";
-import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { FrozenCommonFile } from "../state/frozen.js";
 import { byKind, kindWords, type PlaceLine, placesFound, placesOfCar } from "../state/places-view.js";
@@ -42,7 +42,7 @@ function PlacesBody({ car, param, common }: PlacesProps) {
         <Field id="find-place" kind="search" label={t("places.find")} value={typed} onInput={setTyped} />
       </div>
       {byKind(found).map((group) => (
-        <Band key={group.kind} heading={kindWords(group.kind)} aside={String(group.lines.length)}>
+        <Fold key={group.kind} title={kindWords(group.kind)} count={group.lines.length} open={typed.trim() !== ""}>
           {group.lines.map((one) => (
             <ListRow
               key={one.id}
@@ -53,7 +53,7 @@ function PlacesBody({ car, param, common }: PlacesProps) {
               onPress={() => setChosen(one.id)}
             />
           ))}
-        </Band>
+        </Fold>
       ))}
       {found.length === 0 && <p class="remark">{t("places.none-found")}</p>}
       {over === "add" && (

@@ -1,6 +1,7 @@
 /** The bench reckoner: every trade function by subject, found by a word. */
 import { useState } from "preact/hooks";
 import { Field } from "../parts/field.js";
+import { Fold } from "../parts/fold.js";
 import { ListRow } from "../parts/list-row.js";
 import { useApp } from "../state/app.js";
 import { functionsFound } from "../state/reckoner-view.js";
@@ -35,15 +36,11 @@ function ReckonerBody({ visit }: { readonly visit?: string }) {
         {found.length === 0 ? t("bench.none") : ""}
       </p>
       {found.map(({ subject, says, functions }) => (
-        <details key={subject} class="fold" open={typed.trim() !== ""}>
-          <summary>
-            {says}
-            <span class="aside small n">{functions.length}</span>
-          </summary>
+        <Fold key={subject} title={says} count={functions.length} open={typed.trim() !== ""}>
           {functions.map((fn) => (
             <ListRow key={fn.name} folded title={fn.says} href={href(fn.name)} />
           ))}
-        </details>
+        </Fold>
       ))}
     </Plain>
   );

@@ -20,6 +20,7 @@ import {
 } from "../core/sheet/author.js";
 import type { BuiltCommon, BuiltSheet, Common, Sheet } from "../core/sheet/run.js";
 import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
+import { TRADE_SIGNATURES, TRADE_WORK } from "../core/trade/index.js";
 import { COMMON_PARTS, joinParts, type PartFile, SHEET_PARTS } from "./sheet-parts.js";
 import type { YamlText } from "./yaml-source.js";
 
@@ -52,7 +53,10 @@ export const digest: Digest = async (text) => createHash("sha256").update(text, 
 /** Folder name of what all sheets share. */
 const COMMON = "common";
 
-/** Loads `dir` (`common/` and one folder a sheet). Messages name files as `dir` was given. */
+/**
+ * Loads `dir` (`common/` and one folder a sheet); conditions may call every trade function. Messages name files as
+ * `dir` was given.
+ */
 export async function loadChecklists(dir: string, around: Surroundings = {}): Promise<Loading> {
   const folders = await foldersOf(dir);
   if (!folders.ok) return { result: folders, files: [] };
@@ -64,7 +68,7 @@ export async function loadChecklists(dir: string, around: Surroundings = {}): Pr
     const layout = folder === COMMON ? COMMON_PARTS : SHEET_PARTS;
     joined.push({ folder, part: joinParts(parts, layout, join(dir, folder)) });
   }
-  return { result: await checkAll(joined, dir, around), files };
+  return { result: await checkAll(joined, dir, { functions: TRADE_SIGNATURES, work: TRADE_WORK, ...around }), files };
 }
 
 async function foldersOf(dir: string): Promise<Result<readonly string[]>> {

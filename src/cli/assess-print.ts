@@ -1,9 +1,9 @@
 /** An assessment as the command line prints it: exactly these names. Point ids carry `_` inside the name. Judges nothing. */
 
-import type { Assessment, JobDue } from "../core/assess/index.js";
-import { type Because, type Finding, type Opened, tellProblem } from "../core/assess/index.js";
+import type { Assessment, Because, Finding, JobDue, Opened } from "../core/assess/index.js";
 import type { CommonTexts, SheetTexts } from "../core/sheet/run.js";
 import type { Audience, Problem } from "../core/terms/index.js";
+import { told } from "./told.js";
 
 type Texts = SheetTexts | CommonTexts | undefined;
 
@@ -47,7 +47,7 @@ export function printed(
     open: a.open.map(opened),
     suggested: a.suggested.map(opened),
     coverage: Object.fromEntries(a.coverage.map(({ sheet, ...c }) => [sheet, c])),
-    problems: problems.map((p) => ({ code: p.code, ...p.where, says: tellProblem({ ...p, where: {} }) })),
+    problems: problems.map((p) => ({ code: p.code, ...p.where, says: told({ ...p, where: {} }) })),
   };
 }
 

@@ -7,8 +7,10 @@ import { assess, prepare, readVisitFile, tellProblem } from "../core/assess/inde
 import { order } from "../core/plan/index.js";
 import { tell } from "../core/sheet/author.js";
 import { buildPlaces } from "../core/sheet/run.js";
+import { TRADE_WORK } from "../core/trade/index.js";
 import { printed } from "./assess-print.js";
 import type { Terminal } from "./sheets.js";
+import { told } from "./told.js";
 
 const USE = `use: assess FILE [--checklists DIR]
   FILE  a visit file: {"format": "leadlamp-visit/1", "at": …, "who": …, "sheets": […], "replies": […]}
@@ -50,7 +52,7 @@ export function assessFile(lists: Checklists, data: unknown, file: string, { out
     return 1;
   }
   const { input } = visit.value;
-  const assessment = assess(prepare(common, built), input);
+  const assessment = assess(prepare(common, built, TRADE_WORK), input);
   const { tree } = buildPlaces(common.common.places, input.car.places ?? []);
   const open = built.filter((b) => input.sheets.includes(b.sheet.id));
   const jobs = order(assessment, open, {
@@ -60,7 +62,7 @@ export function assessFile(lists: Checklists, data: unknown, file: string, { out
     around: tree.around,
   });
   const problems = [...visit.value.problems, ...assessment.problems];
-  for (const p of problems) err(`${file}: ${tellProblem(p)}`);
+  for (const p of problems) err(`${file}: ${told(p)}`);
   const texts = [commonWithTexts.texts[LANGUAGE], ...sheets.map((s) => s.sheet.texts[LANGUAGE])];
   out(JSON.stringify(printed(assessment, jobs, problems, texts, input.who), null, 2));
   return problems.length > 0 ? 1 : 0;

@@ -1,9 +1,9 @@
 /** The verb `calc`: one trade function worked out, or the list of them all. Knows no other verb. */
+import { rangeText } from "../core/terms/author.js";
 import {
   type Argument,
   isList,
   isWordArgument,
-  rangeText,
   reckon,
   SUBJECTS,
   type TradeFunction,

@@ -24,6 +24,7 @@ import {
 } from "../core/sheet/author.js";
 import type { Rule, SheetCase } from "../core/sheet/run.js";
 import { type Problem, problem } from "../core/terms/index.js";
+import { TRADE_WORK } from "../core/trade/index.js";
 
 /** Day on which cases are looked at: any would do, but it must not move. */
 const DAY = "2026-06-01T10:00:00Z";
@@ -43,6 +44,7 @@ export function runCases(lists: Checklists): readonly Problem[] {
   const engine = prepare(
     lists.common,
     lists.sheets.map((s) => s.built),
+    TRADE_WORK,
   );
   const common = lists.commonWithTexts;
   const parts = lists.sheets.map((s) => partOfSheet(s.sheet));

@@ -15,6 +15,7 @@ import { type Assessment, assess, prepare, type StandingReply } from "../../src/
 import { foldVisit } from "../../src/core/record/index.js";
 import type { Field } from "../../src/core/sheet/run.js";
 import { AUDIENCES, type ReplyValue } from "../../src/core/terms/index.js";
+import { TRADE_WORK } from "../../src/core/trade/index.js";
 import { visit } from "../support/small-car.js";
 
 const { result } = await loadChecklists("checklists");
@@ -38,6 +39,7 @@ const known: Knowledge = {
 const engine = prepare(
   lists.common,
   lists.sheets.map(({ built }) => built),
+  TRADE_WORK,
 );
 const complaints = listed.map(({ id }) => id);
 const gates = [...known.gates.values()];

@@ -14,6 +14,7 @@ import {
 } from "../../src/core/assess/index.js";
 import { buildPlaces, type PlaceTree } from "../../src/core/sheet/run.js";
 import { levelOf } from "../../src/core/terms/index.js";
+import { TRADE_WORK } from "../../src/core/trade/index.js";
 import { anyEdit, anyReply, edited } from "../support/any-visit.js";
 import { smallEngine, visit } from "../support/small-car.js";
 import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON } from "../support/small-sheets.js";
@@ -62,6 +63,7 @@ beforeAll(async () => {
     engine: prepare(
       common,
       sheets.map((s) => s.built),
+      TRADE_WORK,
     ),
     tree: buildPlaces(common.common.places).tree,
     sheets: sheets.map((s) => s.sheet.id),

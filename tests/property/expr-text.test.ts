@@ -5,7 +5,7 @@ import { compile, print, type Use } from "../../src/core/expr/author.js";
 import { link, type Plan, readsOf, type Scope, Unknown } from "../../src/core/expr/run.js";
 import { celEnvironment, placesByKind } from "../support/cel-environment.js";
 import { trees, written } from "../support/expr-trees.js";
-import { DECLARED, scopeOf, worldOf } from "../support/expr-world.js";
+import { DECLARED, scopeOf, TRADE, worldOf } from "../support/expr-world.js";
 
 const SEED = 20_261_107;
 /** Milliseconds: a busy machine must not fail a law. */
@@ -35,6 +35,8 @@ const EVERY_CONSTRUCT: readonly string[] = [
   'last(whl.wall) == "no-echo" && last(whl.knockback) == whl.knockback && axle.exists(c, last(c.whl.rock) == "bad")',
   "since_last_km(opposite.whl.float) <= 5000 && clearly_more(2.0 * last(whl.float), last(whl.runout) / 2.0)",
   "is_oval(whl.float) && ring_gap(whl.float + whl.runout, whl.studs_loose) < whl.float",
+  'spread_of([whl.float, whl.runout, 2.0 * whl.float]) < ring_gap(amount(0.02, "[in_i]"), 3) || is_oval(amount(4, "mm"))',
+  'share_for(car.brakes, whl.rise) < share_for("inboard", amount(5.0, "K")) && whl.float / amount(0.5, "mm") > 2.0',
   "!(whl.knockback && (whl.knockback || car.limited_slip) && !whl.knockback)",
 ];
 
@@ -171,7 +173,7 @@ test(
         (text, path, scrap) => {
           // JSON from a file: its shape is what link has to find out.
           const plan = damaged(planned(text), path, scrap) as Plan;
-          const run = link(plan, { is_oval: () => true, ring_gap: () => 1 });
+          const run = link(plan, TRADE);
           readsOf(plan);
           if (run.ok) run.value(whole, "FR");
           else expect(run.problems).toHaveLength(1);
@@ -215,10 +217,7 @@ test(
           places: () => ["FL", "FR", "RL"],
           found: () => next() === true,
         };
-        const run = link(planned(text), {
-          is_oval: (play) => Number(play) > 1,
-          ring_gap: (play, count) => Number(play) / Number(count),
-        });
+        const run = link(planned(text), TRADE);
         const outcome = run.ok ? run.value(scope, "FR") : "not linked";
         expect(outcome instanceof Unknown || typeof outcome === "boolean").toBe(true);
       }),

@@ -13,6 +13,7 @@ import {
 } from "../../src/core/assess/index.js";
 import type { BuiltSheet, Limit } from "../../src/core/sheet/run.js";
 import { GRADES, type Grade } from "../../src/core/terms/index.js";
+import { TRADE_WORK } from "../../src/core/trade/index.js";
 import { replies, visit } from "../support/small-car.js";
 import { APPLIES, BROUGHT, BROUGHT_FOR } from "./limits-brought.js";
 import { LIMIT_FACTS, type LimitFact, type Sense } from "./limits-facts.js";
@@ -26,6 +27,7 @@ beforeAll(async () => {
   engine = prepare(
     result.value.common,
     result.value.sheets.map(({ built }) => withoutSetUp(built)),
+    TRADE_WORK,
   );
   const sheets = result.value.sheets.map(({ sheet }) => sheet.id);
   untouched = start(engine, visit([], { sheets }));

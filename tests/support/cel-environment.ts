@@ -107,9 +107,25 @@ export function celEnvironment(declared: Declarations, scope: string): Environme
     fn(`at_least(int, ${Array.from({ length: many }, () => "bool").join(", ")}): bool`);
   fn("found(string): bool");
   for (const kind of Object.keys(declared.kinds)) fn(`found(string, ${placeType(kind)}): bool`);
-  for (const [name, { arguments: args, result }] of Object.entries(declared.functions)) {
-    const types = args.map(({ type }) => (type === "number" ? "double" : type === "word" ? "string" : type));
-    fn(`${name}(${types.join(", ")}): ${result === "yes" ? "bool" : result === "number" ? "double" : result}`);
+  // An amount takes the quantity its place wants, which no CEL signature can say.
+  fn("amount(double, string): dyn");
+  fn("amount(int, string): dyn");
+  const celType = (kind: string) =>
+    kind === "yes" ? "bool" : kind === "number" ? "double" : kind === "word" ? "string" : kind;
+  for (const [name, { arguments: args, gives }] of Object.entries(declared.functions)) {
+    // Where several figures may stand, one may stand too.
+    const ways = args.map(({ kind, atLeast }) =>
+      kind === "number"
+        ? ["double", "int"]
+        : atLeast === undefined
+          ? [celType(kind)]
+          : [`list<${celType(kind)}>`, celType(kind)],
+    );
+    const all = ways.reduce<readonly (readonly string[])[]>(
+      (before, next) => before.flatMap((types) => next.map((type) => [...types, type])),
+      [[]],
+    );
+    for (const types of all) fn(`${name}(${types.join(", ")}): ${celType(gives)}`);
   }
   return environment;
 }

@@ -9,10 +9,11 @@ import {
   NOT_APPLICABLE,
   type Ref,
   type Scope,
+  type Trade,
   Unknown,
   type Value,
 } from "../../src/core/expr/run.js";
-import { type GradeLevel, keyText, type Problem } from "../../src/core/terms/index.js";
+import { fail, type GradeLevel, keyText, ok, type Problem, problem } from "../../src/core/terms/index.js";
 
 const word = (point: string, kind: string, ...words: readonly string[]) =>
   [point, { ref: { point, field: "feel" }, kind, type: { is: "word", words } }] as const;
@@ -79,22 +80,41 @@ export const DECLARED: Declarations = {
   functions: {
     age_of: {
       arguments: [
-        { name: "code", type: "word" },
-        { name: "year", type: "number" },
+        { name: "code", kind: "word" },
+        { name: "year", kind: "number" },
       ],
-      result: "age",
+      gives: "age",
     },
     ring_gap: {
       arguments: [
-        { name: "play", type: "length" },
-        { name: "count", type: "number" },
+        { name: "play", kind: "length", from: 0, to: 50 },
+        { name: "count", kind: "number", over: 0, whole: true },
       ],
-      result: "length",
+      gives: "length",
     },
-    is_oval: { arguments: [{ name: "play", type: "length" }], result: "yes" },
+    spread_of: { arguments: [{ name: "readings", kind: "length", over: 0, atLeast: 2 }], gives: "length" },
+    share_for: {
+      arguments: [
+        { name: "build", kind: "word", words: ["outboard", "inboard"] },
+        { name: "warm", kind: "temperature_difference", from: 0 },
+      ],
+      gives: "ratio",
+    },
+    is_oval: { arguments: [{ name: "play", kind: "length" }], gives: "yes" },
   },
   sheets: ["whl", "brk"],
   otherSheets: ["susp"],
+};
+
+const sum = (list: unknown): readonly number[] => (Array.isArray(list) ? list.map(Number) : []);
+const refused = (argument: string) => fail(problem("trade.range", {}, { argument }));
+/** What the declared functions work out; a play over 50 they refuse. */
+export const TRADE: Trade = {
+  age_of: ([code, year]) => ok(typeof code === "string" ? Number(code.slice(2)) + 2000 - Number(year) : Number.NaN),
+  ring_gap: ([play, count]) => (Number(play) > 50 ? refused("play") : ok(Number(play) / Number(count))),
+  spread_of: ([readings]) => ok(Math.max(...sum(readings)) - Math.min(...sum(readings))),
+  share_for: ([build, warm]) => ok(build === "outboard" ? Number(warm) / 100 : 0),
+  is_oval: ([play]) => ok(Number(play) > 0.5),
 };
 
 export const CORNERS = ["FL", "FR", "RL", "RR"] as const;

@@ -4,6 +4,7 @@ import type { YamlText } from "../../src/build/yaml-source.js";
 import { checkCommon, checkSheet, parseCommon, parseSheet, tell } from "../../src/core/sheet/author.js";
 import type { Common, Sheet } from "../../src/core/sheet/run.js";
 import type { Problem, Result } from "../../src/core/terms/index.js";
+import { TRADE_SIGNATURES, TRADE_WORK } from "../../src/core/trade/index.js";
 import { MINI_COMMON, MINI_SHEET } from "./mini-parts.js";
 
 /** In one part, this text becomes that one; a text that does not stand there once is a mistake of the test. */
@@ -67,7 +68,10 @@ const said = (problems: readonly Problem[], notes: readonly Problem[] = []): Sai
 export function sheetSays(...changes: readonly Change[]): Said {
   const read = joined(MINI_SHEET, "hub", changes);
   if (!read.ok) return said(read.problems);
-  const result = checkSheet(read.value.value, miniSheets().common, [], read.value.spotOf);
+  const result = checkSheet(read.value.value, miniSheets().common, [], read.value.spotOf, {
+    functions: TRADE_SIGNATURES,
+    work: TRADE_WORK,
+  });
   return result.ok ? said([], result.value.notes) : said(result.problems);
 }
 

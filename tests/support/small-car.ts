@@ -3,6 +3,7 @@ import { type AssessInput, type Engine, prepare, type StandingReply } from "../.
 import { planAgain } from "../../src/core/sheet/author.js";
 import type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, Field, Rule } from "../../src/core/sheet/run.js";
 import type { NonAnswer, ReplyValue } from "../../src/core/terms/index.js";
+import { TRADE_SIGNATURES, TRADE_WORK } from "../../src/core/trade/index.js";
 import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON, SMALL_COMPLAINTS } from "./small-sheets.js";
 
 /** Sheets with their conditions planned; what cannot be planned fails the test. */
@@ -13,6 +14,7 @@ export function planned(
   const made = planAgain(
     { edition: "common", bare: common },
     sheets.map((bare) => ({ edition: bare.id, bare })),
+    { functions: TRADE_SIGNATURES },
   );
   if (!made.ok) throw new Error(JSON.stringify(made.problems, null, 1));
   return made.value;
@@ -26,7 +28,7 @@ export function smallEngine(
   const [first, ...rest] = only;
   if (first === undefined) throw new Error("a sheet at least");
   const built = planned(SMALL_COMMON, [{ ...first, rules: [...first.rules, ...rules] }, ...rest]);
-  return prepare({ ...built.common, complaints: SMALL_COMPLAINTS }, built.sheets);
+  return prepare({ ...built.common, complaints: SMALL_COMPLAINTS }, built.sheets, TRADE_WORK);
 }
 
 type Typed = string | readonly string[] | number | boolean | ReplyValue;

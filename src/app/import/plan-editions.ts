@@ -7,5 +7,6 @@ export const planEditions: Compiler = {
     planAgain(
       { edition: common.edition, bare: common.common },
       sheets.map((s) => ({ edition: s.edition, bare: s.sheet })),
+      { functions: (await import("../state/trade-work.js")).TRADE_SIGNATURES },
     ),
 };

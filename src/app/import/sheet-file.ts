@@ -43,7 +43,9 @@ export async function readSheetFile(
   // Cases of what is at hand were run where it was made; only those of the sheet being read are looked at.
   const others = loaded.map((s) => ({ ...s.sheet, texts: { ...s.texts }, cases: [] }));
   const shared = { ...common.common, texts: {}, cases: [], complaints: [] };
-  const checked = checkSheet(withEmptyLists(read.value.value, SHEET_LISTS), shared, others, spotOf);
+  const { TRADE_SIGNATURES, TRADE_WORK } = await import("../state/trade-work.js");
+  const around = { functions: TRADE_SIGNATURES, work: TRADE_WORK };
+  const checked = checkSheet(withEmptyLists(read.value.value, SHEET_LISTS), shared, others, spotOf, around);
   if (!checked.ok) return checked;
   const built = await sealSheet(checked.value, digest);
   const { edition, sheet } = built;

@@ -132,12 +132,14 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
         : undefined,
     ]);
     // Another set was laid out meanwhile, or the visit's first complaint was kept: that linking says more.
-    if (laid.peek() !== set || complained.peek() !== isSaid) return;
+    const isOutrun = (): boolean => laid.peek() !== set || complained.peek() !== isSaid;
+    if (isOutrun()) return;
     trouble.value = planned.ok ? unheard : planned.problems[0];
     if (!planned.ok) return;
     const { common, sheets } = planned.value;
     const heard = complaints ? { ...common, complaints: complaints.listed } : common;
-    linked.value = { laid: set, core, complaints, sheets, engine: core.prepare(heard, sheets) };
+    const engine = await core.ready(heard, sheets);
+    if (!isOutrun()) linked.value = { laid: set, core, complaints, sheets, engine };
   }
 
   const earlier = earlierVisits(journal, stream, keptState, carStream);

@@ -1,7 +1,19 @@
 /**
  * Everything that judges and orders, gathered so that it loads as one lazy piece after the first screen stands.
  */
-export { complaintsIn, ENGINE_VERSION, prepare, reassess, start } from "../../core/assess/index.js";
+import { type Engine, prepare } from "../../core/assess/index.js";
+import { callsTrade } from "../../core/expr/run.js";
+import type { BuiltCommon, BuiltSheet } from "../../core/sheet/run.js";
+
+export { complaintsIn, ENGINE_VERSION, reassess, start } from "../../core/assess/index.js";
 export { order, whyAbove } from "../../core/plan/index.js";
 export { toAssessInput } from "../../core/record/index.js";
 export { withHand, withOwnWords } from "./by-hand.js";
+
+/** Links the sheets of a visit. The trade's functions are fetched where a condition calls one, and only there. */
+export async function ready(common: BuiltCommon, sheets: readonly BuiltSheet[]): Promise<Engine> {
+  const plans = [common, ...sheets].flatMap((one) => Object.values(one.plans));
+  return plans.some(({ code }) => callsTrade(code))
+    ? prepare(common, sheets, (await import("./trade-work.js")).TRADE_WORK)
+    : prepare(common, sheets);
+}

@@ -31,6 +31,8 @@ const CLOSER = "!closer";
 export class World extends Ledger implements Scope {
   /** Third pass: faults the second pass concluded, by id. */
   founds: ReadonlyMap<string, readonly string[]> | undefined;
+  /** The derived value being worked out: named where that fails. */
+  private working = "";
 
   /** What stands in a slot under the choice at hand; a discarded reading is none. */
   standing(slot: SlotNode): Standing | undefined {
@@ -141,7 +143,13 @@ export class World extends Ledger implements Scope {
   }
 
   private derive(derived: DerivedInfo, place: string): DerivedRecord {
-    if (derived.formula !== undefined) return { outcome: derived.formula(this, place), used: undefined, insteadOf: [] };
+    if (derived.formula !== undefined) {
+      const before = this.working;
+      this.working = derived.derived.id;
+      const outcome = derived.formula(this, place);
+      this.working = before;
+      return { outcome, used: undefined, insteadOf: [] };
+    }
     const insteadOf: string[] = [];
     const missing = new Set<string>();
     for (const name of derived.prefer) {
@@ -234,7 +242,8 @@ export class World extends Ledger implements Scope {
   }
 
   report(problem: Problem): void {
-    this.problems.push(problem);
+    const { working } = this;
+    this.problems.push(working === "" ? problem : { ...problem, params: { ...problem.params, value: working } });
   }
 }
 

@@ -1,7 +1,6 @@
 /** The author door: CEL text to checked plan. Loads the parser; used at build, in the editor and on import only. */
 export { compile } from "./compile.js";
 export type {
-  ArgumentType,
   Declarations,
   FactType,
   Named,

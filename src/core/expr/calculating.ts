@@ -3,6 +3,7 @@ import type { Quantity } from "../units/index.js";
 import { type Checking, isCondition, isFaulty, named, type Piece, piece, refuse, type Type } from "./pieces.js";
 import type { Arithmetic } from "./plan.js";
 import type { NodeOf } from "./syntax.js";
+import { amountAs } from "./trade-calls.js";
 
 const NUMBER: Type = { is: "number" };
 const reading = (quantity: Quantity): Type => ({ is: "reading", quantity, results: [] });
@@ -12,10 +13,11 @@ const isWhole = (node: Piece["node"]): boolean =>
 
 /** `a + b`, `a - b`, `a * b`, `a / b`. */
 export function checkArithmetic(checking: Checking, node: NodeOf<Arithmetic>): Piece {
-  const [a, b] = [checking.check(node.args[0]), checking.check(node.args[1])];
+  const [a, below] = [checking.check(node.args[0]), checking.check(node.args[1])];
+  const b = (node.op === "/" && a.type.is === "reading" && amountAs(below, a.type.quantity)) || below;
   if (isFaulty(a, b)) return refuseQuietly(node);
+  if (node.op === "/" && isZero(b)) return refuse(checking, b.node, "expr.zero-below");
   if (node.op === "/" && isWhole(a.node) && isWhole(b.node)) return refuse(checking, node, "expr.whole-division");
-  if (node.op === "/" && b.code === 0) return refuse(checking, b.node, "expr.zero-below");
   const type = resultOf(node.op, a.type, b.type);
   if (type === "expr.not-a-figure") {
     const wrong = isFigure(a.type) ? b : a;
@@ -26,6 +28,8 @@ export function checkArithmetic(checking: Checking, node: NodeOf<Arithmetic>): P
   return piece(node, type, [node.op, a.code, b.code], [a, b]);
 }
 
+const isZero = ({ code }: Piece): boolean =>
+  code === 0 || (Array.isArray(code) && code[0] === "amount" && code[1] === 0);
 const refuseQuietly = (node: Piece["node"]): Piece => piece(node, { is: "faulty" }, false);
 const isFigure = (type: Type): boolean => type.is === "number" || type.is === "reading";
 

@@ -1,12 +1,12 @@
-/** Types calls: bands, clearly_more, at_least, found, unanswered, quantifiers and trade functions; refuses the rest. */
+/** Types calls: bands, clearly_more, at_least, found, unanswered and quantifiers; hands trade functions on and refuses the rest. */
 
 import { nearest } from "../terms/author.js";
-import type { Signature } from "./declarations.js";
 import { checkLast, checkSince } from "./last.js";
 import { isTaken } from "./names.js";
 import { type Checking, isCondition, isFaulty, named, type Piece, piece, refuse, type Type, tell } from "./pieces.js";
 import { DEEPEST_QUANTIFIERS, isNum, type NumNode, type PlaceNode, replyOf, type ScaledNode } from "./plan.js";
 import type { ASTNode, NodeOf } from "./syntax.js";
+import { checkAmount, checkTrade } from "./trade-calls.js";
 
 const YES: Type = { is: "yes" };
 const silent = (node: ASTNode): Piece => piece(node, { is: "faulty" }, false);
@@ -14,6 +14,7 @@ const silent = (node: ASTNode): Piece => piece(node, { is: "faulty" }, false);
 /** Constructs that flip or fail on one missing reply, and what to write instead. */
 const REFUSED: readonly string[] = ["has", "map", "filter", "exists_one", "known"];
 const BUILT_IN: readonly string[] = [
+  "amount",
   "at_least",
   "band",
   "clearly_more",
@@ -34,7 +35,7 @@ export function checkCall(checking: Checking, node: NodeOf<"call">): Piece {
   if (own !== undefined) return own(checking, node, args);
   const { functions } = checking.declared;
   const signature = Object.hasOwn(functions, name) ? functions[name] : undefined;
-  if (signature !== undefined) return tradeCall(checking, node, name, args, signature);
+  if (signature !== undefined) return checkTrade(checking, node, name, args, signature);
   const expected = nearest(name, [...BUILT_IN, ...Object.keys(functions)]);
   tell(checking, { start: node.start, end: node.start + name.length }, "expr.unknown-function", {
     text: name,
@@ -69,6 +70,8 @@ const wrongCount = (checking: Checking, node: ASTNode, name: string, expected: n
   refuse(checking, node, "expr.arguments", { text: name, expected: String(expected) });
 
 const OWN: Readonly<Record<string, Check>> = {
+  amount: checkAmount,
+
   at_least: (checking, node, args) => {
     const [first, ...rest] = args;
     const kids = rest.map(checking.check);
@@ -178,39 +181,3 @@ function scaledOf({ code }: Piece): ScaledNode | undefined {
 }
 
 const readBy = ([, point, field, place, ...last]: NumNode) => [point, field, place, ...last] as const;
-
-function tradeCall(
-  checking: Checking,
-  node: ASTNode,
-  name: string,
-  args: readonly ASTNode[],
-  signature: Signature,
-): Piece {
-  const pieces = args.map(checking.check);
-  if (args.length !== signature.arguments.length) {
-    const names = signature.arguments.map((argument) => argument.name).join(", ");
-    return wrongCount(checking, node, name, `${signature.arguments.length} (${names})`);
-  }
-  if (isFaulty(...pieces)) return silent(node);
-  const wrong = pieces.filter((part, index) => !fits(part.type, signature.arguments[index]?.type ?? "number"));
-  for (const part of wrong) {
-    const argument = signature.arguments[pieces.indexOf(part)];
-    tell(checking, part.node, "expr.argument", {
-      found: named(part.type),
-      argument: argument?.name ?? "",
-      expected: argument?.type ?? "",
-      of: name,
-    });
-  }
-  if (wrong.length > 0) return silent(node);
-  const { result } = signature;
-  const type: Type =
-    result === "yes" ? YES : result === "number" ? { is: "number" } : { is: "reading", quantity: result, results: [] };
-  return piece(node, type, ["call", name, pieces.map((part) => part.code)], pieces);
-}
-
-function fits(type: Type, wanted: Signature["arguments"][number]["type"]): boolean {
-  if (wanted === "number") return type.is === "number";
-  if (wanted === "word") return type.is === "word" || type.is === "text" || type.is === "date-code";
-  return type.is === "reading" && type.quantity === wanted;
-}

@@ -320,3 +320,57 @@ test("every code the checker tells has a text that leaves no gap", () => {
   expect(tellExpression(first("whl.float > whl.heat"))).toBe("length > temperature: two kinds of quantity do not meet");
   expect(tellExpression({ code: "units.empty", where: {}, params: {} })).toBeUndefined();
 });
+
+test("[EX49] a trade function takes what its arguments say: count, quantity, range, words", () => {
+  accepted('is_oval(spread_of([whl.float, amount(0.1, "mm")])) && ring_gap(whl.float, 3) < whl.runout');
+  accepted('share_for(car.brakes, whl.rise) < share_for("inboard", amount(9, "[degF]"))');
+  expect(first("ring_gap(whl.float) > whl.float")).toMatchObject({
+    code: "expr.arguments",
+    params: { text: "ring_gap", expected: "2 (play, count)", line: 1, column: 1 },
+  });
+  expect(first("ring_gap(whl.heat, 1.0) > whl.float")).toMatchObject({
+    code: "expr.argument",
+    params: { of: "ring_gap", argument: "play", expected: "length", found: "temperature", column: 10 },
+  });
+  expect(first('ring_gap(amount(2, "bar"), 1.0) > whl.float')).toMatchObject({
+    code: "expr.argument",
+    params: { argument: "play", expected: "length", found: "an amount in bar" },
+  });
+  expect(first('ring_gap(amount(3, "[in_i]"), 1.0) > whl.float')).toMatchObject({
+    code: "expr.argument-range",
+    params: { argument: "play", expected: "at least 0, at most 50 mm", text: 'amount(3, "[in_i]")' },
+  });
+  expect(first("ring_gap(whl.float, 0) > whl.float")).toMatchObject({
+    code: "expr.argument-range",
+    params: { argument: "count", expected: "over 0", text: "0" },
+  });
+  expect(first("ring_gap(whl.float, 1.5) > whl.float")).toMatchObject({
+    code: "expr.argument-range",
+    params: { argument: "count", expected: "a whole number" },
+  });
+  expect(first("is_oval(spread_of([whl.float]))")).toMatchObject({
+    code: "expr.argument-few",
+    params: { of: "spread_of", argument: "readings", expected: 2 },
+  });
+  expect(first('share_for("onboard", whl.rise) > share_for(car.brakes, whl.rise)')).toMatchObject({
+    code: "expr.argument-word",
+    params: { argument: "build", found: "onboard", expected: ["inboard", "outboard"] },
+  });
+  expect(first("share_for(whl.kind, whl.rise) > share_for(car.brakes, whl.rise)").code).toBe("expr.argument-word");
+  expect(first("ring_gab(whl.float, 1.0) > whl.float")).toMatchObject({
+    code: "expr.unknown-function",
+    params: { text: "ring_gab", expected: expect.arrayContaining(["ring_gap"]) },
+  });
+});
+
+test("[EX50] an amount stands as an argument or below a line; it is no way round a limit", () => {
+  accepted('whl.float / amount(0.5, "mm") > 2.0');
+  expect(codes('whl.float > amount(0.5, "mm")')).toEqual(["expr.not-comparable"]);
+  expect(codes('whl.float - amount(0.5, "mm") > whl.runout')).toEqual(["expr.not-a-figure"]);
+  expect(codes('clearly_more(whl.float, amount(0.5, "mm"))')).toEqual(["expr.not-scaled"]);
+  expect(codes('whl.float / amount(0.0, "mm") > 2.0')).toEqual(["expr.zero-below"]);
+  expect(codes('whl.float / amount(2.0, "bar") > 2.0')).toEqual(["expr.not-a-figure"]);
+  expect(codes('is_oval(amount(0.5, "mmm"))')).toEqual(["expr.unknown-unit"]);
+  expect(codes('is_oval(amount(whl.float, "mm"))')).toEqual(["expr.amount"]);
+  expect(codes("is_oval(amount(0.5))")).toEqual(["expr.arguments"]);
+});

@@ -2,6 +2,7 @@
  * What a condition may name, as the sheet loader declares it: names, words, quantities, places, faults,
  * functions. Knows no sheet format; refuses to guess a name that is not declared.
  */
+import type { FigureRange } from "../terms/author.js";
 import type { Quantity } from "../units/index.js";
 import type { Ref } from "./scope.js";
 
@@ -40,12 +41,23 @@ export interface Relation {
 }
 
 /** `number` is a plain number, without unit; `word` a word or date code. */
-export type ArgumentType = Quantity | "number" | "word";
+export type ArgumentKind = Quantity | "number" | "word";
 
-/** A trade function: canonical units in and out (core/units). */
+/** What an argument takes: a figure within its range, several of them (`atLeast`), or one of some words. */
+export interface ArgumentTaken extends FigureRange {
+  readonly name: string;
+  readonly kind: ArgumentKind;
+  readonly whole?: true;
+  readonly atLeast?: number;
+  readonly words?: readonly string[];
+}
+
+/** A trade function as conditions know it: canonical units in and out (core/units). */
 export interface Signature {
-  readonly arguments: readonly { readonly name: string; readonly type: ArgumentType }[];
-  readonly result: Quantity | "number" | "yes";
+  readonly arguments: readonly ArgumentTaken[];
+  readonly gives: ArgumentKind | "yes";
+  /** The words a `word` may be. */
+  readonly words?: readonly string[];
 }
 
 /** Everything the conditions of one set of sheets may name. Shared by all of them; build it once. */

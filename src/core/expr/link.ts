@@ -1,11 +1,12 @@
 /** Makes closures with three values out of a plan. Knows no CEL, no sheet, no visit: it asks a Scope. */
-import { fail, keyText, ok, problem, type Result } from "../terms/index.js";
+import { fail, keyText, ok, type Problem, problem, type Result } from "../terms/index.js";
 import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades, isWord, tests } from "./figures.js";
 import { atLeast, chosen, joined, not, quantified } from "./logic.js";
 import { type At, asked, figure, listOf, placeOf, type Run, refOf, text } from "./places-of.js";
 import {
   DEEPEST_NODES,
   DEEPEST_QUANTIFIERS,
+  isListed,
   PLAN_VERSION,
   type PlaceNode,
   type Plan,
@@ -15,8 +16,13 @@ import {
 import { type Evaluate, NOT_APPLICABLE, type Outcome, type Ref, type Scope, Unknown, type Value } from "./scope.js";
 import { strict, union } from "./settle.js";
 
-/** Trade functions by name: canonical units in, canonical unit (or yes/no) out; NaN when it has no answer. */
-export type Trade = Readonly<Record<string, (...args: readonly Value[]) => number | boolean>>;
+/** What a trade function is handed for one argument. */
+export type TradeGiven = number | string | readonly number[];
+/**
+ * Trade functions by name: canonical units in, canonical unit (or a word, or yes/no) out. What they are handed out of
+ * their range they refuse, with why: that is told and the result not known.
+ */
+export type Trade = Readonly<Record<string, (given: readonly TradeGiven[]) => Result<number | string | boolean>>>;
 
 /** Thrown and caught inside this file only. */
 class Damaged extends Error {
@@ -65,21 +71,30 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
     if (typeof node === "boolean" || typeof node === "number" || typeof node === "string") return () => node;
     if (depth > DEEPEST_NODES) throw new Damaged("expr.plan-broken", node[0]);
     const next = (part: PlanNode): Run => make(part, depth + 1, bound);
+    /** One argument of a call; the list of its figures is a node of its own. */
+    const given = (part: PlanNode): Run | readonly Run[] => {
+      if (!isListed(part)) return next(part);
+      count++;
+      return part[1].map(next);
+    };
 
     /** Not known although every reply was there: reported, and what it came from is to be looked at again. */
     const stuck =
       (code: string): Run =>
-      (scope, at) => {
-        const [offset = 0, length = 0] = plan.spans.slice(2 * index, 2 * index + 2);
-        scope.report?.(problem(code, {}, { offset, length, place: at[0] ?? "" }));
-        const keys = sourcesOf(node).map(([point, field, of]) => {
-          // Nodes that read a reply carry a place; those of facts none.
-          const place = of === undefined ? "car" : (placeOf(of as PlaceNode)(scope, at) ?? "");
-          const key = `${keyText({ point, field, place, state: "" })}!closer`;
-          return scope.again?.({ point, field }, place) ?? new Set([key]);
-        });
-        return new Unknown(union(keys));
-      };
+      (scope, at) =>
+        stuckOn([problem(code)], scope, at);
+    const stuckOn = (why: readonly Problem[], scope: Scope, at: At): Unknown => {
+      const [offset = 0, length = 0] = plan.spans.slice(2 * index, 2 * index + 2);
+      for (const { code, params } of why)
+        scope.report?.(problem(code, {}, { ...params, offset, length, place: at[0] ?? "" }));
+      const keys = sourcesOf(node).map(([point, field, of]) => {
+        // Nodes that read a reply carry a place; those of facts none.
+        const place = of === undefined ? "car" : (placeOf(of as PlaceNode)(scope, at) ?? "");
+        const key = `${keyText({ point, field, place, state: "" })}!closer`;
+        return scope.again?.({ point, field }, place) ?? new Set([key]);
+      });
+      return new Unknown(union(keys));
+    };
 
     switch (node[0]) {
       case "word":
@@ -168,26 +183,44 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "found":
         return asked(node[1], "", node[2], (scope, ref, place) => scope.found(ref.point, place));
       case "call":
-        return called(node[1], node[2].map(next), trade, stuck("expr.not-finite"));
+        return called(node[1], node[2].map(given), trade, stuckOn);
+      case "amount":
+        return constant(figure(node[1]));
       default:
         throw new Damaged("expr.plan-broken", String(node[0]));
     }
   };
 }
 
-function called(name: string, kids: readonly Run[], trade: Trade, failed: Run): Run {
+const constant =
+  (value: number): Run =>
+  () =>
+    value;
+
+function called(
+  name: string,
+  args: readonly (Run | readonly Run[])[],
+  trade: Trade,
+  failed: (why: readonly Problem[], scope: Scope, at: At) => Unknown,
+): Run {
   const work = Object.hasOwn(trade, name) ? trade[name] : undefined;
   if (work === undefined) throw new Damaged("expr.no-function", name);
   return (scope, at) => {
-    const values: Value[] = [];
     let open: Unknown | undefined;
-    for (const kid of kids) {
-      const value = kid(scope, at);
-      if (value instanceof Unknown) open = open === undefined ? value : strict(open, value);
-      else values.push(value);
-    }
+    const known = (run: Run): Value => {
+      const value = run(scope, at);
+      if (!(value instanceof Unknown)) return value;
+      open = open === undefined ? value : strict(open, value);
+      return Number.NaN;
+    };
+    const given = args.map((arg) => (typeof arg === "function" ? known(arg) : arg.map((one) => Number(known(one)))));
     if (open !== undefined) return open;
-    const result = work(...values);
-    return typeof result === "boolean" || Number.isFinite(result) ? result : failed(scope, at);
+    // The author door hands each argument the kind it takes; a list holds figures only.
+    const result = work(given as readonly TradeGiven[]);
+    if (!result.ok) return failed(result.problems, scope, at);
+    const { value } = result;
+    return typeof value !== "number" || Number.isFinite(value)
+      ? value
+      : failed([problem("expr.not-finite")], scope, at);
   };
 }

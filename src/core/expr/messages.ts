@@ -79,6 +79,13 @@ export const EXPRESSION_MESSAGES: Readonly<Record<string, Text>> = {
   "expr.last-call": (say) => `an earlier visit is asked with last(…), the place inside: last(${say("says")})`,
   "expr.arguments": (say) => `${say("text")} takes ${say("expected")} argument(s)`,
   "expr.argument": (say) => `${say("of")}: “${say("argument")}” is ${say("expected")}, not ${say("found")}`,
+  "expr.argument-range": (say) =>
+    `${say("of")}: “${say("argument")}” is ${say("text")} here; it must be ${say("expected")}`,
+  "expr.argument-few": (say) => `${say("of")}: “${say("argument")}” needs at least ${say("expected")} figures`,
+  "expr.argument-word": (say) =>
+    `${say("of")}: “${say("argument")}” has no word “${say("found")}”; it has ${say("expected")}`,
+  "expr.amount": (say) => `amount takes a plain number and a unit in quotes, amount(12.0, "mm"), not ${say("found")}`,
+  "expr.unknown-unit": (say) => `“${say("text")}” is no unit known here`,
   "expr.at-least-count": (say) => `at_least begins with a whole number from 1 to ${say("most")}`,
   "expr.gives": (say) => `this gives ${say("found")}; ${say("expected")} is expected`,
   "expr.plan-version": (say) => `made by another version (${say("found")}): make it again from its text`,

@@ -13,6 +13,8 @@ export type Type =
   | { readonly is: "words"; readonly words: readonly string[] }
   | { readonly is: "date-code" }
   | { readonly is: "grade"; readonly grade: GradeNode }
+  /** A fixed figure with its unit: takes the quantity its place wants. */
+  | { readonly is: "amount"; readonly value: number; readonly unit: string }
   /** A literal text, and literals in square brackets. */
   | { readonly is: "text"; readonly text: string }
   | { readonly is: "literals"; readonly items: readonly Piece[] }
@@ -107,7 +109,9 @@ export function named(type: Type): string {
     case "list":
       return "list of places";
     case "literals":
-      return "list of words";
+      return "a list";
+    case "amount":
+      return `an amount in ${type.unit}`;
     default:
       return type.is;
   }

@@ -4,7 +4,7 @@
  */
 
 /** Raised whenever nodes change meaning; a plan of another version is made again from its text. */
-export const PLAN_VERSION = 2;
+export const PLAN_VERSION = 3;
 /** Quantifiers inside one another: every axle, every corner. More would multiply places without end. */
 export const DEEPEST_QUANTIFIERS = 2;
 /** Nodes inside one another. */
@@ -60,7 +60,15 @@ export type PlanNode =
   /** Distance in km since the reply was last given. */
   | readonly ["since", point: string, field: string, PlaceNode]
   | readonly ["found", fault: string, PlaceNode]
-  | readonly ["call", name: string, readonly PlanNode[]];
+  /** A trade function. */
+  | readonly ["call", name: string, readonly PlanNode[]]
+  /** The figures of one argument of a call, and nowhere else. */
+  | ListedNode
+  /** A fixed figure in its canonical unit. */
+  | readonly ["amount", value: number, unit: string];
+
+/** The figures of one argument. */
+export type ListedNode = readonly ["list", readonly PlanNode[]];
 
 /** A checked condition or formula. Plain JSON: goes through a file unchanged. */
 export interface Plan {
@@ -84,6 +92,7 @@ const REPLIES: ReadonlySet<unknown> = new Set([
   "since",
 ]);
 
+export const isListed = (node: PlanNode): node is ListedNode => typeof node === "object" && node[0] === "list";
 export const isNum = (node: PlanNode | undefined): node is NumNode => typeof node === "object" && node[0] === "num";
 
 /** What a node reads. */

@@ -108,8 +108,12 @@ export function print(plan: Plan, declared: Declarations): string {
         const place = placeText(node[2]);
         return place === "" ? `found(${quoted(node[1])})` : `found(${quoted(node[1])}, ${place})`;
       }
+      case "list":
+        return `[${list(node[1])}]`;
       case "call":
         return `${node[1]}(${list(node[2])})`;
+      case "amount":
+        return `amount(${numberText(node[1])}, ${quoted(node[2])})`;
       default: {
         const binds = BINDS[node[0]] ?? 0;
         return `${within(node[1], binds, bound)} ${node[0]} ${within(node[2], binds + 1, bound)}`;

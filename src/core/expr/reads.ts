@@ -31,3 +31,7 @@ export function readsOf(plan: Plan): Reads {
   walk(plan.code);
   return { refs: [...refs.values()], bands: [...bands.values()], facts: [...facts], faults: [...faults] };
 }
+
+/** Whether a part of a plan may call a trade function; once too often at worst, where a word of a list is `call`. */
+export const callsTrade = (part: unknown): boolean =>
+  Array.isArray(part) && (part[0] === "call" || part.some(callsTrade));

@@ -1,4 +1,5 @@
 /** Carries the uncertainty of readings through a formula. Knows no gauge: the scope says each reading's u. */
+import type { Problem } from "../terms/index.js";
 import { type Evaluate, type Measured, type Outcome, type Ref, type Scope, Unknown } from "./scope.js";
 
 interface Asked {
@@ -25,10 +26,15 @@ const seenThrough = (scope: Scope, measured: Scope["measured"]): Scope => ({
   ...(scope.again === undefined ? {} : { again: scope.again.bind(scope) }),
 });
 
+/** A trade function's word that a figure lies outside its range. */
+const OUT_OF_RANGE = "trade.range";
+
 /**
  * The value of a formula with its standard uncertainty, every reading's u carried through it:
  * u² = Σ ((f(x+u) − f(x−u)) / 2)², readings taken as independent (JCGM 100:2008, 5.1.3 note 2; from memory).
- * Not known wherever the formula is, also a whole u to either side: no width is then claimed.
+ * Where both ends lie on the same side of the value (a kink, a turning point) the farther of them counts; where one end
+ * leaves the range of a trade function, the other. Not known wherever the formula is, else also a whole u to either
+ * side: no width is then claimed.
  */
 export function withUncertainty(formula: Evaluate): (scope: Scope, here: string) => Outcome<Measured> {
   return (scope, here) => {
@@ -38,22 +44,44 @@ export function withUncertainty(formula: Evaluate): (scope: Scope, here: string)
       if (!(read instanceof Unknown)) asked.set(keyOf(ref, place), { ref, place, read });
       return read;
     });
-    const value = formula(noting, here);
-    if (value instanceof Unknown) return value;
+    const outcome = formula(noting, here);
+    if (outcome instanceof Unknown) return outcome;
+    const value = Number(outcome);
     let squares = 0;
     for (const [key, { read }] of asked) {
-      const moved = (by: number): Outcome =>
-        formula(
-          seenThrough(scope, (ref, place) =>
-            keyOf(ref, place) === key ? { value: read.value + by, u: read.u } : scope.measured(ref, place),
-          ),
-          here,
-        );
-      const [up, down] = [moved(read.u), moved(-read.u)];
-      if (up instanceof Unknown) return up;
-      if (down instanceof Unknown) return down;
-      squares += ((Number(up) - Number(down)) / 2) ** 2;
+      if (read.u === 0) continue;
+      const ends = [read.u, -read.u].map((by) =>
+        endOf(formula, scope, here, (ref, place) =>
+          keyOf(ref, place) === key ? { value: read.value + by, u: read.u } : scope.measured(ref, place),
+        ),
+      );
+      const inside = ends.filter((end) => !end.isOutside);
+      const told = inside.length > 0 ? inside : ends;
+      for (const problem of told.flatMap((end) => end.problems)) scope.report?.(problem);
+      const gone = told.find((end) => end.outcome instanceof Unknown);
+      if (gone?.outcome instanceof Unknown) return gone.outcome;
+      squares += widthOf(told.map((end) => Number(end.outcome) - value)) ** 2;
     }
-    return { value: Number(value), u: Math.sqrt(squares) };
+    return { value, u: Math.sqrt(squares) };
   };
+}
+
+interface End {
+  readonly outcome: Outcome;
+  readonly problems: readonly Problem[];
+  /** The figure left the range of a trade function, and nothing else was amiss. */
+  readonly isOutside: boolean;
+}
+
+function endOf(formula: Evaluate, scope: Scope, here: string, measured: Scope["measured"]): End {
+  const problems: Problem[] = [];
+  const outcome = formula({ ...seenThrough(scope, measured), report: (one) => void problems.push(one) }, here);
+  const isOutside =
+    outcome instanceof Unknown && problems.length > 0 && problems.every(({ code }) => code === OUT_OF_RANGE);
+  return { outcome, problems, isOutside };
+}
+
+/** How far the ends lie from the value: half of what lies between them, or the farther on one side. */
+function widthOf([up = 0, down = up]: readonly number[]): number {
+  return up * down > 0 ? Math.max(Math.abs(up), Math.abs(down)) : Math.abs(up - down) / 2;
 }

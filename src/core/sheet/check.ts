@@ -56,7 +56,7 @@ export function checkSheet(
   checkRules(c);
   checkNextLooks(sheet.nextLooks, c);
   const plans = checkConditions(declarationsFor(look, around), c);
-  checkDerivedBands(plans, c);
+  checkDerivedBands(plans, c, around.work);
   checkRulesFire(plans, c);
   checkFollows(c);
   checkCases(c);

@@ -1,14 +1,19 @@
 /** Tells the condition language what may be named: points, derived values, car facts, places and faults. Checks nothing. */
 import type { Declarations, FactType, Named, NameType, Relation } from "../expr/author.js";
+import type { Trade } from "../expr/run.js";
 import { isQuantity } from "../units/index.js";
 import { CROSS, type Lookup } from "./lookup.js";
 import { celName } from "./names.js";
 import type { PlaceTree } from "./places.js";
 import type { Fact, Field } from "./schema-types.js";
 
-/** Trade functions conditions may call, by name, and the sheets that are known but not loaded. */
+/**
+ * Trade functions conditions may call, by name, and what works them out (without it the bands of values that rest on
+ * one go unchecked); the sheets that are known but not loaded.
+ */
 export interface Surroundings {
   readonly functions?: Declarations["functions"];
+  readonly work?: Trade;
   readonly otherSheets?: readonly string[];
 }
 

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { rangeText } from "../terms/author.js";
 import type { Problem } from "../terms/index.js";
 import { canonicalUnit, unitsOf } from "../units/index.js";
-import { calculate, rangeText } from "./calculate.js";
+import { calculate } from "./calculate.js";
 import { type Argument, type Given, isList, isWordArgument, type TradeFunction } from "./contract.js";
 import { TRADE_MESSAGES, TRADE_TABLE, tellTrade } from "./index.js";
 import { reckon } from "./reckon.js";

@@ -2,6 +2,7 @@
  * Runs one trade function: every argument is held against its kind and range first, and nothing but a finite number
  * comes out. Problems name the argument and what it may be; never a guess.
  */
+import { isWithin, rangeText } from "../terms/author.js";
 import { fail, ok, type Problem, problem } from "../terms/index.js";
 import {
   type Argument,
@@ -60,26 +61,8 @@ function faultsOf(fn: TradeFunction, argument: Argument, value: Given): readonly
   return outOfRange(told, argument, value);
 }
 
-function outOfRange(
-  told: Problem["params"],
-  { over, from, to, under, whole }: FigureArgument,
-  value: number,
-): readonly Problem[] {
-  const isIn =
-    Number.isFinite(value) &&
-    (over === undefined || value > over) &&
-    (from === undefined || value >= from) &&
-    (to === undefined || value <= to) &&
-    (under === undefined || value < under);
-  if (!isIn) return [refusal("range", { ...told, found: String(value), range: rangeText({ over, from, to, under }) })];
-  return whole && !Number.isInteger(value) ? [refusal("whole", { ...told, found: String(value) })] : [];
-}
-
-type Range = Pick<FigureArgument, "over" | "from" | "to" | "under">;
-
-/** `over 0, at most 90` */
-export function rangeText({ over, from, to, under }: { readonly [Edge in keyof Range]: number | undefined }): string {
-  const lower = over !== undefined ? `over ${over}` : from !== undefined ? `at least ${from}` : "";
-  const upper = under !== undefined ? `under ${under}` : to !== undefined ? `at most ${to}` : "";
-  return [lower, upper].filter((part) => part !== "").join(", ") || "a finite number";
+function outOfRange(told: Problem["params"], argument: FigureArgument, value: number): readonly Problem[] {
+  const found = String(value);
+  if (!isWithin(value, argument)) return [refusal("range", { ...told, found, range: rangeText(argument) })];
+  return argument.whole && !Number.isInteger(value) ? [refusal("whole", { ...told, found })] : [];
 }

@@ -3,6 +3,7 @@
  * itself. Knows no subject; refuses to let a figure out of its range reach the work.
  */
 
+import type { FigureRange } from "../terms/author.js";
 import type { Problem, Result } from "../terms/index.js";
 import type { Quantity } from "../units/index.js";
 
@@ -26,13 +27,9 @@ interface Named {
   readonly says: string;
 }
 
-/** A number with the range the formula holds in: `over`/`under` leave the edge out, `from`/`to` take it in. */
-export interface FigureArgument extends Named {
+/** A number with the range the formula holds in. */
+export interface FigureArgument extends Named, FigureRange {
   readonly kind: Quantity | "number";
-  readonly over?: number;
-  readonly from?: number;
-  readonly to?: number;
-  readonly under?: number;
   readonly whole?: true;
 }
 /** Several figures of one kind, at least `atLeast` of them; each within the range. */

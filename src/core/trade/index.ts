@@ -1,5 +1,6 @@
 /** The door of trade: the table of functions, what runs them, and what conditions may know of them. */
-export { calculate, rangeText } from "./calculate.js";
+export { calculate } from "./calculate.js";
+export { TRADE_SIGNATURES, TRADE_WORK } from "./callable.js";
 export {
   type Argument,
   type Calculated,

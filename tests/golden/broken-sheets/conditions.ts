@@ -50,4 +50,28 @@ export const CONDITIONS: readonly Broken[] = [
     change: {"part":"gates.yaml","from":"c.hub.spin == \"rough\")'","to":"c.hub.spin == \"ruff\")'"},
     says: ["common/gates.yaml:6:55 the point has no word “ruff”; it has rough, tight, smooth"],
   },
+  {
+    name: "a trade function misspelt",
+    of: "sheet",
+    change: {"part":"derived.yaml","from":"hub.float - opposite.hub.float","to":"side_diference(hub.float)"},
+    says: ["hub/derived.yaml:2:73 unknown function “side_diference”; nearest: side_difference, tyre_circumference, cage_frequency, dive_error, rust_degree, seal_squeeze"],
+  },
+  {
+    name: "a trade function with an argument too few",
+    of: "sheet",
+    change: {"part":"derived.yaml","from":"hub.float - opposite.hub.float","to":"pad_taper(hub.float)"},
+    says: ["hub/derived.yaml:2:73 pad_taper takes 2 (one_end, other_end) argument(s)"],
+  },
+  {
+    name: "a pressure where the trade function takes a length",
+    of: "sheet",
+    change: {"part":"derived.yaml","from":"hub.float - opposite.hub.float","to":"pad_taper(hub.float, hub.noise_air)"},
+    says: ["hub/derived.yaml:2:94 pad_taper: “other_end” is length, not pressure"],
+  },
+  {
+    name: "a fixed figure out of the range of the trade function",
+    of: "sheet",
+    change: {"part":"derived.yaml","from":"hub.float - opposite.hub.float","to":"pad_taper(hub.float, amount(3.0, \"[in_i]\"))"},
+    says: ["hub/derived.yaml:2:94 pad_taper: “other_end” is amount(3.0, \"[in_i]\") here; it must be at least 0, at most 50 mm"],
+  },
 ];

@@ -2,7 +2,16 @@
  * Whether the gauge a point names can tell the bands of a limit apart. Major and dangerous edges are guarded by the
  * uncertainty U on both sides: a reading can only be called clear in a band wider than U for each guarded edge beside it.
  */
-import { link, type Plan, type Ref, type Scope, Unknown, withUncertainty } from "../../expr/run.js";
+import {
+  type Evaluate,
+  link,
+  type Plan,
+  type Ref,
+  type Scope,
+  type Trade,
+  Unknown,
+  withUncertainty,
+} from "../../expr/run.js";
 import { GRADES, type Grade, levelOf } from "../../terms/index.js";
 import { canonicalUnit, convert, convertStep, isQuantity, type Quantity, unitOf } from "../../units/index.js";
 import type { Lookup } from "../lookup.js";
@@ -50,12 +59,14 @@ export function checkReadingBands(limit: Limit, point: Point, field: Field, path
 }
 
 /** Bands of limits on derived values: the uncertainty of every reading is carried through the formula, mid-window. */
-export function checkDerivedBands(plans: Readonly<Record<string, Plan>>, c: Checking): void {
+export function checkDerivedBands(plans: Readonly<Record<string, Plan>>, c: Checking, work: Trade = {}): void {
   for (const [i, limit] of c.look.part.limits.entries()) {
     const meant = c.look.meant(limit.of);
     const { quantity } = limit;
     if (meant?.is !== "derived" || !isQuantity(quantity) || meant.derived.quantity !== quantity) continue;
-    const u = derivedUncertainty(meant.derived, plans[`derived/${meant.derived.id}/formula`], c.look);
+    const plan = plans[`derived/${meant.derived.id}/formula`];
+    const linked = plan && link(plan, work);
+    const u = linked?.ok ? derivedUncertainty(meant.derived, linked.value, c.look) : undefined;
     if (u === undefined || unitOf(limit.unit, quantity) === undefined) continue;
     const inUnit = convertStep(u, canonicalUnit(quantity), limit.unit, quantity);
     tellNarrow(limit, COVERAGE * inUnit, `formula of ${meant.derived.id}`, undefined, ["limits", i], c);
@@ -63,11 +74,10 @@ export function checkDerivedBands(plans: Readonly<Record<string, Plan>>, c: Chec
 }
 
 /** Canonical unit; undefined where the formula rests on more than readings with a gauge. */
-function derivedUncertainty(derived: Derived, plan: Plan | undefined, look: Lookup): number | undefined {
-  const linked = plan && link(plan);
+function derivedUncertainty(derived: Derived, formula: Evaluate, look: Lookup): number | undefined {
   const [place] = look.tree.ofKind(derived.place);
-  if (!linked?.ok || place === undefined) return undefined;
-  const found = withUncertainty(linked.value)(midWindow(look), place);
+  if (place === undefined) return undefined;
+  const found = withUncertainty(formula)(midWindow(look), place);
   return found instanceof Unknown ? undefined : found.u;
 }
 

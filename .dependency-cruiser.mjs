@@ -214,11 +214,17 @@ export default {
     },
     {
       name: "build-imports",
-      comment: "The build knows core/sheet, core/expr, the names of core/trade, yaml, vite and Node: no app, no device.",
+      comment:
+        "The build knows core/sheet, core/expr, the names of core/trade, yaml, vite and Node: no app, no device.",
       severity: "error",
       from: { path: "^src/build/", pathNot: TEST },
       to: {
-        pathNot: ["^src/build/", core("(sheet|expr|terms|trade|units|assess|plan)"), pkg("(yaml|vite|zod)"), UNRESOLVED],
+        pathNot: [
+          "^src/build/",
+          core("(sheet|expr|terms|trade|units|assess|plan)"),
+          pkg("(yaml|vite|zod)"),
+          UNRESOLVED,
+        ],
         dependencyTypesNot: ["core"],
       },
     },

@@ -35,7 +35,7 @@ const EVERY_CONSTRUCT: readonly string[] = [
   'last(whl.wall) == "no-echo" && last(whl.knockback) == whl.knockback && axle.exists(c, last(c.whl.rock) == "bad")',
   "since_last_km(opposite.whl.float) <= 5000 && clearly_more(2.0 * last(whl.float), last(whl.runout) / 2.0)",
   "is_oval(whl.float) && ring_gap(whl.float + whl.runout, whl.studs_loose) < whl.float",
-  'spread_of([whl.float, whl.runout, 2.0 * whl.float]) < ring_gap(amount(0.02, "[in_i]"), 3) || is_oval(amount(4, "mm"))',
+  'spread_of([whl.float, whl.runout, 2.0 * whl.float]) < ring_gap(amount(0.02, "[in_i]"), 3) || is_oval(amount(4.0 * whl.studs_loose, "mm"))',
   'share_for(car.brakes, whl.rise) < share_for("inboard", amount(5.0, "K")) && whl.float / amount(0.5, "mm") > 2.0',
   "!(whl.knockback && (whl.knockback || car.limited_slip) && !whl.knockback)",
 ];

@@ -372,5 +372,7 @@ test("[EX50] an amount stands as an argument or below a line; it is no way round
   expect(codes('whl.float / amount(2.0, "bar") > 2.0')).toEqual(["expr.not-a-figure"]);
   expect(codes('is_oval(amount(0.5, "mmm"))')).toEqual(["expr.unknown-unit"]);
   expect(codes('is_oval(amount(whl.float, "mm"))')).toEqual(["expr.amount"]);
+  accepted('is_oval(amount(whl.studs_loose / 2.0, "mm"))');
+  expect(codes('is_oval(amount(whl.studs_loose, "[in_i]"))')).toEqual(["expr.argument"]);
   expect(codes("is_oval(amount(0.5))")).toEqual(["expr.arguments"]);
 });

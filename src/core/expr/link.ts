@@ -185,17 +185,12 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "call":
         return called(node[1], node[2].map(given), trade, stuckOn);
       case "amount":
-        return constant(figure(node[1]));
+        return next(node[1]);
       default:
         throw new Damaged("expr.plan-broken", String(node[0]));
     }
   };
 }
-
-const constant =
-  (value: number): Run =>
-  () =>
-    value;
 
 function called(
   name: string,

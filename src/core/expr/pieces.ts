@@ -14,7 +14,7 @@ export type Type =
   | { readonly is: "date-code" }
   | { readonly is: "grade"; readonly grade: GradeNode }
   /** A fixed figure with its unit: takes the quantity its place wants. */
-  | { readonly is: "amount"; readonly value: number; readonly unit: string }
+  | { readonly is: "amount"; readonly value: Piece; readonly unit: string }
   /** A literal text, and literals in square brackets. */
   | { readonly is: "text"; readonly text: string }
   | { readonly is: "literals"; readonly items: readonly Piece[] }

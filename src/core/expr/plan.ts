@@ -64,8 +64,8 @@ export type PlanNode =
   | readonly ["call", name: string, readonly PlanNode[]]
   /** The figures of one argument of a call, and nowhere else. */
   | ListedNode
-  /** A fixed figure in its canonical unit. */
-  | readonly ["amount", value: number, unit: string];
+  /** A plain number taken as a figure in this canonical unit. */
+  | readonly ["amount", value: PlanNode, unit: string];
 
 /** The figures of one argument. */
 export type ListedNode = readonly ["list", readonly PlanNode[]];

@@ -113,7 +113,7 @@ export function print(plan: Plan, declared: Declarations): string {
       case "call":
         return `${node[1]}(${list(node[2])})`;
       case "amount":
-        return `amount(${numberText(node[1])}, ${quoted(node[2])})`;
+        return `amount(${within(node[1], 1, bound)}, ${quoted(node[2])})`;
       default: {
         const binds = BINDS[node[0]] ?? 0;
         return `${within(node[1], binds, bound)} ${node[0]} ${within(node[2], binds + 1, bound)}`;

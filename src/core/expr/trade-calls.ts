@@ -11,24 +11,31 @@ import type { ASTNode, NodeOf } from "./syntax.js";
 
 const silent = (node: ASTNode): Piece => piece(node, { is: "faulty" }, false);
 
-/** `amount(12.0, "mm")`: a fixed figure with its unit. It stands as an argument of a trade function, or below a line. */
+/** `amount(12.0, "mm")`: a plain number with its unit. It stands as an argument of a trade function, or below a line. */
 export function checkAmount(checking: Checking, node: NodeOf<"call">, args: readonly ASTNode[]): Piece {
   const [value, unit] = args.map(checking.check);
   if (value === undefined || unit === undefined || args.length !== 2)
     return refuse(checking, node, "expr.arguments", { text: "amount", expected: '2 (a number, "unit")' });
   if (isFaulty(value, unit)) return silent(node);
-  if (typeof value.code !== "number") return refuse(checking, value.node, "expr.amount", { found: named(value.type) });
+  if (value.type.is !== "number") return refuse(checking, value.node, "expr.amount", { found: named(value.type) });
   if (unit.type.is !== "text") return refuse(checking, unit.node, "expr.amount", { found: named(unit.type) });
   if (unitOf(unit.type.text) === undefined && unit.type.text !== "1")
     return refuse(checking, unit.node, "expr.unknown-unit", { text: unit.type.text });
-  return piece(node, { is: "amount", value: value.code, unit: unit.type.text }, false);
+  return piece(node, { is: "amount", value, unit: unit.type.text }, false);
 }
 
-/** An amount as a figure of the quantity its place wants, in the canonical unit; undefined where its unit is another's. */
+/**
+ * An amount as a figure of the quantity its place wants, in the canonical unit; undefined where its unit is another's. A
+ * number that hangs on a reply (a count of millimetres) stands in the canonical unit already: only a fixed one is brought
+ * to it.
+ */
 export function amountAs({ node, type }: Piece, quantity: Quantity): Piece | undefined {
   if (type.is !== "amount" || unitOf(type.unit === "1" ? "" : type.unit, quantity) === undefined) return undefined;
-  const value = toCanonical(type.value, type.unit, quantity);
-  return piece(node, { is: "reading", quantity, results: [] }, ["amount", value, canonicalUnit(quantity)]);
+  const { value, unit } = type;
+  const own = canonicalUnit(quantity);
+  if (typeof value.code !== "number" && unit !== own) return undefined;
+  const code = typeof value.code === "number" ? toCanonical(value.code, unit, quantity) : value.code;
+  return piece(node, { is: "reading", quantity, results: [] }, ["amount", code, own], [value]);
 }
 
 /** A call of a declared trade function; every argument that does not fit is told by its name. */

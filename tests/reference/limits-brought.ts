@@ -36,6 +36,19 @@ const lost = (tube: string, at = tube): Brought => ({
   at,
   says: (share) => ({ [`corr.wall-ref@${tube}`]: mm(WALL), [`corr.wall@${at}`]: mm(WALL * (1 - share)) }),
 });
+/** A tube that loses a tenth of a millimetre a year and has so many years left before that share of its wall is gone. */
+const lasting = (tube: string, share: number): Brought => ({
+  at: tube,
+  says: (years) => {
+    const today = WALL * (1 - share) + 0.1 * years;
+    return {
+      [`corr.wall-ref@${tube}`]: mm(WALL),
+      [`corr.mark@${tube}`]: mm(today + 0.1),
+      [`corr.mark.today@${tube}`]: mm(today),
+      [`corr.mark.months@${tube}`]: 12,
+    };
+  },
+});
 const left = (tube: string): Brought => ({
   at: tube,
   says: (share) => ({ [`corr.tube-spec@${tube}`]: mm(WALL), [`corr.wall@${tube}`]: mm(WALL * share) }),
@@ -173,6 +186,8 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
       [`corr.mark.months@${MAIN}`]: 12,
     }),
   },
+  "corr.life_vital": lasting(VITAL, 0.15),
+  "corr.life_main": lasting(MAIN, 0.2),
   "corr.area": plain(`corr.area@${MAIN}`, "%"),
   "corr.area_scale": plain(`corr.area@${MAIN}`, "%"),
   "corr.gap": plain("corr.gap@side-L", "mm"),

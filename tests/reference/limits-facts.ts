@@ -233,6 +233,9 @@ const CORR: readonly LimitFact[] = [
     "the drawn walls from which the floors in millimetres hold; the two grades only tell them apart",
   ),
   fact("rate", "mm", "≥", [0.02, 0.05, 0.1, null], CP),
+  // Under two years to the major edge a tube is graded a step up.
+  fact("life-A", "a", "<", [2, null, null, null], CP),
+  fact("life-B", "a", "<", [2, null, null, null], CP),
   fact("area", "%", "≥", [1, 8, null, null], borrowed("areas of ISO 4628-3 pictures Ri 3 and Ri 4", "ISO 4628-3")),
   fact("area-scale", "%", "≥", [null, null, 40, null], CP),
   fact("gap", "mm", ">", [1, 2, 4, 8], CP),

@@ -1,4 +1,5 @@
 /** Why a finding stands: one step a line on the lamp's lead. Each step may open its photo, reading or source. */
+import { Disclosure } from "./disclosure.js";
 import { isPressable, Pressable } from "./pressable.js";
 import type { BecauseStep, BecauseTraceProps } from "./props-telling.js";
 
@@ -9,6 +10,12 @@ function Says({ step }: { readonly step: BecauseStep }) {
       {step.aside && <em class="n"> {step.aside}</em>}
     </>
   );
+  if (step.inside)
+    return (
+      <div class="trace-says">
+        <Disclosure inside={step.inside}>{words}</Disclosure>
+      </div>
+    );
   return isPressable(step) ? (
     <Pressable class="trace-says pressed" href={step.href} onPress={step.onPress}>
       {words}

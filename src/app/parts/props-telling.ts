@@ -13,9 +13,18 @@ export interface BecauseStep extends Press {
   readonly says: string;
   /** Time, photo, source. */
   readonly aside?: string | undefined;
+  /** What opens below it: how a value came about. */
+  readonly inside?: (() => ComponentChildren) | undefined;
   /** The step that concludes. */
   readonly concludes?: boolean | undefined;
 }
+export interface DisclosureProps {
+  readonly class?: string | undefined;
+  readonly children: ComponentChildren;
+  /** Drawn once it is open. */
+  readonly inside: () => ComponentChildren;
+}
+
 export interface BecauseTraceProps {
   readonly label: string;
   readonly steps: readonly BecauseStep[];

@@ -9,6 +9,7 @@ import { Band, Pool } from "../parts/pool.js";
 import { type FindingLine, type FindingsView, findingView } from "../state/findings-view.js";
 import { t } from "../texts/index.js";
 import type { OnDesk } from "./on-visit.js";
+import { withWorkings } from "./worked-steps.js";
 
 /** Rows drawn before the rest is asked for: a long list is not read on a phone anyway. */
 const SHOWN = 40;
@@ -28,7 +29,7 @@ function Worst({ on, line }: { readonly on: OnDesk; readonly line: FindingLine }
         second={line.second}
         href={line.href}
       >
-        <BecauseTrace label={t("finding.because")} steps={view.steps} />
+        <BecauseTrace label={t("finding.because")} steps={withWorkings(on, view.steps)} />
         {view.measureAgain !== undefined && (
           <a class="plain-link" href={view.measureAgain}>
             {t("finding.measure-again")}

@@ -19,6 +19,7 @@ import { SpokenTitle, Top } from "./frame.js";
 import { GradeByHand } from "./grade-by-hand.js";
 import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { withWorkings } from "./worked-steps.js";
 
 const FindingPictures = lazy(() => import("./finding-pictures.js").then((file) => file.FindingPictures), Nothing);
 
@@ -81,7 +82,7 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
         <SpokenTitle title={t("finding.title")} />
         <Pool as="section" label={view.title}>
           <FindingRow open mark={view.mark} markWord={t(`mark.${view.mark}`)} title={view.title} second={view.second}>
-            <BecauseTrace label={t("finding.because")} steps={view.steps} />
+            <BecauseTrace label={t("finding.because")} steps={withWorkings(on, view.steps)} />
             {view.measureAgain !== undefined && (
               <NextAction words={t("finding.measure-again")} href={view.measureAgain} onward />
             )}

@@ -20,6 +20,7 @@ import { type ReadingState, useReading } from "./use-reading.js";
 
 const Watch = lazy(() => import("./reading-watch.js").then((file) => file.Watch), Nothing);
 const StopClock = lazy(() => import("./stop-clock.js").then((file) => file.StopClockBand), Nothing);
+const WorkedValues = lazy(() => import("./worked.js").then((file) => file.WorkedValues), Nothing);
 const ReadingSheets = lazy(() => import("./reading-over.js").then((file) => file.ReadingSheets), Nothing);
 
 function Scale({ state, onSource }: { readonly state: ReadingState; readonly onSource: () => void }) {
@@ -129,6 +130,7 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
             onDone={done}
           />
         )}
+        {state.value && <WorkedValues on={on} point={point} place={place} />}
       </main>
       {over !== undefined && (
         <ReadingSheets

@@ -11,6 +11,9 @@ import { type Last, OneField, type PointProps } from "./round-fields.js";
 /** Most points have neither picture nor sound: what shows them comes with the first. */
 const PointMedia = lazy(() => import("./point-media.js").then((file) => file.PointMedia), Nothing);
 
+/** Only where there is a figure to work with. */
+const WorkedValues = lazy(() => import("./worked.js").then((file) => file.WorkedValues), Nothing);
+
 const isHeard = (sounds: OnDesk["visit"]["sounds"], at: PointAt): boolean =>
   sounds.some(({ value }) => value.point === at.point && value.place === at.place && value.state === at.state);
 
@@ -72,6 +75,7 @@ export function OpenPointPool(props: PointProps) {
       {open.notes.map((text) => (
         <p key={text} class="small noted">{`${t("round.note")}: ${text}`}</p>
       ))}
+      {open.done && open.fields.some(({ kind }) => kind === "reading") && <WorkedValues on={on} {...open.at} />}
       {(open.pictures.length > 0 || isHeard(on.visit.sounds, open.at)) && (
         <PointMedia on={on} at={open.at} pictures={open.pictures} point={open.question} place={view.place} />
       )}

@@ -8,10 +8,11 @@ import { type Audience, GRADES, levelOf, type ReplyKey } from "../../core/terms/
 import { decimalsOf, show } from "../../core/units/index.js";
 import { clock, day, decimalComma, type PlainKey, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
-import { atPlace, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
+import { atPlace, derivedName, faultSays, type Knowledge, plainWord, pointName, ruleSays } from "./knowledge.js";
 import { odometerText } from "./odometer.js";
 import { to } from "./routes.js";
 import { replyText } from "./telling.js";
+import { valueText } from "./worked-figures.js";
 
 /** Conditions write `_` where ids of facts have `-`. */
 const factId = (name: string): string => name.replaceAll("_", "-");
@@ -24,6 +25,8 @@ export interface Step {
   readonly aside?: string;
   readonly concludes?: boolean;
   readonly href?: string;
+  /** A value worked out: its formula can be opened. */
+  readonly worked?: { readonly id: string; readonly place: string };
 }
 
 /** What the sense is by the aid a point names; an aid not listed is looked with. */
@@ -101,12 +104,12 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       };
     }
     case "derived": {
-      const name =
-        known.sheets.map(({ texts }) => texts.derived?.[because.id]).find((text) => text !== undefined) ?? because.id;
+      const { value, uncertainty, place } = because;
       return {
         id,
         kind: t("finding.derived"),
-        says: `${name}: ${written(because.value, because.value)} ${unitShown(because.unit)}`,
+        says: `${derivedName(known, because.id)}: ${valueText(value, uncertainty, because.unit)}`,
+        worked: { id: because.id, place },
       };
     }
     case "earlier": {

@@ -40,6 +40,13 @@ interface Linked {
   readonly engine: Engine;
 }
 
+/** A judgement with the sheets it was made by. */
+export interface Ground {
+  readonly core: Judging;
+  readonly session: Session;
+  readonly sheets: readonly BuiltSheet[];
+}
+
 export interface Desk {
   readonly stream: string;
   /** With what is not kept laid over it: what the screen shows as replied. */
@@ -57,6 +64,8 @@ export interface Desk {
   readonly jobs: ReadonlySignal<readonly JobDue[]>;
   readonly above: (due: JobDue, next: JobDue) => Reason;
   readonly engineVersion: () => string;
+  /** What the last judgement rests on, for telling how its values came about; undefined before there is one. */
+  readonly ground: () => Ground | undefined;
   readonly earlier: ReadonlySignal<readonly VisitState[]>;
   readonly trouble: ReadonlySignal<Problem | undefined>;
   readonly laid: ReadonlySignal<Laid | undefined>;
@@ -189,6 +198,10 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     jobs,
     above: (due, next) => coreOf(linked.peek()).whyAbove(due, next),
     engineVersion: () => coreOf(linked.peek()).ENGINE_VERSION,
+    ground: () => {
+      const set = linked.peek();
+      return set && session?.engine === set.engine ? { core: set.core, session, sheets: set.sheets } : undefined;
+    },
     earlier,
     trouble,
     laid,

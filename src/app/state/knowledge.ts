@@ -107,6 +107,9 @@ export const atPlace = (known: Knowledge, place: string): string =>
   place === "car" ? "" : `, ${placeName(known, place)}`;
 
 export const placeName = (known: Knowledge, place: string): string => known.words.places[place] ?? place;
+/** The name of a value worked out. */
+export const derivedName = (known: Knowledge, id: string): string =>
+  known.sheets.map(({ texts }) => texts.derived?.[id]).find((text) => text !== undefined) ?? id;
 export const stateName = (known: Knowledge, state: string): string => known.words.states[state]?.name ?? state;
 export const pointName = (known: Knowledge, point: string): string => known.points.get(point)?.text.name ?? point;
 

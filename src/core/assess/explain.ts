@@ -2,8 +2,7 @@
 import type { AssessInput } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { conditionOf, runOf } from "./passes.js";
-import { type Session, start } from "./session.js";
-import { World } from "./world.js";
+import { type Session, start, worldOf } from "./session.js";
 
 export interface Explained {
   readonly is: "true" | "false" | "unknown";
@@ -20,8 +19,9 @@ export function explain(engine: Engine, input: AssessInput, rule: string, place:
 }
 
 /** The same, asked of a visit that is already assessed. */
-export function explainIn({ kept }: Session, rule: string, place: string): Explained {
-  const world = new World(kept.site, kept.given, kept.records, kept.rawRecords);
+export function explainIn(session: Session, rule: string, place: string): Explained {
+  const { kept } = session;
+  const world = worldOf(session);
   const trips = kept.site.gates.filter((n) => n.gate.id === rule && n.which === "trips");
   if (kept.site.model.gates.some((g) => g.id === rule)) {
     const runs = trips.map((n) => conditionOf(world, n));

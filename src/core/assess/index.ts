@@ -7,6 +7,6 @@ export { type Explained, explain, explainIn } from "./explain.js";
 export { tellProblem } from "./messages.js";
 export { addOffList } from "./off-list.js";
 export { applyRegrades } from "./regrade.js";
-export { assess, reassess, type Session, start } from "./session.js";
+export { assess, reassess, type Session, start, worldOf } from "./session.js";
 export { ENGINE_VERSION } from "./version.js";
 export { readVisitFile, type VisitFile } from "./visit-file.js";

@@ -79,3 +79,7 @@ function work(engine: Engine, input: AssessInput, world: World, before: Founds |
   const { site, given, records, rawRecords } = world;
   return { engine, input, assessment, kept: { site, given, records, rawRecords, founds } };
 }
+
+/** What the visit's replies say, to be asked once more: for telling how a value came about. Concludes nothing. */
+export const worldOf = ({ kept }: Session): World =>
+  new World(kept.site, kept.given, kept.records, kept.rawRecords);

@@ -21,7 +21,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * What is no screen and weighed apart: the judging that is fetched with the first reply, and the parsers and checkers
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
- * The bench reckoner brings every trade function.
+ * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -32,6 +32,7 @@ const APART = {
   "reading-over": "26 kB",
   "judged-before": "24 kB",
   visit: "24 kB",
+  "trade-work": "24 kB",
   reckoner: "28 kB",
   reckoning: "36 kB",
   brk: "36 kB",

@@ -1,12 +1,15 @@
-/** Pictures and sounds of a point, and pictures still on their way. Comes only where there are any. */
+/** Pictures and sounds of a point, pictures still on their way, values worked out from it. Comes only where it is looked at. */
 import { useApp } from "../state/app.js";
 import { pictureLineOf } from "../state/picture-line.js";
 import type { PointAt } from "../state/standing.js";
 import { t } from "../texts/media.js";
 import { pictureHref, type ShownPicture, Thumbs } from "./kept-picture.js";
+import { lazy, Nothing } from "./lazy.js";
 import { LineProgress } from "./line-progress.js";
 import type { OnDesk } from "./on-visit.js";
 import { Sounds } from "./sounds.js";
+
+const WorkedValues = lazy(() => import("./worked.js").then((file) => file.WorkedValues), Nothing);
 
 export function PointMedia({
   on,
@@ -30,6 +33,7 @@ export function PointMedia({
         <Thumbs pictures={pictures} one={({ id }) => ({ alt, href: pictureHref(on.param, id) })} />
       )}
       <Sounds on={on} at={at} />
+      <WorkedValues on={on} point={at.point} place={at.place} lit />
     </>
   );
 }

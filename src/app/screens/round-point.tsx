@@ -8,11 +8,8 @@ import { lazy, Nothing } from "./lazy.js";
 import type { OnDesk } from "./on-visit.js";
 import { type Last, OneField, type PointProps } from "./round-fields.js";
 
-/** Most points have neither picture nor sound: what shows them comes with the first. */
+/** Nothing has a picture, a sound or a value worked out from it before it is looked at: what shows them comes then. */
 const PointMedia = lazy(() => import("./point-media.js").then((file) => file.PointMedia), Nothing);
-
-/** Only where there is a figure to work with. */
-const WorkedValues = lazy(() => import("./worked.js").then((file) => file.WorkedValues), Nothing);
 
 const isHeard = (sounds: OnDesk["visit"]["sounds"], at: PointAt): boolean =>
   sounds.some(({ value }) => value.point === at.point && value.place === at.place && value.state === at.state);
@@ -75,8 +72,7 @@ export function OpenPointPool(props: PointProps) {
       {open.notes.map((text) => (
         <p key={text} class="small noted">{`${t("round.note")}: ${text}`}</p>
       ))}
-      {open.done && open.fields.some(({ kind }) => kind === "reading") && <WorkedValues on={on} {...open.at} />}
-      {(open.pictures.length > 0 || isHeard(on.visit.sounds, open.at)) && (
+      {(open.done || open.pictures.length > 0 || isHeard(on.visit.sounds, open.at)) && (
         <PointMedia on={on} at={open.at} pictures={open.pictures} point={open.question} place={view.place} />
       )}
     </Pool>

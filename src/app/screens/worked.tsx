@@ -72,27 +72,35 @@ export function WorkedValues({
   on,
   point,
   place,
+  lit = false,
 }: {
   readonly on: OnDesk;
   readonly point: string;
   readonly place: string;
+  /** Inside the light of the open point. */
+  readonly lit?: boolean;
 }) {
   const needs = useNeeds(on);
   const all = needs ? workedOver(needs, point, place) : [];
-  return all.length === 0 ? null : (
-    <Band heading={t("working.title")}>
-      {all.map((one) => (
-        <Disclosure
-          key={`${one.id} ${one.place}`}
-          class="row plain"
-          inside={() => <WorkedPanel on={on} id={one.id} place={one.place} />}
-        >
-          <span>
-            <span class="row-title">{one.name}</span>
-            <span class="small n">{one.result}</span>
-          </span>
-        </Disclosure>
-      ))}
-    </Band>
+  if (all.length === 0) return null;
+  const rows = all.map((one) => (
+    <Disclosure
+      key={`${one.id} ${one.place}`}
+      class="row plain"
+      inside={() => <WorkedPanel on={on} id={one.id} place={one.place} />}
+    >
+      <span>
+        <span class="row-title">{one.name}</span>
+        <span class="small n">{one.result}</span>
+      </span>
+    </Disclosure>
+  ));
+  return lit ? (
+    <div class="worked-list">
+      <h3>{t("working.title")}</h3>
+      {rows}
+    </div>
+  ) : (
+    <Band heading={t("working.title")}>{rows}</Band>
   );
 }

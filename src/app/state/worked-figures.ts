@@ -11,11 +11,14 @@ const MOST_DECIMALS = 6;
 const decimalsFor = (value: number, figures: number): number =>
   value === 0 ? 0 : Math.min(MOST_DECIMALS, Math.max(0, figures - 1 - Math.floor(Math.log10(Math.abs(value)))));
 
+/** No line ends between a figure and its unit. */
+const withUnit = (figure: string, unit: string): string => `${figure}\u00a0${unitShown(unit)}`.trimEnd();
+
 /** A number to four figures, without trailing zeros, and its unit (UCUM). */
 export function figureText(value: number, unit: string): string {
   const short = String(Number(value.toFixed(decimalsFor(value, FIGURES))));
   const decimals = short.split(".")[1]?.length ?? 0;
-  return `${show(value, decimals, decimalComma.value)} ${unitShown(unit)}`.trimEnd();
+  return withUnit(show(value, decimals, decimalComma.value), unit);
 }
 
 /** Value and ±U to the digits U is good for (two figures of it); without a U as `figureText`. */
@@ -23,5 +26,5 @@ export function valueText(value: number, uncertainty: number, unit: string): str
   if (!(uncertainty > 0)) return figureText(value, unit);
   const decimals = decimalsFor(uncertainty, 2);
   const [shown, around] = [value, uncertainty].map((one) => show(one, decimals, decimalComma.value));
-  return `${shown} ± ${around} ${unitShown(unit)}`.trimEnd();
+  return withUnit(`${shown} ± ${around}`, unit);
 }

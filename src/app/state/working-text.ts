@@ -30,7 +30,8 @@ export const inNames = (told: Told, code: PlanNode): string => written(told, cod
 
 /** The formula with the numbers of this visit, each in the unit it is worked with. */
 export const inNumbers = (told: Told, code: PlanNode): string =>
-  written(told, code, (node) => (isSign(node) ? undefined : numberText(told, node)));
+  // A function alone is written with what it was handed: its own figure is the result.
+  written(told, code, (node) => (isSign(node) || isCallOf(told, code, node) ? undefined : numberText(told, node)));
 
 /** Every function called, outermost first, each with what its arguments came to. */
 export function callsIn(
@@ -55,6 +56,12 @@ export function callsIn(
 
 const isSign = (node: PlanNode): boolean =>
   typeof node === "object" && (Object.hasOwn(SIGNS, node[0]) || node[0] === "neg");
+/** Whether a part is the one function the formula is, or one of the lists it is handed. */
+function isCallOf(told: Told, code: PlanNode, node: PlanNode): boolean {
+  const whole = typeof code === "object" && code[0] === "?:" ? wayOf(told, code) : code;
+  if (typeof whole !== "object" || whole[0] !== "call") return false;
+  return node === whole || (isList(node) && whole[2].includes(node));
+}
 const isList = (node: PlanNode): node is Extract<PlanNode, readonly ["list", ...unknown[]]> =>
   typeof node === "object" && node[0] === "list";
 

@@ -5,7 +5,7 @@
 import type { TradeFunction } from "../../core/trade/index.js";
 import { t } from "../texts/working.js";
 import type { Ground } from "./desk.js";
-import { atPlace, derivedName, type Knowledge } from "./knowledge.js";
+import { atPlace, capital, derivedName, type Knowledge } from "./knowledge.js";
 import { valueText } from "./worked-figures.js";
 import { callsIn, inNames, inNumbers } from "./working-text.js";
 import { asked, type Derived, type Question } from "./working-values.js";
@@ -39,11 +39,13 @@ export interface WorkingNeeds {
     readonly TRADE_SIGNATURES: Readonly<Record<string, TradeFunction>>;
     readonly TRADE_WORK: Question["trade"];
     readonly tellTrade: Question["tellTrade"];
+    readonly tellSource: (source: TradeFunction["source"]) => string;
   };
 }
 
 /** The working of one derived value at one place; undefined where this visit has no such value there. */
 export function workingOf(needs: WorkingNeeds, id: string, place: string): Working | undefined {
+  const { trade } = needs;
   const question = questionOf(needs);
   const derived = asked(question, id, place);
   if (derived === undefined) return undefined;
@@ -66,7 +68,7 @@ export function workingOf(needs: WorkingNeeds, id: string, place: string): Worki
       says: fn.says,
       formula: fn.formula,
       given: isKnown ? given : [],
-      source: sourceText(fn),
+      source: sourceText(trade, fn),
     }),
   );
   return {
@@ -126,9 +128,8 @@ function resultOf({ trade }: WorkingNeeds, derived: Derived): string {
   return problem ? t("working.none", { why }) : t("working.not-yet");
 }
 
-/** Document, clause, how far it was seen, and what it is worth. */
-function sourceText({ source }: TradeFunction): string {
-  const basis = t(`working.basis.${source.basis}`);
-  const parts = [source.document, source.clause, source.note].filter((part) => part !== undefined && part !== "");
-  return parts.length === 0 ? basis : `${parts.join(", ")}. ${basis}`;
+/** Document and clause, how far it was seen, and that it is published; else what it rests on instead. */
+function sourceText({ tellSource }: WorkingNeeds["trade"], { source }: TradeFunction): string {
+  const said = `${capital(tellSource(source))}.`;
+  return source.basis === "published" ? `${said} ${t("working.published")}` : said;
 }

@@ -12,8 +12,5 @@ export const enWorking = {
   "working.not-yet": "Not known yet: a reply is missing.",
   "working.last": "last time's {what}",
   "working.since": "distance since then, km",
-  "working.basis.published": "Published.",
-  "working.basis.practice": "Common practice, no source.",
-  "working.basis.memory": "From memory, unverified.",
-  "working.basis.arithmetic": "Plain arithmetic.",
+  "working.published": "Published.",
 } as const;

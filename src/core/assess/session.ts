@@ -81,5 +81,4 @@ function work(engine: Engine, input: AssessInput, world: World, before: Founds |
 }
 
 /** What the visit's replies say, to be asked once more: for telling how a value came about. Concludes nothing. */
-export const worldOf = ({ kept }: Session): World =>
-  new World(kept.site, kept.given, kept.records, kept.rawRecords);
+export const worldOf = ({ kept }: Session): World => new World(kept.site, kept.given, kept.records, kept.rawRecords);

@@ -3,6 +3,7 @@ import { MINI_SHEET } from "../../../tests/support/mini-parts.js";
 import { miniSheets } from "../../../tests/support/mini-sheet.js";
 import { assess, prepare } from "../../core/assess/index.js";
 import type { FrozenCommonFile } from "../state/frozen.js";
+import { ready } from "../state/judging.js";
 import { planEditions } from "./plan-editions.js";
 import { readSheetFile, sheetProblem } from "./sheet-file.js";
 
@@ -73,6 +74,37 @@ test("a sheet that was read is assessed", async () => {
   });
   expect(outcome.findings.map((f) => [f.rule, f.place, f.grade])).toEqual([["hub.r1", "FR", "minor"]]);
   expect(outcome.gates.map((g) => [g.gate, g.state])).toEqual([["gate.road", "tripped"]]);
+});
+
+test("an edition frozen with a call of the trade's functions is planned again and judged with them", async () => {
+  const text = oneFile().replace("hub.float - opposite.hub.float", "pad_taper(hub.float, opposite.hub.float)");
+  const { file, built } = await good(text);
+  const planned = await planEditions.compile(shared, [file]);
+  if (!planned.ok) throw new Error(planned.problems.map(sheetProblem).join("\n"));
+  expect(planned.value.sheets[0]?.plans).toEqual(built.plans);
+  const engine = await ready(planned.value.common, planned.value.sheets);
+  expect(engine.problems).toEqual([]);
+  const float = (place: string, value: string) => ({
+    key: { point: "hub.float", place, state: "w7-hang", field: "play" },
+    value: { type: "reading" as const, values: [value], unit: "mm" },
+    id: place,
+  });
+  const { readings } = assess(engine, {
+    at: "2026-06-01T10:00:00Z",
+    who: "technician",
+    car: { facts: {}, limits: [] },
+    sheets: ["hub"],
+    complaints: [],
+    replies: [float("FL", "0.10"), float("FR", "0.30")],
+    earlier: [],
+    exposure: 0,
+  });
+  // |0.10 − 0.30| at either wheel.
+  const apart = readings.filter((one) => one.point === "hub.odd").map(({ place, value }) => [place, value]);
+  expect(apart).toEqual([
+    ["FL", expect.closeTo(0.2, 9)],
+    ["FR", expect.closeTo(0.2, 9)],
+  ]);
 });
 
 test("planning an edition again gives the plans it was read with", async () => {

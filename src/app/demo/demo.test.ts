@@ -74,7 +74,7 @@ beforeAll(async () => {
   const sheets = await Promise.all(shelf.sheets.map((one) => one.load()));
   const input = toAssessInput(car, third, [first, second], limitsOf(car));
   if (!input.ok) throw new Error("the third visit was opened");
-  const engine = await judging.ready(await shelf.common.load(), sheets);
+  const engine = await judging.ready({ common: await shelf.common.load(), sheets });
   const open = judging.start(engine, input.value).assessment;
   visits = [
     { visit: first, judged: await judgementOf(first) },

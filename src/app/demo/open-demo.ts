@@ -65,7 +65,7 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
     Promise.all(SCENES.map(async (scene) => [scene, await demoPicture(scene, phone.hash)] as const)),
     Promise.all(NOISES.map(async (noise) => [noise, await demoSound(noise, phone.hash)] as const)),
   ]);
-  const engine = await core.ready(complaints ? { ...builtCommon, complaints: complaints.listed } : builtCommon, built);
+  const engine = await core.ready({ common: builtCommon, sheets: built }, complaints);
   return {
     sheets: frozen.map(({ listed: { id, edition, label }, blob }) => ({ id, edition, label, blob: blob.hash })),
     common: common.hash,

@@ -82,7 +82,7 @@ test("an edition frozen with a call of the trade's functions is planned again an
   const planned = await planEditions.compile(shared, [file]);
   if (!planned.ok) throw new Error(planned.problems.map(sheetProblem).join("\n"));
   expect(planned.value.sheets[0]?.plans).toEqual(built.plans);
-  const engine = await ready(planned.value.common, planned.value.sheets);
+  const engine = await ready(planned.value);
   expect(engine.problems).toEqual([]);
   const float = (place: string, value: string) => ({
     key: { point: "hub.float", place, state: "w7-hang", field: "play" },

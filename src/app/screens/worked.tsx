@@ -9,8 +9,9 @@ import { useLoaded } from "./use-loaded.js";
 /** The judgement with the functions of the trade; undefined until both are there. */
 function useNeeds({ desk, known, assessment }: OnDesk): WorkingNeeds | undefined {
   const trade = useLoaded(() => import("../state/trade-work.js"), "trade");
-  const ground = assessment && desk.ground();
-  return trade && ground && { ground, known, trade };
+  const [set, session] = desk.ground();
+  if (!trade || !assessment || !set || !session) return undefined;
+  return { ground: { core: set.core, session, sheets: set.sheets }, known, trade };
 }
 
 function Lines({ working }: { readonly working: Working }) {

@@ -40,13 +40,6 @@ interface Linked {
   readonly engine: Engine;
 }
 
-/** A judgement with the sheets it was made by. */
-export interface Ground {
-  readonly core: Judging;
-  readonly session: Session;
-  readonly sheets: readonly BuiltSheet[];
-}
-
 export interface Desk {
   readonly stream: string;
   /** With what is not kept laid over it: what the screen shows as replied. */
@@ -64,8 +57,8 @@ export interface Desk {
   readonly jobs: ReadonlySignal<readonly JobDue[]>;
   readonly above: (due: JobDue, next: JobDue) => Reason;
   readonly engineVersion: () => string;
-  /** What the last judgement rests on, for telling how its values came about; undefined before there is one. */
-  readonly ground: () => Ground | undefined;
+  /** What the last judgement rests on, for telling how its values came about. */
+  readonly ground: () => readonly [Linked | undefined, Session | undefined];
   readonly earlier: ReadonlySignal<readonly VisitState[]>;
   readonly trouble: ReadonlySignal<Problem | undefined>;
   readonly laid: ReadonlySignal<Laid | undefined>;
@@ -140,15 +133,11 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
           })
         : undefined,
     ]);
+    const engine = planned.ok ? await core.ready(planned.value, complaints) : undefined;
     // Another set was laid out meanwhile, or the visit's first complaint was kept: that linking says more.
-    const isOutrun = (): boolean => laid.peek() !== set || complained.peek() !== isSaid;
-    if (isOutrun()) return;
+    if (laid.peek() !== set || complained.peek() !== isSaid) return;
     trouble.value = planned.ok ? unheard : planned.problems[0];
-    if (!planned.ok) return;
-    const { common, sheets } = planned.value;
-    const heard = complaints ? { ...common, complaints: complaints.listed } : common;
-    const engine = await core.ready(heard, sheets);
-    if (!isOutrun()) linked.value = { laid: set, core, complaints, sheets, engine };
+    if (planned.ok && engine) linked.value = { laid: set, core, complaints, sheets: planned.value.sheets, engine };
   }
 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
@@ -198,10 +187,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     jobs,
     above: (due, next) => coreOf(linked.peek()).whyAbove(due, next),
     engineVersion: () => coreOf(linked.peek()).ENGINE_VERSION,
-    ground: () => {
-      const set = linked.peek();
-      return set && session?.engine === set.engine ? { core: set.core, session, sheets: set.sheets } : undefined;
-    },
+    ground: () => [linked.peek(), session],
     earlier,
     trouble,
     laid,

@@ -72,7 +72,7 @@ export async function judgeBy(
   if (!planned.ok) return planned;
   const input = toAssessInput(car, visit, earlier, set.limits.limits);
   if (!input.ok) return input;
-  const engine = await core.ready(planned.value.common, planned.value.sheets);
+  const engine = await core.ready(planned.value);
   const { assessment } = core.start(engine, input.value);
   return ok({ assessment: core.withHand(assessment, visit), engine: core.ENGINE_VERSION });
 }

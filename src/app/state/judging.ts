@@ -3,7 +3,7 @@
  */
 import { type Engine, prepare } from "../../core/assess/index.js";
 import { callsTrade } from "../../core/expr/run.js";
-import type { BuiltCommon, BuiltSheet } from "../../core/sheet/run.js";
+import type { BuiltCommon, BuiltSheet, Complaints } from "../../core/sheet/run.js";
 
 export { complaintsIn, ENGINE_VERSION, reassess, start, worldOf } from "../../core/assess/index.js";
 export { link } from "../../core/expr/run.js";
@@ -11,10 +11,17 @@ export { order, whyAbove } from "../../core/plan/index.js";
 export { toAssessInput } from "../../core/record/index.js";
 export { withHand, withOwnWords } from "./by-hand.js";
 
-/** Links the sheets of a visit. The trade's functions are fetched where a condition calls one, and only there. */
-export async function ready(common: BuiltCommon, sheets: readonly BuiltSheet[]): Promise<Engine> {
+/**
+ * Links the sheets of a visit, with the complaints that put points first if they are there. The trade's functions are
+ * fetched where a condition calls one, and only there.
+ */
+export async function ready(
+  { common, sheets }: { readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] },
+  complaints?: Complaints,
+): Promise<Engine> {
+  const heard = complaints ? { ...common, complaints: complaints.listed } : common;
   const plans = [common, ...sheets].flatMap((one) => Object.values(one.plans));
   return plans.some(({ code }) => callsTrade(code))
-    ? prepare(common, sheets, (await import("./trade-work.js")).TRADE_WORK)
-    : prepare(common, sheets);
+    ? prepare(heard, sheets, (await import("./trade-work.js")).TRADE_WORK)
+    : prepare(heard, sheets);
 }

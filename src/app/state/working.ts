@@ -2,9 +2,11 @@
  * How a value worked out came about: its formula in names, the same with this visit's numbers put in, every function of
  * the trade it calls with what that was handed, and where each comes from. Concludes nothing; knows no screen.
  */
+import type { Session } from "../../core/assess/index.js";
+import type { BuiltSheet } from "../../core/sheet/run.js";
 import type { TradeFunction } from "../../core/trade/index.js";
 import { t } from "../texts/working.js";
-import type { Ground } from "./desk.js";
+import type { Judging } from "./desk.js";
 import { atPlace, capital, derivedName, type Knowledge } from "./knowledge.js";
 import { valueText } from "./worked-figures.js";
 import { callsIn, inNames, inNumbers } from "./working-text.js";
@@ -29,6 +31,13 @@ export interface Working {
   readonly calls: readonly WorkedCall[];
   /** Where a formula without a function comes from. */
   readonly source?: string;
+}
+
+/** A judgement with the sheets it was made by. */
+export interface Ground {
+  readonly core: Judging;
+  readonly session: Session;
+  readonly sheets: readonly BuiltSheet[];
 }
 
 /** What telling needs: the judgement, the words, the functions of the trade by name with what tells their refusals. */

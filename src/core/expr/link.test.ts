@@ -36,10 +36,6 @@ const key = (name: string, place: string): string => {
   if (named === undefined) throw new Error(name);
   return missingKey(named.ref.point, named.ref.field, place);
 };
-const reporting = (world: World, into: Problem[]) => ({
-  ...scopeOf(world),
-  report: (one: Problem) => void into.push(one),
-});
 const NOTHING = worldOf({});
 const CAR: Use = { scope: "car" };
 
@@ -387,41 +383,4 @@ test("[EX38] a formula carries the uncertainty of its readings", () => {
   // The denominator may be zero within its u: no width is claimed.
   const near = scopeOf(worldOf({ "whl.float@FR": { value: 0.4, u: 0 }, "whl.float@FL": { value: 0.04, u: 0.04 } }));
   expect(formula("whl.float / opposite.whl.float", "ratio")(near, "FR")).toBeInstanceOf(Unknown);
-});
-
-test("[EX38] at a kink the farther end counts, and an end out of a function's range gives way to the other", () => {
-  const formula = (text: string) => withUncertainty(linked(text, { scope: "corner", gives: "length" }));
-  const world = (left: number) =>
-    scopeOf(worldOf({ "whl.float@FR": { value: 0.2, u: 0.03 }, "whl.float@FL": { value: left, u: 0 } }));
-  const apart = formula("spread_of([whl.float, opposite.whl.float])");
-  // |a − b| at a = b: 0.03 to either side, although nothing lies between the two ends.
-  expect(apart(world(0.2), "FR")).toEqual({ value: 0, u: expect.closeTo(0.03, 12) });
-  expect(apart(world(0.5), "FR")).toEqual({ value: expect.closeTo(0.3, 12), u: expect.closeTo(0.03, 12) });
-  const reported: Problem[] = [];
-  const edge = reporting(worldOf({ "whl.float@FR": { value: 49.99, u: 0.03 } }), reported);
-  expect(formula("ring_gap(whl.float, 1)")(edge, "FR")).toEqual({ value: 49.99, u: expect.closeTo(0.03, 12) });
-  expect(reported).toEqual([]);
-});
-
-test("[EX51] a figure out of a function's range: the result is not known, why is told, and the reading is to be taken again", () => {
-  const reported: Problem[] = [];
-  const world = reporting(worldOf({ "whl.float@FR": 51 }), reported);
-  const outcome = linked("ring_gap(whl.float, 2) < whl.float")(world, "FR");
-  expect(outcome).toBeInstanceOf(Unknown);
-  expect(outcome instanceof Unknown && [...outcome.missing]).toEqual([`${key("whl.float", "FR")}!closer`]);
-  expect(reported).toEqual([
-    { code: "trade.range", where: {}, params: { argument: "play", offset: 0, length: 22, place: "FR" } },
-  ]);
-});
-
-test("[EX27] of an argument of several figures one that is missing makes the result not known, and names it", () => {
-  const spread = "is_oval(spread_of([whl.float, opposite.whl.float]))";
-  expect(told(spread, worldOf({ "whl.float@FR": 0.1 }))).toEqual([key("whl.float", "FL")]);
-  expect(told(spread, worldOf({ "whl.float@FR": 0.1, "whl.float@FL": 0.7 }))).toBe(true);
-  expect(told(spread, worldOf({ "whl.float@FR": 0.1, "whl.float@FL": NOT_FITTED }))).toBe("does not apply");
-});
-
-test("[EX50] an amount is worked with in the canonical unit, whatever unit it is written in", () => {
-  const thick = (text: string) => told(text, worldOf({ "whl.float@FR": 50.8 }));
-  expect(thick('whl.float / amount(1.0, "[in_i]") > 1.99 && whl.float / amount(25.4, "mm") < 2.01')).toBe(true);
 });

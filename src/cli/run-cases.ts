@@ -66,6 +66,27 @@ export function runCases(lists: Checklists): readonly Problem[] {
   ];
 }
 
+/** What each case says, firing and near miss, as replies and facts: for who goes through them with another person. */
+export function caseReplies(
+  lists: Checklists,
+): readonly { readonly replies: readonly StandingReply[]; readonly facts: AssessInput["car"]["facts"] }[] {
+  const common = lists.commonWithTexts;
+  const parts = lists.sheets.map((s) => partOfSheet(s.sheet));
+  const said = (cases: readonly SheetCase[], look: Lookup) =>
+    cases.flatMap((one) => {
+      const facts = one.facts ?? {};
+      const missed = { ...one.replies, ...one["near-miss"] };
+      return [
+        { replies: standing(one.replies, { look }), facts },
+        { replies: standing(missed, { look }), facts: { ...facts, ...one["near-miss-facts"] } },
+      ];
+    });
+  return [
+    ...said(common.cases, lookupFor(partOfCommon(common), common, parts)),
+    ...lists.sheets.flatMap((s) => said(s.sheet.cases, lookupFor(partOfSheet(s.sheet), common, parts))),
+  ];
+}
+
 /** What cases of one file run against. */
 interface Ran {
   /** A visit nobody has answered anything in: a case carries on from it, so only what rests on its replies is worked out. */
@@ -166,7 +187,7 @@ function inputOf(
   };
 }
 
-function standing(replies: Readonly<Record<string, Typed>>, { look }: Ran): readonly StandingReply[] {
+function standing(replies: Readonly<Record<string, Typed>>, { look }: Pick<Ran, "look">): readonly StandingReply[] {
   return Object.entries(replies).flatMap(([name, typed]) => {
     const read = readCaseReply(name, typed, look, [name], NO_SPOT);
     if (!read.ok) throw new Error(`${name} was checked when the sheet was loaded.`);

@@ -9,6 +9,7 @@ import { type Desk, layOut } from "../../src/app/state/desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "../../src/app/state/frozen.js";
 import { type Journal, openJournal, type Phone } from "../../src/app/state/journal.js";
 import { type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
+import type { TextShelf } from "../../src/app/state/settings.js";
 import type { Shelf } from "../../src/app/state/shelf.js";
 import { type Entry, type MemoryWorld, memoryWorld, openMemoryStore, type Store } from "../../src/core/record/index.js";
 import { buildPlaces, type CommonTexts, type Complaints, type SheetTexts } from "../../src/core/sheet/run.js";
@@ -84,6 +85,7 @@ export interface Bench {
   readonly store: Store;
   readonly journal: Journal;
   readonly phone: Phone;
+  readonly remembered: TextShelf;
   /** Every entry told as durable, in order. */
   readonly kept: Entry[];
   /** While true the store refuses every write, as a full phone does. */
@@ -119,14 +121,21 @@ export function bench(world: MemoryWorld = memoryWorld(), person = { id: "p1", n
   );
   const compiler = { compile: async () => Promise.reject(new Error("nothing here needs the parser")) };
   const judging = () => import("../../src/app/state/judging.js");
+  const texts = new Map<string, string>();
+  const remembered: TextShelf = {
+    get: (key) => texts.get(key) ?? null,
+    put: (key, text) => void texts.set(key, text),
+    drop: (key) => void texts.delete(key),
+  };
   const made: Bench = {
     world,
     store,
     journal,
     phone,
+    remembered,
     kept,
     refuse: false,
-    desk: (visit, shelf = miniShelf()) => layOut({ journal, store, shelf, compiler, judging }, visit),
+    desk: (visit, shelf = miniShelf()) => layOut({ journal, store, shelf, compiler, judging, remembered }, visit),
   };
   return made;
 }

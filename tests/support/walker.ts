@@ -11,6 +11,8 @@ import { t } from "../../src/app/texts/index.js";
 import { t as media } from "../../src/app/texts/media.js";
 
 export interface VisitWishes {
+  /** What for; a workshop job where nothing is said. */
+  readonly purpose?: "workshop" | "viewing" | "season";
   readonly who?: "technician" | "buyer" | "owner";
   readonly odometer?: string;
   readonly complaint?: string;
@@ -80,6 +82,8 @@ export class Walker {
   /** Opens a visit from a car's screen and stays on the screen that follows. */
   async newVisit(wishes: VisitWishes = {}): Promise<void> {
     await this.press(t("car.new-visit"));
+    if (wishes.purpose)
+      await this.page.getByRole("radio", { name: t(`purpose.${wishes.purpose}`), exact: true }).click();
     await this.page.getByRole("radio", { name: t(`who.${wishes.who ?? "technician"}`) }).click();
     if (wishes.name) await this.page.getByLabel(t("new-visit.your-name")).fill(wishes.name);
     if (wishes.odometer) await this.page.getByLabel(t("new-visit.odometer"), { exact: true }).fill(wishes.odometer);

@@ -21,6 +21,8 @@ export interface TopLineProps {
   readonly words?: string | undefined;
   /** Keeping state on the right; announced politely. `keeping` only after a second: the caller waits. */
   readonly keeping?: (Press & { readonly kind: KeepingKind; readonly words: string }) | undefined;
+  /** Between the two; the keeping state is then its stroke alone. */
+  readonly middle?: ComponentChildren | undefined;
   /** Plain words on the right instead of a keeping state: '4 cautions'. */
   readonly aside?: string | undefined;
 }

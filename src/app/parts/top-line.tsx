@@ -3,7 +3,7 @@ import { BackIcon, KeepingStroke } from "./icons.js";
 import { isPressable, Pressable } from "./pressable.js";
 import type { TopLineProps } from "./props-frame.js";
 
-export function TopLine({ back, words, keeping, aside }: TopLineProps) {
+export function TopLine({ back, words, middle, keeping, aside }: TopLineProps) {
   const state = keeping && (
     <>
       <KeepingStroke kind={keeping.kind} />
@@ -20,6 +20,7 @@ export function TopLine({ back, words, keeping, aside }: TopLineProps) {
       ) : (
         <span>{words}</span>
       )}
+      {middle}
       <div role="status">
         {keeping && isPressable(keeping) ? (
           <Pressable class="keeping" href={keeping.href} onPress={keeping.onPress}>

@@ -11,6 +11,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { told } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
+import { Covered } from "./covered.js";
 import { Top } from "./frame.js";
 import { GateLineNotice } from "./gate-stands.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -75,5 +76,11 @@ function CautionsBody({ on }: { readonly on: OnDesk }) {
 }
 
 export const Cautions = ({ params }: { readonly params: ParamsOf<"cautions"> }) => (
-  <OnVisit param={params.visit}>{(on) => <CautionsBody on={on} />}</OnVisit>
+  <OnVisit param={params.visit}>
+    {(on) => (
+      <Covered on={on} title={t("cautions.title")}>
+        <CautionsBody on={on} />
+      </Covered>
+    )}
+  </OnVisit>
 );

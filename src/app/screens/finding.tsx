@@ -15,6 +15,7 @@ import { capital } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
+import { Covered } from "./covered.js";
 import { SpokenTitle, Top } from "./frame.js";
 import { GradeByHand } from "./grade-by-hand.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -125,5 +126,11 @@ function FindingBody({ on, params }: { readonly on: OnDesk; readonly params: Par
 }
 
 export const Finding = ({ params }: { readonly params: ParamsOf<"finding"> }) => (
-  <OnVisit param={params.visit}>{(on) => <FindingBody on={on} params={params} />}</OnVisit>
+  <OnVisit param={params.visit}>
+    {(on) => (
+      <Covered on={on} title={t("findings.title")}>
+        <FindingBody on={on} params={params} />
+      </Covered>
+    )}
+  </OnVisit>
 );

@@ -13,6 +13,7 @@ import { findingsView } from "../state/findings-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { ComplaintRows } from "./complaint-rows.js";
+import { Covered } from "./covered.js";
 import { FindingLines } from "./finding-lines.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -74,5 +75,11 @@ function FindingsBody({ on }: { readonly on: OnDesk }) {
 }
 
 export const Findings = ({ params }: { readonly params: ParamsOf<"findings"> }) => (
-  <OnVisit param={params.visit}>{(on) => <FindingsBody on={on} />}</OnVisit>
+  <OnVisit param={params.visit}>
+    {(on) => (
+      <Covered on={on} title={t("findings.title")} section="findings">
+        <FindingsBody on={on} />
+      </Covered>
+    )}
+  </OnVisit>
 );

@@ -21,16 +21,22 @@ export function Top({
   back,
   href,
   aside,
+  middle,
 }: {
   readonly back?: string;
   readonly href?: string;
   readonly aside?: string;
+  readonly middle?: ComponentChildren;
 }) {
   const { router } = useApp();
   const keeping = useKeeping();
   const says = aside !== undefined && keeping.kind !== "error" ? { aside } : { keeping };
   return (
-    <TopLine {...(back === undefined ? {} : { back: { words: back, onPress: () => router.up(href) } })} {...says} />
+    <TopLine
+      {...(back === undefined ? {} : { back: { words: back, onPress: () => router.up(href) } })}
+      middle={middle}
+      {...says}
+    />
   );
 }
 

@@ -8,6 +8,7 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { type JobView, jobView } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
+import { Covered } from "./covered.js";
 import { MissingScreen, SpokenTitle, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 
@@ -87,5 +88,11 @@ function JobBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsO
 }
 
 export const Job = ({ params }: { readonly params: ParamsOf<"job"> }) => (
-  <OnVisit param={params.visit}>{(on) => <JobBody on={on} params={params} />}</OnVisit>
+  <OnVisit param={params.visit}>
+    {(on) => (
+      <Covered on={on} title={t("work.title")}>
+        <JobBody on={on} params={params} />
+      </Covered>
+    )}
+  </OnVisit>
 );

@@ -6,7 +6,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { Thumb } from "../parts/thumb.js";
 import { useApp } from "../state/app.js";
 import { to } from "../state/routes.js";
-import { t } from "../texts/round.js";
+import { t } from "../texts/media.js";
 
 /** Drawn at once; as many more come with each scroll to the end. */
 const AT_ONCE = 60;

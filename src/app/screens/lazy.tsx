@@ -47,7 +47,7 @@ function loadedOnce<Props extends object>(
     const [, setThere] = useState(loaded !== undefined);
     const [failed, setFailed] = useState<Error>();
     useEffect(() => {
-      if (loaded) return;
+      // Also when it is there: it may have come between the drawing and this.
       fetchOnce().then(
         () => setThere(true),
         (error: unknown) => setFailed(error instanceof Error ? error : new Error(String(error))),

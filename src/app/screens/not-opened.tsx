@@ -1,7 +1,7 @@
 /** A car or visit that is here but could not be opened, and why. */
 import type { Problem } from "../../core/terms/index.js";
 import { Notice } from "../parts/notice.js";
-import { t } from "../texts/first.js";
+import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
 import { SpokenTitle, Top } from "./frame.js";
 

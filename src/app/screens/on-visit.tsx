@@ -13,6 +13,7 @@ import { deskOf } from "../state/desks.js";
 import type { Knowledge } from "../state/knowledge.js";
 import type { Looking } from "../state/round-view.js";
 import { paramOf, visitStreamOf } from "../state/routes.js";
+import { wayOf } from "../state/way.js";
 import { MissingScreen } from "./frame.js";
 import { lazy, OpeningScreen } from "./lazy.js";
 
@@ -31,13 +32,15 @@ export interface OnDesk {
   readonly assessment: Assessment;
   readonly who: Audience;
   readonly telling: Telling;
+  readonly quiet: boolean;
 }
 
 /** What the round is worked out from. */
-export const lookingAt = ({ known, tree, who, assessment, visit }: OnDesk): Looking => ({
+export const lookingAt = ({ known, tree, who, quiet, assessment, visit }: OnDesk): Looking => ({
   known,
   tree,
   who,
+  quiet,
   asked: assessment.asked,
   suggested: assessment.suggested,
   visit,
@@ -52,10 +55,16 @@ interface OnVisitProps {
 
 /** The judgement, or the empty one where that is enough; asks for judging where it is not. */
 function useAssessment(desk: Desk, unjudged: OnVisitProps["unjudged"]): Assessment | undefined {
+  const { remembered } = useApp();
   const visit = desk.visit.value;
   const [known, tree, judged] = [desk.known.value, desk.tree.value, desk.assessment.value];
   const state = visit.is === "open" ? visit.state : undefined;
-  const isEmpty = state !== undefined && state.replies.size === 0 && state.complaints.length === 0;
+  // What decides most first is the sheets' word, read off them with the judging.
+  const isEmpty =
+    state !== undefined &&
+    state.replies.size === 0 &&
+    state.complaints.length === 0 &&
+    !wayOf(remembered, state).byValue;
   const empty =
     !judged && isEmpty && unjudged && known && tree
       ? nothingJudged(known, tree, state.opened?.value.who ?? "technician")
@@ -83,7 +92,19 @@ export function OnVisit({ param, unjudged, children }: OnVisitProps) {
   if (visit.is !== "open" || car?.is !== "open" || !known || !tree || !assessment) return <OpeningScreen />;
   const who = visit.state.opened?.value.who ?? "technician";
   const telling: Telling = { known, who, visit: param, car: paramOf(car.state.stream), pictures: visit.state.pictures };
-  return (
-    <>{children({ desk, param, stream, visit: visit.state, car: car.state, known, tree, assessment, who, telling })}</>
-  );
+  const { quiet } = wayOf(app.remembered, visit.state);
+  const ready = {
+    desk,
+    param,
+    stream,
+    visit: visit.state,
+    car: car.state,
+    known,
+    tree,
+    assessment,
+    who,
+    telling,
+    quiet,
+  };
+  return <>{children(ready)}</>;
 }

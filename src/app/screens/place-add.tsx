@@ -141,7 +141,7 @@ export function AddPlace({ car, common, places, onClose }: AddProps) {
             label={t("places.both", { place: nameOf(twin) })}
             on={both}
             onChange={setBoth}
-            words={{ on: t("app.on"), off: t("app.off") }}
+            words={{ on: t("places.on"), off: t("places.off") }}
           />
         )}
       </div>

@@ -32,7 +32,7 @@ function PlacesBody({ car, param, common }: PlacesProps) {
   const line = places.lines.find(({ id }) => id === chosen);
   const found = placesFound(places.lines, typed);
   return (
-    <Plain back={t("car.back")} href={to("car", { car: param })} title={t("places.title")}>
+    <Plain back={t("places.back")} href={to("car", { car: param })} title={t("places.title")}>
       <p class="remark">{t("places.says")}</p>
       <div class="acts">
         <Tool words={t("places.add")} onPress={() => setOver("add")} />

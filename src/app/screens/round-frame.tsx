@@ -19,10 +19,10 @@ export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: Rou
   const side = on.tree.sideOf(at.place) === "right" ? "right" : "left";
   const inState = view.stops.filter((stop) => stop.state === at.state && stop.place !== "car");
   const shown = inState.length > 0 ? inState : view.stops;
-  const places = placesAtAGlance(on.known, on.tree, shown, on.assessment, at.place, on.who === "buyer");
+  const places = placesAtAGlance(on.known, on.tree, shown, on.assessment, at.place, on.quiet);
   const goTo = (place: string): void => {
-    const stop = shown.find((one) => one.place === place);
-    const first = stop && whereToGoOn(on.known, [stop], on.visit.replies, undefined);
+    const stops = shown.filter((one) => one.place === place);
+    const first = whereToGoOn(on.known, stops, on.visit.replies, undefined);
     if (first) router.swap(to("point", { visit: on.param, ...first }));
   };
   return (

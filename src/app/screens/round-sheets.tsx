@@ -14,6 +14,7 @@ import { pointText } from "../state/standing.js";
 import { restOfPlace, sameElsewhere } from "../state/sweep.js";
 import { note } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
+import { t as media } from "../texts/media.js";
 import { lookingAt, type OnDesk } from "./on-visit.js";
 import { SoundSheet } from "./sound-sheet.js";
 import type { Answering } from "./use-answering.js";
@@ -36,7 +37,7 @@ function CannotSheet({ view, answering, onClose, open }: OverRound & { readonly 
   const choices = NON_ANSWERS.map((id) => ({
     id,
     words: t(`non-answer.${id}`),
-    ...(id === "not-fitted" ? { says: t("non-answer.not-fitted.says") } : {}),
+    ...(id === "not-fitted" ? { says: media("non-answer.not-fitted.says") } : {}),
     ...(WANTS_REASON.has(id) ? { reasons } : {}),
   }));
   // What is meant most often stands open at the top.
@@ -46,7 +47,7 @@ function CannotSheet({ view, answering, onClose, open }: OverRound & { readonly 
       <NonAnswers
         label={t("round.cannot.title")}
         choices={order}
-        reasonLabel={t("reason.label")}
+        reasonLabel={media("reason.label")}
         start="not-reached"
         {...(stands
           ? { chosen: { nonAnswer: stands.nonAnswer, ...(stands.reason ? { reason: stands.reason } : {}) } }

@@ -1,6 +1,6 @@
 /** Round the car: one open point in the light, the plan above it, what lies folded below, the thumb zone. */
 import { useEffect, useState } from "preact/hooks";
-import { EmptyState, Notice } from "../parts/notice.js";
+import { Notice } from "../parts/notice.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { gateBefore } from "../state/gates.js";
@@ -8,9 +8,10 @@ import { roundView } from "../state/round-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type PointAt, pointText } from "../state/standing.js";
 import { stopsOf, whereToGoOn } from "../state/stops.js";
+import { isViewing } from "../state/way.js";
 import { recallPoint, refreshPoint, rememberPoint } from "../state/where-one-was.js";
 import { t } from "../texts/round.js";
-import { SpokenTitle, Top } from "./frame.js";
+import { Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { lookingAt, type OnDesk, OnVisit } from "./on-visit.js";
 import { FoldedPoints } from "./round-folded.js";
@@ -24,6 +25,9 @@ const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.R
 const StopClock = lazy(() => import("./stop-clock.js").then((file) => file.StopClockBand), Nothing);
 const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
 
+const NotAsked = lazy(() => import("./not-asked.js").then((file) => file.NotAsked));
+const Viewing = lazy(() => import("./viewing.js").then((file) => file.Viewing), Nothing);
+
 function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   const { remembered, store } = useApp();
   const [over, setOver] = useState<RoundOver>();
@@ -36,9 +40,10 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
   if (!view) return <NotAsked on={on} />;
   const carState = on.known.states.get(at.state);
   const gate = carState && gateBefore(on.assessment, on.visit.notes, carState, at.point);
+  const viewed = isViewing(on.visit);
   return (
     <>
-      <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
+      <Top back={t("round.back")} href={to("visit", { visit: on.param })} middle={viewed && <Viewing on={on} />} />
       <main>
         <Title
           title={view.place}
@@ -55,27 +60,11 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         ) : (
           <OpenPointPool on={on} view={view} answering={answering} open={setOver} />
         )}
+        {viewed && <Viewing on={on} below />}
         <FoldedPoints on={on} view={view} open={setOver} />
       </main>
       <Thumbs on={on} view={view} isGated={gate !== undefined} last={answering.last} open={setOver} />
       {over && <RoundSheets on={on} view={view} answering={answering} over={over} onClose={() => setOver(undefined)} />}
-    </>
-  );
-}
-
-/** The point of this address is not asked in this visit (any more). */
-function NotAsked({ on }: { readonly on: OnDesk }) {
-  return (
-    <>
-      <Top back={t("round.back")} href={to("visit", { visit: on.param })} />
-      <main>
-        <SpokenTitle title={t("round.title")} />
-        <EmptyState
-          title={t("round.nothing")}
-          says={t("round.nothing.says")}
-          action={{ words: t("round.all-places"), href: to("where", { visit: on.param }) }}
-        />
-      </main>
     </>
   );
 }

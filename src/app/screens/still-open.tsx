@@ -9,20 +9,25 @@ import { deskOf } from "../state/desks.js";
 import { faultSecond } from "../state/findings-view.js";
 import { faultSays } from "../state/knowledge.js";
 import { paramOf, to } from "../state/routes.js";
+import { wayOf } from "../state/way.js";
 import { t } from "../texts/index.js";
+import { t as viewing } from "../texts/viewing.js";
 import { WorstCaution } from "./worst-caution.js";
 
 export function StillOpen({ visit }: { readonly visit: string }) {
-  const laid = deskOf(useApp(), visit);
+  const app = useApp();
+  const laid = deskOf(app, visit);
   const opened = laid.visit.value;
   const [known, assessment] = [laid.known.value, laid.assessment.value];
   const state = opened.is === "open" ? opened.state : undefined;
   const complaints = openComplaints(state);
-  const faults = worstFirst(openFaults(assessment));
+  // Of a viewing still going on, with the seller beside it, the car's page tells nothing either.
+  const covered = state !== undefined && !state.closed && wayOf(app.remembered, state).quiet;
+  const faults = covered ? [] : worstFirst(openFaults(assessment));
   const who = state?.opened?.value.who ?? "technician";
   return (
     <>
-      {known && state && assessment && (
+      {known && state && assessment && !covered && (
         <WorstCaution known={known} due={assessment.cautions} told={state.told} visit={paramOf(visit)} />
       )}
       <Band heading={t("car.open")}>
@@ -45,7 +50,10 @@ export function StillOpen({ visit }: { readonly visit: string }) {
               href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
             />
           ))}
-        {complaints.length === 0 && faults.length === 0 && assessment && <p class="remark">{t("car.open.none")}</p>}
+        {covered && <ListRow title={viewing("viewing.covered")} href={to("findings", { visit: paramOf(visit) })} />}
+        {complaints.length === 0 && faults.length === 0 && assessment && !covered && (
+          <p class="remark">{t("car.open.none")}</p>
+        )}
       </Band>
     </>
   );

@@ -106,8 +106,11 @@ export function useReading(on: OnDesk, params: ParamsOf<"reading">, field: Readi
   const entry = readEntry(field, entering);
   const judged = judgedAt(on, params);
   const last = lastReading(field, on.desk.earlier.value, keyText(keyOf(params, params.field)), unit);
-  const scale = readingScale(field, entering, value, judged, last);
-  const verdict = scale.limitsShown ? verdictOf(field, judged, entering) : undefined;
+  const told = readingScale(field, entering, value, judged, last);
+  const said = told.limitsShown ? verdictOf(field, judged, entering) : undefined;
+  // On a quiet screen what was measured stands there, not what it is measured against: but for measuring again.
+  const scale = on.quiet ? { ...told, edges: [], limitsShown: false } : told;
+  const verdict = on.quiet && said?.tooClose !== true ? undefined : said;
   const closed = on.visit.closed !== undefined;
   const isClose = verdict?.tooClose === true;
   useEffect(() => {

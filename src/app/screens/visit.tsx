@@ -14,14 +14,18 @@ import { unsortedCount } from "../state/pictures-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
+import { t as viewing } from "../texts/viewing.js";
 import { AddSheet, useMoreSheets } from "./add-sheet.js";
 import { ComplaintRows } from "./complaint-rows.js";
 import { Sections, Top } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
-type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen";
+const ViewingSheet = lazy(() => import("./viewing-sheet.js").then((file) => file.ViewingSheet), Nothing);
+
+type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen" | "way";
 
 function picturesSay({ visit: { pictures } }: OnDesk): string {
   const unsorted = unsortedCount(pictures);
@@ -65,7 +69,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         )}
         <ListRow
           title={t("visit.cautions")}
-          second={t("visit.cautions.says", { n: on.assessment.cautions.length })}
+          {...(on.quiet ? {} : { second: t("visit.cautions.says", { n: on.assessment.cautions.length }) })}
           href={to("cautions", { visit: on.param })}
         />
         {view.differ > 0 && (
@@ -75,6 +79,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
             href={to("differ", { visit: on.param })}
           />
         )}
+        {!view.closed && <ListRow title={viewing("viewing.title")} onPress={() => open("way")} />}
         <ListRow title={t("visit.pictures")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
         {!view.closed && <ListRow title={t("visit.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
         <ListRow
@@ -146,6 +151,7 @@ function VisitBody({ on }: { readonly on: OnDesk }) {
       <AddSheet on={on} sheets={useMoreSheets(on)} open={over === "sheet"} onClose={close} />
       <OdometerSheet on={on} open={over === "odometer"} onClose={close} />
       <CloseSheet on={on} open={over === "close"} onClose={close} />
+      {over === "way" && <ViewingSheet on={on} onClose={close} />}
       <ReopenSheet on={on} open={over === "reopen"} onClose={close} />
     </>
   );

@@ -54,9 +54,24 @@ function StateBand({
 /** The complaint may suggest every corner; the first few say what it is about. */
 const MOST_LIKELY = 6;
 
+/** Each place of a car state once and in walking order, in whatever order the points are asked. */
+function wayRound({ known, tree }: OnDesk, stops: readonly Stop[]): readonly Stop[] {
+  const byPlace = new Map<string, Stop>();
+  for (const stop of stops) {
+    const key = `${stop.state} ${stop.place}`;
+    const there = byPlace.get(key);
+    const asked = [...(there?.asked ?? []), ...stop.asked];
+    byPlace.set(key, { ...stop, asked, done: (there?.done ?? 0) + stop.done });
+  }
+  const rank = (state: string): number => known.states.get(state)?.order ?? known.states.size;
+  return [...byPlace.values()].sort(
+    (a, b) => rank(a.state) - rank(b.state) || tree.order(a.place) - tree.order(b.place),
+  );
+}
+
 function WhereBody({ on }: { readonly on: OnDesk }) {
   const { remembered } = useApp();
-  const stops = stopsOf(on.known, on.who, on.assessment, on.visit.replies);
+  const stops = wayRound(on, stopsOf(on.known, on.who, on.assessment, on.visit.replies));
   const likely = on.assessment.suggested.slice(0, MOST_LIKELY);
   const states = [...new Set(stops.map((stop) => stop.state))];
   const at = recallPoint(remembered, on.stream, on.visit.replies);

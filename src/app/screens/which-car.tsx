@@ -3,7 +3,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
 import type { CarsView } from "../state/cars-view.js";
 import { paramOf, to } from "../state/routes.js";
-import { t } from "../texts/first.js";
+import { t } from "../texts/index.js";
 
 export function WhichCar({ view, onClose }: { readonly view: CarsView; readonly onClose: () => void }) {
   return (

@@ -8,6 +8,7 @@ import { carTitle } from "../state/car-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { type JobLine, jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/index.js";
+import { Covered } from "./covered.js";
 import { Sections, Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { WorstCaution } from "./worst-caution.js";
@@ -58,5 +59,11 @@ function WorkBody({ on }: { readonly on: OnDesk }) {
 }
 
 export const Work = ({ params }: { readonly params: ParamsOf<"work"> }) => (
-  <OnVisit param={params.visit}>{(on) => <WorkBody on={on} />}</OnVisit>
+  <OnVisit param={params.visit}>
+    {(on) => (
+      <Covered on={on} title={t("work.title")} section="work">
+        <WorkBody on={on} />
+      </Covered>
+    )}
+  </OnVisit>
 );

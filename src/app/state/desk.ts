@@ -7,10 +7,17 @@ import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { Engine, Session } from "../../core/assess/index.js";
 import type { Reason } from "../../core/plan/index.js";
 import { type CarState, lookedOn, placesOf, type Store, type VisitState } from "../../core/record/index.js";
-import { type BuiltSheet, buildPlaces, type Complaints, type PlaceTree } from "../../core/sheet/run.js";
+import {
+  type BuiltCommon,
+  type BuiltSheet,
+  buildPlaces,
+  type Complaints,
+  type PlaceTree,
+} from "../../core/sheet/run.js";
 import { type Problem, problem } from "../../core/terms/index.js";
 import type { Journal, Opened } from "./journal.js";
 import { type Knowledge, knowledgeOf, withPlaceNames } from "./knowledge.js";
+import type { TextShelf } from "./settings.js";
 import {
   type Compiler,
   commonTextsOf,
@@ -31,11 +38,12 @@ export interface Laid {
 }
 
 /** The same linked, ready to be judged by. */
-interface Linked {
+export interface Linked {
   readonly laid: Laid;
   /** There once the visit has a complaint: they put points first. */
   readonly complaints: Complaints | undefined;
   readonly core: Judging;
+  readonly common: BuiltCommon;
   readonly sheets: readonly BuiltSheet[];
   readonly engine: Engine;
 }
@@ -70,12 +78,13 @@ export interface DeskNeeds {
   readonly shelf: Shelf;
   readonly compiler: Compiler;
   readonly judging: () => Promise<Judging>;
+  readonly remembered: TextShelf;
 }
 
 const mistake = (error: unknown): Problem => problem("app.mistake", {}, { says: String(error) });
 
 /** Lays a visit out. Never thrown away while the app runs: two cars may be open at once. */
-export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, stream: string): Desk {
+export function layOut({ journal, store, shelf, compiler, judging, remembered }: DeskNeeds, stream: string): Desk {
   const visit = journal.visit(stream);
   const kept = journal.keptVisit(stream);
   const keptState = computed(() => (kept.value.is === "open" ? kept.value.state : undefined));
@@ -137,7 +146,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     // Another set was laid out meanwhile, or the visit's first complaint was kept: that linking says more.
     if (laid.peek() !== set || complained.peek() !== isSaid) return;
     trouble.value = planned.ok ? unheard : planned.problems[0];
-    if (planned.ok && engine) linked.value = { laid: set, core, complaints, sheets: planned.value.sheets, engine };
+    if (planned.ok && engine) linked.value = { laid: set, core, complaints, ...planned.value, engine };
   }
 
   const earlier = earlierVisits(journal, stream, keptState, carStream);
@@ -165,7 +174,7 @@ export function layOut({ journal, store, shelf, compiler, judging }: DeskNeeds, 
     const input = core.toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
     if (!input.ok) return;
     session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
-    assessment.value = core.withHand(session.assessment, state);
+    assessment.value = core.inOrder(core.withHand(session.assessment, state), state, set, remembered);
   });
 
   const jobs = computed(() => {

@@ -1,7 +1,6 @@
 /** What a visit's judgement leaves at a glance for the car list: how far it is, the worst caution, where to go on. */
 import { effect } from "@preact/signals";
 import type { Assessment } from "../../core/assess/contract.js";
-import type { VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { t } from "../texts/round.js";
 import type { Desk } from "./desk.js";
@@ -11,6 +10,7 @@ import { capital, type Knowledge, placeName } from "./knowledge.js";
 import type { TextShelf } from "./settings.js";
 import type { PointAt } from "./standing.js";
 import { type Stop, stopAt, stopsOf } from "./stops.js";
+import { wayOf } from "./way.js";
 import { recallPoint } from "./where-one-was.js";
 
 /** Every caution's rank among those of its signal word: the order the shared files list them in. */
@@ -28,12 +28,12 @@ function glanceOf(
   known: Knowledge,
   tree: PlaceTree,
   stops: readonly Stop[],
-  visit: VisitState,
   assessment: Assessment,
   spot: PointAt | undefined,
+  quiet: boolean,
 ): Glance {
   const stop = spot && stopAt(stops, spot);
-  const caution = worstDue(known, assessment.cautions);
+  const caution = quiet ? undefined : worstDue(known, assessment.cautions);
   return {
     done: stops.reduce((sum, one) => sum + one.done, 0),
     all: stops.reduce((sum, one) => sum + one.asked.length, 0),
@@ -46,7 +46,7 @@ function glanceOf(
           }),
         }
       : {}),
-    places: placesAtAGlance(known, tree, stops, assessment, spot?.place, visit.opened?.value.who === "buyer"),
+    places: placesAtAGlance(known, tree, stops, assessment, spot?.place, quiet),
     ...(caution ? { caution } : {}),
   };
 }
@@ -58,11 +58,12 @@ export function followGlance(shelf: TextShelf, desk: Desk): void {
     // A reply kept changes the judgement; one not kept yet is no news.
     const opened = desk.visit.peek();
     if (!known || !tree || !assessment || opened.is !== "open") return;
+    const quiet = opened.state.closed === undefined && wayOf(shelf, opened.state).quiet;
     const stops = stopsOf(known, opened.state.opened?.value.who ?? "technician", assessment, opened.state.replies);
     keepGlance(
       shelf,
       desk.stream,
-      glanceOf(known, tree, stops, opened.state, assessment, recallPoint(shelf, desk.stream, opened.state.replies)),
+      glanceOf(known, tree, stops, assessment, recallPoint(shelf, desk.stream, opened.state.replies), quiet),
     );
   });
 }

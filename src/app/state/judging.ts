@@ -10,6 +10,7 @@ export { link } from "../../core/expr/run.js";
 export { order, whyAbove } from "../../core/plan/index.js";
 export { toAssessInput } from "../../core/record/index.js";
 export { withHand, withOwnWords } from "./by-hand.js";
+export { inOrder } from "./order-by-need.js";
 
 /**
  * Links the sheets of a visit, with the complaints that put points first if they are there. The trade's functions are

@@ -29,6 +29,8 @@ export interface Looking {
   readonly known: Knowledge;
   readonly tree: PlaceTree;
   readonly who: Audience;
+  /** What an earlier reply was taken for is not said. */
+  readonly quiet?: boolean;
   readonly asked: readonly Asked[];
   /** Points the complaint puts first. */
   readonly suggested: Assessment["suggested"];
@@ -251,7 +253,9 @@ export function roundView(looking: Looking, at: PointAt): RoundView | undefined 
     const opened = one.openedBy[0];
     const says =
       replied ??
-      (opened === undefined ? undefined : t("round.opened-by", { why: becauseSays(known, opened, looking.who) }));
+      (opened === undefined || looking.quiet
+        ? undefined
+        : t("round.opened-by", { why: becauseSays(known, opened, looking.who) }));
     return [
       {
         at: one,

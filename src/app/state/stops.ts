@@ -18,19 +18,22 @@ export interface Stop {
 const stopId = (at: { readonly state: string; readonly place: string }): string => `${at.state} ${at.place}`;
 
 /** Whether the car is off the ground in this state. */
-const isLifted = (known: Knowledge, state: string): boolean => known.states.get(state)?.lifted === true;
+const isLifted = (known: Pick<Knowledge, "states">, state: string): boolean => known.states.get(state)?.lifted === true;
 
 /**
  * Whether this person is asked it in this car state. At home and at a viewing the wheels stay on the ground: a point
  * that can also be looked at there is asked there only.
  */
-function isAskedHere(known: Knowledge, who: Audience, one: Asked): boolean {
+export function isAskedHere(known: Pick<Knowledge, "states" | "points">, who: Audience, one: Asked): boolean {
   if (who === "technician" || !isLifted(known, one.state)) return true;
   const states = known.points.get(one.point)?.point.states ?? [];
   return who === "buyer" && states.every((state) => isLifted(known, state));
 }
 
-/** Groups what is asked into stops, keeping its order. A point asked twice (opened from two sides) stands once. */
+/**
+ * Groups what is asked one after the other at one place into stops, keeping its order: in order of value a place has a
+ * stop in each lap. A point asked twice (opened from two sides) stands once.
+ */
 export function stopsOf(
   known: Knowledge,
   who: Audience,
@@ -39,16 +42,16 @@ export function stopsOf(
 ): readonly Stop[] {
   const likely = new Map(suggested.map((one, rank) => [`${one.place} ${one.point}`, rank]));
   const rankOf = (one: Asked): number => likely.get(`${one.place} ${one.point}`) ?? likely.size;
-  const groups = new Map<string, Asked[]>();
+  const groups: Asked[][] = [];
   const seen = new Set<string>();
   for (const one of asked) {
     if (seen.has(pointText(one)) || !isAskedHere(known, who, one)) continue;
     seen.add(pointText(one));
-    const group = groups.get(stopId(one));
-    if (group) group.push(one);
-    else groups.set(stopId(one), [one]);
+    const group = groups.at(-1);
+    if (group?.[0] && stopId(group[0]) === stopId(one)) group.push(one);
+    else groups.push([one]);
   }
-  return [...groups.values()].map((group) => {
+  return groups.map((group) => {
     const [first] = group as [Asked, ...Asked[]];
     return {
       state: first.state,
@@ -73,11 +76,10 @@ export function isDone(known: Knowledge, replies: VisitState["replies"], at: Poi
 
 const pointOf = (one: Asked): PointAt => ({ state: one.state, place: one.place, point: one.point });
 
-/** The stop a point lies in. */
-export const stopAt = (
-  stops: readonly Stop[],
-  at: { readonly state: string; readonly place: string },
-): Stop | undefined => stops.find((stop) => stopId(stop) === stopId(at));
+/** The stop a point lies in; of one not asked, the first of its place. */
+export const stopAt = (stops: readonly Stop[], at: PointAt): Stop | undefined =>
+  stops.find(({ asked }) => asked.some((one) => pointText(one) === pointText(at))) ??
+  stops.find((stop) => stopId(stop) === stopId(at));
 
 /** Where a round begins or goes on: the remembered point while it is still asked, else the first point not yet answered. */
 export function whereToGoOn(

@@ -1,6 +1,7 @@
 /** What a person can do in a visit beside replying (reply-acts.ts), each as one act of the journal. Judges nothing. */
 import {
   type Bodies,
+  draftClock,
   draftClose,
   draftComplaint,
   draftFinding,
@@ -17,6 +18,7 @@ import {
   type FreeFinding,
   type IdText,
   type KeptBytes,
+  type LookingTime,
   type Odometer,
   type Step,
 } from "../../core/record/index.js";
@@ -114,6 +116,10 @@ export const complaint = (journal: Journal, stream: string, text: string, known?
   act(journal, stream, "an-entry", (one, visit) => [
     draftComplaint(one, visit, { text, ...(known === undefined ? {} : { complaint: known }) }),
   ]);
+
+/** Sets the time for looking, stops it or lets it go on; null takes it away. */
+export const lookingTime = (journal: Journal, stream: string, time: LookingTime | null): Promise<boolean> =>
+  act(journal, stream, "an-entry", (one, visit) => [draftClock(one, visit, time)]);
 
 /** Freezes one more sheet in a visit under way, with its blob. */
 export async function addSheet(

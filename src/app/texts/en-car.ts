@@ -3,6 +3,9 @@
  * Apart only so that no other screen fetches them.
  */
 export const enCar = {
+  "places.off": "off",
+  "places.on": "on",
+  "places.back": "Car",
   "places.title": "Places on this car",
   "places.says": "Left and right as seen from the driver's seat, facing forward.",
   "places.gone": "not on this car",

@@ -3,6 +3,10 @@
  * need wait for words it does not show.
  */
 export const enMedia = {
+  "reason.label": "Why?",
+  "non-answer.not-fitted.says": "This car has none here. It leaves the count.",
+  "photo.original": "Kept as it came: this phone can't open it.",
+  "photo.alt": "Picture of {point}, {place}",
   "photo.title": "Picture",
   "photo.view": "Picture",
   "photo.remove": "Take the picture back",

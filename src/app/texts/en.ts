@@ -11,6 +11,19 @@ export const en = {
   ...enRound,
   ...enReading,
 
+  "car.open": "Still open",
+  "car.open.none": "Nothing noted as open",
+  "round.pictures": "{n} {n|one=picture|other=pictures}",
+  "differ.nameless": "someone",
+
+  "app.remove": "Remove",
+  "app.not-opened": "It could not be opened",
+  "cars.which": "A visit to which car?",
+
+  "app.keep": "Keep",
+  "car.back": "Car",
+  "app.on": "on",
+  "app.off": "off",
   "facts.title": "Build data",
   "facts.says": "What the rules ask about this car. Not known is a good answer until you know.",
   "facts.unknown": "Not known",

@@ -6,6 +6,7 @@ import { enFirst } from "./en-first.js";
 import { enMedia } from "./en-media.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
+import { enViewing } from "./en-viewing.js";
 import { enWorking } from "./en-working.js";
 import { decimalComma, figure, rounded } from "./figures.js";
 import { fill } from "./fill.js";
@@ -45,11 +46,12 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enReading),
     Object.keys(enMedia),
     Object.keys(enCar),
+    Object.keys(enViewing),
     Object.keys(enWorking),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
-  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar, ...enWorking })) {
+  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar, ...enWorking, ...enViewing })) {
     expect(text.trim(), key).not.toBe("");
     expect(text.replace(/\{[a-z]+(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
   }

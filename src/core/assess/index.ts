@@ -8,5 +8,7 @@ export { tellProblem } from "./messages.js";
 export { addOffList } from "./off-list.js";
 export { applyRegrades } from "./regrade.js";
 export { assess, reassess, type Session, start, worldOf } from "./session.js";
+export { type ValueOrder, valueOrder } from "./value-order.js";
 export { ENGINE_VERSION } from "./version.js";
 export { readVisitFile, type VisitFile } from "./visit-file.js";
+export { WALK_AWAY, type Worth, worthOf } from "./worth.js";

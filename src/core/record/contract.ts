@@ -97,6 +97,8 @@ export interface HouseGauge {
 export interface LookingTime {
   readonly from: string;
   readonly minutes: number;
+  /** Set while it stands still, from when on; version 1 has none. */
+  readonly stopped?: string;
 }
 
 /** Something seen that no point asks for, in one's own words and graded by who saw it. */

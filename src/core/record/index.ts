@@ -16,6 +16,7 @@ export { JOURNAL_FORMAT, lineOf, readJournal, writeJournal } from "./journal.js"
 export { replySlot } from "./kinds.js";
 export { FOLD_VERSION } from "./ledger.js";
 export { figureOf, limitsOf, lookedOn, placesOf } from "./looked.js";
+export { goneOn, lookingTimeOf, type TimeLeft, timeLeft, USUAL_MINUTES } from "./looking-time.js";
 export * from "./memory-store.js";
 export { type Merged, merge } from "./merge.js";
 export { placesOnceAdded } from "./places-once.js";

@@ -107,6 +107,9 @@ const gaugeFits: Check = (body, path) => {
   return body["id"] === own ? undefined : { path: `${path}.id`, expected: String(own) };
 };
 
+const clock = (more?: Parameters<typeof fields>[1]): Check =>
+  fields({ clock: orNull(fields({ from: dateTime, minutes: count }, more)), replaces });
+
 interface KindOf<K extends Kind> {
   readonly v: number;
   readonly streams: readonly StreamKind[];
@@ -223,9 +226,10 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     slots: (b) => [`finding|${b.finding}`],
   },
   "visit.clock": {
-    v: 1,
+    v: 2,
     streams: VISIT,
-    check: fields({ clock: orNull(fields({ from: dateTime, minutes: count })), replaces }),
+    check: clock({ stopped: dateTime }),
+    older: [clock()],
     slots: () => ["clock|"],
   },
   "caution.told": { v: 1, streams: VISIT, check: fields({ caution: name }), slots: () => ["told|"] },

@@ -26,10 +26,10 @@ function joined(ticks: readonly TickLook[]): readonly TickLook[] {
   return groups;
 }
 
-/** The graduations as a drawing, at most 125 units wide and 18 high. */
-export function ticksDrawing(ticks: readonly TickLook[]): Drawing {
+/** The graduations as a drawing, 18 units high and no wider than the run of the ruler, at most 125 where none is given. */
+export function ticksDrawing(ticks: readonly TickLook[], run = RUN): Drawing {
   const strokes = joined(ticks);
-  const gap = strokes.length < 2 ? 0 : Math.min(WIDEST, RUN / (strokes.length - 1));
+  const gap = strokes.length < 2 ? 0 : Math.min(WIDEST, run / (strokes.length - 1));
   return {
     width: 3 + gap * Math.max(0, strokes.length - 1),
     height: HEIGHT,

@@ -1,0 +1,119 @@
+/**
+ * Laws of the order of value, over the real sheets and the rules in them: nothing that can decide a danger waits for
+ * what can only advise, what the time is not enough for is last and counted, nothing asked is lost.
+ */
+import fc from "fast-check";
+import { beforeAll, expect, test } from "vitest";
+import { type Checklists, loadChecklists } from "../../src/build/load-checklists.js";
+import {
+  type Asked,
+  assess,
+  prepare,
+  valueOrder,
+  WALK_AWAY,
+  type Worth,
+  worthOf,
+} from "../../src/core/assess/index.js";
+import { visit } from "../support/small-car.js";
+
+let lists: Checklists;
+let worths: ReadonlyMap<string, Worth>;
+let asked: readonly Asked[];
+
+beforeAll(async () => {
+  const { result } = await loadChecklists("checklists");
+  if (!result.ok) throw new Error("the sheets do not load");
+  lists = result.value;
+  const built = lists.sheets.map((one) => one.built);
+  const engine = prepare(lists.common, built);
+  worths = worthOf(engine, lists.common, built);
+  const ids = built.map(({ sheet }) => sheet.id);
+  asked = assess(engine, visit([], { who: "buyer", sheets: ids })).asked;
+}, 60_000);
+
+const gravest = (one: Asked): number =>
+  Math.max(...[one.point, ...one.with].map((point) => worths.get(point)?.decides ?? 0));
+const seconds = fc.oneof(fc.constant(Number.POSITIVE_INFINITY), fc.integer({ min: 0, max: 4 * 3600 }));
+/** Any part of what a buyer is asked, in walking order, as different cars and sheets leave it. */
+const someAsked = fc.func(fc.boolean()).map((keep) => asked.filter((one) => keep(one.point, one.place)));
+
+test("[VO1] a point is worth the worst grade a rule over it can give, also through a value worked out from it", () => {
+  expect(worths.get("brk.pedal-hold")).toMatchObject({ decides: 4, alone: 4 });
+  expect(worths.get("susp.past")).toMatchObject({ decides: 0, work: 0 });
+  // Disc heat decides nothing by itself: a formula compares it.
+  expect(worths.get("brk.temp")?.decides).toBeGreaterThanOrEqual(WALK_AWAY);
+});
+
+test("[VO2] work counts with what must be apart for it, so a hub costs more than its own minutes", () => {
+  const hub = lists.sheets.flatMap(({ built }) => built.sheet.jobs).find(({ id }) => id === "job.whl.bearing");
+  expect(worths.get("whl.spin")?.work).toBeGreaterThan(hub?.minutes[1] ?? Number.POSITIVE_INFINITY);
+});
+
+test("[VO3] what can decide a danger is never asked after what can only advise, in one car state", () => {
+  fc.assert(
+    fc.property(someAsked, seconds, (some, time) => {
+      const advised = new Set<string>();
+      for (const one of valueOrder(some, worths, time).asked) {
+        if (gravest(one) <= 1) advised.add(one.state);
+        else if (gravest(one) === 4) expect(advised.has(one.state), `${one.point} ${one.place}`).toBe(false);
+      }
+    }),
+  );
+});
+
+test("[VO4] nothing asked is lost and nothing is asked twice", () => {
+  fc.assert(
+    fc.property(someAsked, seconds, (some, time) => {
+      expect(new Set(valueOrder(some, worths, time).asked)).toEqual(new Set(some));
+      expect(valueOrder(some, worths, time).asked).toHaveLength(some.length);
+    }),
+  );
+});
+
+test("[VO5] what the time is not enough for is last and counted; with more time no more is left out", () => {
+  fc.assert(
+    fc.property(someAsked, fc.integer({ min: 0, max: 7200 }), (some, time) => {
+      const short = valueOrder(some, worths, time);
+      const tail = short.asked.slice(some.length - short.beyond);
+      for (const one of short.asked.slice(0, some.length - short.beyond))
+        if (tail.some((left) => left.state === one.state && gravest(left) > gravest(one)))
+          throw new Error(`${one.point} went before something graver`);
+      expect(valueOrder(some, worths).beyond).toBe(0);
+    }),
+  );
+  expect(valueOrder(asked, worths, 0).beyond).toBe(asked.length);
+  expect(valueOrder(asked, worths, 40 * 60).beyond).toBeGreaterThan(0);
+});
+
+test("[VO5] what needs a lift takes no time from what is looked at on the ground", () => {
+  const lifted = new Set(lists.common.common.states.filter((one) => one.lifted).map(({ id }) => id));
+  const isLifted = (state: string): boolean => lifted.has(state);
+  const onGround = asked.filter(({ state }) => !isLifted(state));
+  expect(onGround.length).toBeLessThan(asked.length);
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 7200 }), (time) => {
+      const fits = (some: readonly Asked[]) => {
+        const order = valueOrder(some, worths, time, isLifted);
+        return order.asked.slice(0, some.length - order.beyond).filter(({ state }) => !isLifted(state));
+      };
+      expect(fits(asked)).toEqual(fits(onGround));
+    }),
+  );
+});
+
+test("[VO6] within one lap a place is visited once, and no car state more than twice: before and after the time", () => {
+  fc.assert(
+    fc.property(someAsked, seconds, (some, time) => {
+      const order = valueOrder(some, worths, time);
+      const cut = some.length - order.beyond;
+      for (const part of [order.asked.slice(0, cut), order.asked.slice(cut)]) {
+        const runs = part.filter((one, at) => at === 0 || part[at - 1]?.state !== one.state).map(({ state }) => state);
+        expect(new Set(runs).size).toBe(runs.length);
+        const stops = part
+          .map((one) => `${one.state} ${one.place} ${gravest(one) >= WALK_AWAY}`)
+          .filter((stop, at, all) => at === 0 || all[at - 1] !== stop);
+        expect(new Set(stops).size).toBe(stops.length);
+      }
+    }),
+  );
+});

@@ -14,6 +14,9 @@ import { t } from "../texts/index.js";
 import { t as viewing } from "../texts/viewing.js";
 import { WorstCaution } from "./worst-caution.js";
 
+/** Findings shown here, the worst; their own screen has them all. */
+const SHOWN = 5;
+
 export function StillOpen({ visit }: { readonly visit: string }) {
   const app = useApp();
   const laid = deskOf(app, visit);
@@ -41,15 +44,24 @@ export function StillOpen({ visit }: { readonly visit: string }) {
           />
         ))}
         {known &&
-          faults.map((fault) => (
-            <ListRow
-              key={`${fault.fault}@${fault.place}`}
-              lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
-              title={faultSays(known, fault.fault, fault.rules, who).says}
-              second={faultSecond({ known }, fault)}
-              href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
-            />
-          ))}
+          faults
+            .slice(0, SHOWN)
+            .map((fault) => (
+              <ListRow
+                key={`${fault.fault}@${fault.place}`}
+                lead={<GradeMark mark={fault.grade} label={t(`mark.${fault.grade}`)} />}
+                title={faultSays(known, fault.fault, fault.rules, who).says}
+                second={faultSecond({ known }, fault)}
+                href={to("finding", { visit: paramOf(visit), fault: fault.fault, place: fault.place })}
+              />
+            ))}
+        {faults.length > SHOWN && (
+          <ListRow
+            lead={null}
+            title={t("car.open.more", { n: faults.length })}
+            href={to("findings", { visit: paramOf(visit) })}
+          />
+        )}
         {covered && <ListRow title={viewing("viewing.covered")} href={to("findings", { visit: paramOf(visit) })} />}
         {complaints.length === 0 && faults.length === 0 && assessment && !covered && (
           <p class="remark">{t("car.open.none")}</p>

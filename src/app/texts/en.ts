@@ -12,6 +12,7 @@ export const en = {
   ...enReading,
 
   "car.open": "Still open",
+  "car.open.more": "All {n} findings",
   "car.open.none": "Nothing noted as open",
   "round.pictures": "{n} {n|one=picture|other=pictures}",
   "differ.nameless": "someone",

@@ -6,7 +6,7 @@ import { ReadingScale } from "../parts/reading-scale.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { capital, fieldName, placeName, replyWord } from "../state/knowledge.js";
-import { readingRound } from "../state/reading-round.js";
+import { entryOf, readingRound } from "../state/reading-round.js";
 import { type ReadingField, readingList, setUpIn } from "../state/reading-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { figure, t } from "../texts/reading.js";
@@ -82,7 +82,8 @@ function ReadingBody({ on, params, field }: ReadingBodyProps) {
   const name = known ? fieldName(known.text, params.field) : params.point;
   const { visit, state: carState, place, point } = params;
   const [typing, setTyping] = useState(false);
-  const back = to("point", { visit, state: carState, place, point });
+  // A point asked in another's entry has no page of its own to go back to.
+  const back = to("point", { visit, ...entryOf(on.assessment.asked, { state: carState, place, point }) });
   const count = Math.min((state.value?.values.length ?? 0) + 1, state.shots);
   const round = readingRound(lookingAt(on), { at: { state: carState, place, point }, field: params.field });
   const next = round?.next;

@@ -4,7 +4,7 @@ import type { Asked } from "../../core/assess/contract.js";
 import type { Point } from "../../core/sheet/run.js";
 import { keyText, type ReplyValue } from "../../core/terms/index.js";
 import type { Knowledge } from "./knowledge.js";
-import { readingRound } from "./reading-round.js";
+import { entryOf, readingRound } from "./reading-round.js";
 import type { Looking } from "./round-view.js";
 import { keyOf, type PointAt } from "./standing.js";
 
@@ -84,4 +84,15 @@ test("a wheel that could not be reached is left out; a reading asked once has no
   expect(readingRound(looking([[at("hub.heat", "FR"), seized]]), spot("disc.heat", "FL"))).toMatchObject({ all: 3 });
   const look = looking([], []);
   expect(readingRound({ ...look, asked: look.asked.slice(0, 1) }, spot("hub.heat", "FL"))).toBeUndefined();
+});
+
+test("after the disc, asked with the hub, one goes back to the hub's entry at that wheel; the hub itself stays", () => {
+  const { asked: all } = looking([]);
+  expect(entryOf(all, at("disc.heat", "FR"))).toEqual(at("hub.heat", "FR"));
+  expect(entryOf(all, at("hub.heat", "FL"))).toEqual(at("hub.heat", "FL"));
+  // Asked nowhere, or in another car state: it stands for itself.
+  expect(entryOf(all, { ...at("disc.heat", "FR"), state: "w5-hot" })).toEqual({
+    ...at("disc.heat", "FR"),
+    state: "w5-hot",
+  });
 });

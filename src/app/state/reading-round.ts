@@ -18,6 +18,13 @@ export interface ReadingRound {
   readonly all: number;
 }
 
+/** The point in whose entry this one is asked here: itself where it is asked alone, or not asked. */
+export const entryOf = (asked: Looking["asked"], { state, place, point }: PointAt): PointAt => ({
+  state,
+  place,
+  point: asked.find((one) => one.state === state && one.place === place && one.with.includes(point))?.point ?? point,
+});
+
 /** All readings of one entry, place by place: those of the point itself and of the points answered together with it. */
 function spotsOf(looking: Looking, at: PointAt): readonly ReadingSpot[] {
   const { known, who, visit } = looking;

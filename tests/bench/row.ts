@@ -6,7 +6,7 @@
 /** One line: the same work done by each contender, lower is better. */
 export interface BenchRow {
   readonly what: string;
-  readonly unit: "ns" | "µs" | "ms" | "B";
+  readonly unit: "ns" | "µs" | "ms" | "s" | "min" | "B" | "";
   /** Contender (ours first) → figure. */
   readonly figures: Readonly<Record<string, number>>;
   /** The figure to reach and where it is written, in words. */

@@ -19,6 +19,8 @@ export interface VisitWishes {
   readonly name?: string;
   /** Title of the one sheet wanted; the wheel bearings where nothing is said. */
   readonly onlySheet?: string;
+  /** Titles of the sheets wanted, instead of one. */
+  readonly sheets?: readonly string[];
 }
 
 /** The sheet a walk is about when it names none. */
@@ -88,16 +90,19 @@ export class Walker {
     if (wishes.name) await this.page.getByLabel(t("new-visit.your-name")).fill(wishes.name);
     if (wishes.odometer) await this.page.getByLabel(t("new-visit.odometer"), { exact: true }).fill(wishes.odometer);
     if (wishes.complaint) await this.page.getByLabel(t("new-visit.complaint")).fill(wishes.complaint);
-    await this.leaveAllBut(wishes.onlySheet ?? WHEEL_BEARINGS);
+    await this.leaveAllBut(wishes.sheets ?? [wishes.onlySheet ?? WHEEL_BEARINGS]);
     await this.press(t("new-visit.open"));
     await expect(this.page).toHaveURL(/#\/visit\//);
   }
 
-  /** Chooses off every sheet of the form but the one of this title. */
-  private async leaveAllBut(title: string): Promise<void> {
+  /** Chooses off every sheet of the form but those of these titles. */
+  private async leaveAllBut(titles: readonly string[]): Promise<void> {
     const sheets = this.page.getByRole("group", { name: t("new-visit.sheets") }).getByRole("checkbox");
-    await expect(sheets.filter({ hasText: title })).toBeChecked();
-    for (const other of await sheets.filter({ hasNotText: title }).all()) await other.click();
+    for (const title of titles) await expect(sheets.filter({ hasText: title })).toBeChecked();
+    for (const sheet of await sheets.all()) {
+      const words = (await sheet.textContent()) ?? "";
+      if (!titles.some((title) => words.includes(title))) await sheet.click();
+    }
   }
 
   /** The visit's id, out of the address. */

@@ -6,9 +6,9 @@ import type { Asked } from "./contract.js";
 import { WALK_AWAY, type Worth } from "./worth.js";
 
 /** Seconds, estimated by ourselves: going to another place, opening or closing what a car state wants, a drive. */
-const WAY = { place: 15, state: 60, drive: 600 };
+export const WAY = { place: 15, state: 60, drive: 600 };
 /** The car state in which the car is driven (AS38 names it too). */
-const ROAD = "w4-road";
+export const ROAD = "w4-road";
 
 export interface ValueOrder {
   readonly asked: readonly Asked[];

@@ -197,10 +197,6 @@ export class RoundWalk {
 
   private async answer(seen: Seen, open: ReturnType<RoundWalk["openFields"]>): Promise<void> {
     const { hand, page } = this;
-    const times = (this.meetings.get(seen.hash) ?? 0) + 1;
-    this.meetings.set(seen.hash, times);
-    if (times > MOST_MEETINGS) throw new Error(`stuck at ${seen.hash}: its replies do not complete it`);
-    if (times === 2) this.clumsy.push(`came back to ${seen.hash.split("/round/")[1]}`);
     this.cover(
       seen.hash,
       open.map(({ met }) => met.point),
@@ -211,6 +207,10 @@ export class RoundWalk {
       await this.sweepPlace();
       return;
     }
+    const times = (this.meetings.get(seen.hash) ?? 0) + 1;
+    this.meetings.set(seen.hash, times);
+    if (times > MOST_MEETINGS) throw new Error(`stuck at ${seen.hash}: its replies do not complete it`);
+    if (times === 2) this.clumsy.push(`came back to ${seen.hash.split("/round/")[1]}`);
     for (const { index, seen: field, met } of open) {
       const box = page.locator("main .point-field").nth(index);
       if (field.kind === "reading") return this.read(met, index);

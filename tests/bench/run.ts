@@ -11,13 +11,15 @@ const folder = fileURLToPath(new URL(".", import.meta.url));
 const wanted = process.argv.slice(2);
 
 const shown = (value: number): string =>
-  value >= 100 ? value.toFixed(0) : value >= 1 ? value.toFixed(2) : value.toPrecision(2);
+  Number.isInteger(value) || value >= 100 ? value.toFixed(0) : value >= 1 ? value.toFixed(2) : value.toPrecision(2);
 
 function tell(row: BenchRow): void {
   const [ours] = Object.values(row.figures);
+  // Counts and parts of a whole are no contenders.
+  const isCompared = row.unit !== "" && row.unit !== "min";
   console.log(`\n${row.what}`);
   for (const [name, value] of Object.entries(row.figures)) {
-    const beside = ours !== undefined && value !== ours ? `   ${shown(value / ours)} × the first` : "";
+    const beside = isCompared && ours !== undefined && value !== ours ? `   ${shown(value / ours)} × the first` : "";
     console.log(`  ${name.padEnd(44)} ${shown(value).padStart(10)} ${row.unit}${beside}`);
   }
   if (row.goal) console.log(`  goal: ${row.goal}`);

@@ -97,6 +97,7 @@ export class RoundWalk {
   private waySeconds = 0;
   private swept = 0;
   private same = 0;
+  private isLate = false;
   private stood: { readonly state: string; readonly place: string } | undefined;
 
   constructor(
@@ -115,6 +116,7 @@ export class RoundWalk {
   /** Goes round until the app says that there is nothing more, or there is no time for the next point. */
   async walk(): Promise<WalkedRound> {
     for (let step = 0; step < MOST_STEPS; step++) {
+      if (this.isLate) return this.told(false);
       await this.stands();
       const seen = await look(this.page);
       if (seen.gated) {
@@ -123,7 +125,15 @@ export class RoundWalk {
       }
       const open = this.openFields(seen);
       if (open.length > 0) {
-        if (this.spent + this.timeFor(seen) > this.time) return this.told(false);
+        if (
+          this.spent +
+            this.timeFor(
+              seen.hash,
+              open.map(({ met }) => met.point),
+            ) >
+          this.time
+        )
+          return this.told(false);
         await this.answer(seen, open);
         continue;
       }
@@ -152,9 +162,11 @@ export class RoundWalk {
     return way + WAY.place;
   }
 
-  private timeFor({ hash }: Seen): number {
+  /** Seconds for going to a point and looking at it and at what is asked in its entry. */
+  private timeFor(hash: string, fellows: readonly string[] = []): number {
     const at = atHash(hash);
-    return this.wayTo(at) + (this.sheets.worths.get(at.point)?.look ?? 0);
+    const points = new Set([at.point, ...fellows]);
+    return [...points].reduce((sum, point) => sum + (this.sheets.worths.get(point)?.look ?? 0), this.wayTo(at));
   }
 
   /** One point looked at, where it stands. */
@@ -294,6 +306,8 @@ export class RoundWalk {
       await hand.press(keep, "moved");
       const address: readonly string[] = new URL(page.url()).hash.split("/");
       if (!words.startsWith("Next")) return;
+      this.isLate = this.spent + this.timeFor(address.slice(0, 7).join("/")) > this.time;
+      if (this.isLate) return;
       this.cover(address.slice(0, 7).join("/"));
       met = this.sheets.byName.get(address.slice(6, 8).join(" "));
       if (!met) throw new Error(`a reading at ${page.url()} stands in no sheet`);
@@ -306,7 +320,7 @@ export class RoundWalk {
     const unproven = page.getByRole("button", { name: t("gate.unproven") });
     if ((await unproven.count()) === 0)
       throw new Error(`a gate lets nobody on at ${hash}: ${await page.locator("main .gate").first().textContent()}`);
-    const title = (await page.locator("main .gate h2").first().textContent()) ?? "";
+    const title = (await page.locator("main .gate h2 a").first().textContent()) ?? "";
     this.gates.push(`${title}, before ${atHash(hash).state}`);
     hand.tally.homings++;
     hand.tally.minds += 2;
@@ -314,6 +328,6 @@ export class RoundWalk {
     await hand.type(page.getByLabel(t("gate.unproven.why")), "No lift here");
     await hand.press(page.getByRole("button", { name: t("gate.unproven.keep") }), "kept");
     hand.tally.screens++;
-    await page.waitForFunction((was) => document.querySelector("main .gate h2")?.textContent !== was, title);
+    await page.waitForFunction((was) => document.querySelector("main .gate h2 a")?.textContent !== was, title);
   }
 }

@@ -68,28 +68,25 @@ function Proposal({ on, frozen, moved }: { readonly on: OnDesk; readonly frozen:
           <ChangeBands
             lines={changeLines(on.known, on.who, findingChanges(on.assessment, proposed.judged.value.assessment))}
           />
-          <Keep
-            disabled={busy || nothing}
-            onKeep={() => {
-              if (!proposed.judged.ok) return;
-              const { assessment: after, engine } = proposed.judged.value;
-              setBusy(true);
-              void keepJudgedAgain(app, on.stream, proposed.set, { before: on.assessment, after, engine }).then(() =>
-                setBusy(false),
-              );
-            }}
-          />
+          <div class="acts">
+            <NextAction
+              words={t("again.keep")}
+              disabled={busy || nothing}
+              onPress={() => {
+                if (!proposed.judged.ok) return;
+                const { assessment: after, engine } = proposed.judged.value;
+                setBusy(true);
+                void keepJudgedAgain(app, on.stream, proposed.set, { before: on.assessment, after, engine }).then(() =>
+                  setBusy(false),
+                );
+              }}
+            />
+          </div>
         </>
       )}
     </>
   );
 }
-
-const Keep = ({ disabled, onKeep }: { readonly disabled: boolean; readonly onKeep: () => void }) => (
-  <div class="acts">
-    <NextAction words={t("again.keep")} disabled={disabled} onPress={onKeep} />
-  </div>
-);
 
 function JudgeAgainBody({ on }: { readonly on: OnDesk }) {
   const { shelf } = useApp();

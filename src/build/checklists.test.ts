@@ -88,8 +88,6 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
       ["virtual:leadlamp/plans/common"],
       ["virtual:leadlamp/plans/hub"],
       ["virtual:leadlamp/sheet/hub"],
-      ["virtual:leadlamp/texts/en/common"],
-      ["virtual:leadlamp/texts/en/hub"],
     ].sort(),
   );
 });

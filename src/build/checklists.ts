@@ -85,8 +85,7 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
       ? commonTexts(lists.commonWithTexts)
       : lists.sheets.find((s) => s.sheet.id === third)?.sheet.texts;
   if (!texts || !Object.hasOwn(texts, second)) return undefined;
-  if (second !== wovenLanguage(texts)) return dataModule("texts", texts[second]);
-  return `export { texts } from ${JSON.stringify(NAME + (third === "common" ? "common" : `sheet/${third}`))};\n`;
+  return second === wovenLanguage(texts) ? undefined : dataModule("texts", texts[second]);
 }
 
 interface Planned {
@@ -129,7 +128,8 @@ function wovenModule<Name extends "common" | "sheet">(
   const woven = weave({ ...(data as object) }, { ...texts[wovenLanguage(texts)] });
   return [
     `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
-    `const { head, woven } = JSON.parse(${JSON.stringify(JSON.stringify({ head, woven }))});`,
+    // A literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
+    `const { head, woven } = ${JSON.stringify({ head, woven })};`,
     "const [data, texts] = unweave(woven);",
     `const ${name} = { ...head, ${name}: data };`,
     `export { ${name}, texts };`,
@@ -140,7 +140,7 @@ function wovenModule<Name extends "common" | "sheet">(
 function indexModule(lists: Checklists): string {
   const sheets = lists.sheets.map(({ built, sheet }) => {
     const { id, label, texts } = sheet;
-    const own = loaders(Object.keys(texts).sort(), (language) => importing(`texts/${language}/${id}`, "texts"));
+    const own = textLoaders(texts, `sheet/${id}`, id);
     const head = {
       id,
       label,
@@ -151,7 +151,7 @@ function indexModule(lists: Checklists): string {
   });
   const edition = JSON.stringify(lists.common.edition);
   const languages = Object.keys(lists.commonWithTexts.texts).sort();
-  const texts = loaders(languages, (language) => importing(`texts/${language}/common`, "texts"));
+  const texts = textLoaders(lists.commonWithTexts.texts, "common", "common");
   const complaints = loaders(languages, (language) => importing(`complaints/${language}`, "complaints"));
   return [
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
@@ -165,6 +165,14 @@ function indexModule(lists: Checklists): string {
 function loading(source: string, name: string, plans: string): string {
   const [own, planned] = [importing(source, name), importing(plans, "plans")];
   return `source: ${own}, load: () => Promise.all([(${own})(), (${planned})()]).then(([s, p]) => ({ ...s, ...p }))`;
+}
+
+/** Loaders of a source's texts; those woven into it come with it, from its own module. */
+function textLoaders(texts: Readonly<Record<string, unknown>>, source: string, id: string): string {
+  const woven = wovenLanguage(texts);
+  return loaders(Object.keys(texts).sort(), (language) =>
+    importing(language === woven ? source : `texts/${language}/${id}`, "texts"),
+  );
 }
 
 /** A loader for each language, as code. */

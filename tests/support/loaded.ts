@@ -33,8 +33,6 @@ export const FIRST_REPLY: readonly string[] = [
   ...["new-car", "car", "new-visit", "round"].map((name) => `src/app/screens/${name}.tsx`),
   "virtual:leadlamp/common",
   "virtual:leadlamp/sheet/whl",
-  "virtual:leadlamp/texts/en/common",
-  "virtual:leadlamp/texts/en/whl",
 ];
 
 /** The built file that holds a module; our own mistake when none does. */

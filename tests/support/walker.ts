@@ -32,6 +32,9 @@ export interface Pressed {
   readonly words: string;
 }
 
+/** The round leaves a point where nothing is left to say within this. */
+const GOES_ON_WITHIN_MS = 1_000;
+
 /** Something to press, link or button, by its words. */
 export const pressable = (page: Page | Locator, words: string | RegExp): Locator =>
   page.getByRole("button", { name: words }).or(page.getByRole("link", { name: words }));
@@ -149,11 +152,16 @@ export class Walker {
   }
 
   /**
-   * Waits until the round has left the point by itself, as it does a moment after the reply that completes a point
-   * with others of its place still open. Whoever opens the point again before that is carried off it.
+   * Waits until the round has left the point: by itself, as it does a moment after a reply that leaves nothing to say,
+   * or by its button. Whoever opens the point again before that is carried off it.
    */
   async wentOn(pressed: Pressed): Promise<void> {
-    await expect.poll(() => new URL(this.page.url()).hash).not.toBe(pressed.hash);
+    await expect(async () => {
+      const hash = () => new URL(this.page.url()).hash;
+      await this.page.waitForTimeout(GOES_ON_WITHIN_MS);
+      if (hash() === pressed.hash) await onward(this.page).click({ timeout: 500 });
+      expect(hash()).not.toBe(pressed.hash);
+    }).toPass({ timeout: 20_000 });
   }
 
   /** Takes a picture from the album for the open point, and stays at the camera. */

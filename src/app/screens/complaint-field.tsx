@@ -35,6 +35,7 @@ export function ComplaintField({ id, text, chosen, onText, onChoose }: Complaint
         value={text}
         onInput={onText}
       />
+      {core && isSaid && shown.length === 0 && <p class="remark">{t("new-visit.sounds-like-none")}</p>}
       {shown.length > 0 && (
         <>
           <p class="label">{t("new-visit.sounds-like")}</p>

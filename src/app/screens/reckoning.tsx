@@ -144,7 +144,9 @@ function Keep({ text, visit }: { readonly text: string; readonly visit: string |
   const here = open.find(({ stream }) => visit !== undefined && stream === visitStreamOf(visit));
   return (
     <>
-      <NextAction words={t("bench.keep")} onPress={() => (here ? keep(here.stream) : setAsking(true))} />
+      {kept !== text && (
+        <NextAction words={t("bench.keep")} onPress={() => (here ? keep(here.stream) : setAsking(true))} />
+      )}
       <p class="remark" role="status">
         {kept === text ? t("bench.kept") : ""}
       </p>

@@ -22,7 +22,8 @@ export function FoldedPoints({
   const looking = lookingAt(on);
   const carState = on.known.states.get(view.stop.state);
   const mayEnter = carState !== undefined && mayEnterSeveral(on.assessment, on.visit, carState);
-  const rest = mayEnter && restOfPlace(looking, view.stop).enters.length > 1;
+  // What is told is no looking: it is answered point by point.
+  const rest = mayEnter && carState.order !== 0 && restOfPlace(looking, view.stop).enters.length > 1;
   const isJoint = carState?.order !== 0 && on.tree.kindOf(view.stop.place) === "joint";
   const same = mayEnter && sameElsewhere(looking, view.open.at).length > 0;
   return (

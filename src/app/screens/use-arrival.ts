@@ -45,7 +45,10 @@ export function useArrival(href: string, name: string, cameBack: () => boolean):
       document.title = title.textContent ? `${title.textContent} · ${t("app.name")}` : t("app.name");
       // On the very first screen the browser's own focus and place are right.
       if (isFirst) return;
+      // The reply just pressed is gone with its point: the focus must not fall to the page.
+      const question = document.activeElement === document.body && document.querySelector<HTMLElement>(".question h2");
       if (isNew) title.focus({ preventScroll: true });
+      else if (question) question.focus({ preventScroll: true });
       scrollTo(0, target);
     });
   }, [href, name]);

@@ -8,6 +8,7 @@ import { Band } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
+import { cautionsToTell } from "../state/cautions-view.js";
 import { movedOn } from "../state/judge-again.js";
 import { cameraHref } from "../state/picture-spot.js";
 import { unsortedCount } from "../state/pictures-view.js";
@@ -69,7 +70,9 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         )}
         <ListRow
           title={t("visit.cautions")}
-          {...(on.quiet ? {} : { second: t("visit.cautions.says", { n: on.assessment.cautions.length }) })}
+          {...(on.quiet
+            ? {}
+            : { second: t("visit.cautions.says", { n: cautionsToTell(on.assessment.cautions).length }) })}
           href={to("cautions", { visit: on.param })}
         />
         {view.differ > 0 && (

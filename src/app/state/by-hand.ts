@@ -18,7 +18,8 @@ const offListOf = ({ found, people }: VisitState): readonly OffList[] =>
       id,
       by: people.get(by)?.at(-1)?.value.name ?? "",
       at: at.wall,
-      hasJob: job !== undefined,
+      // What is more than advisory is work, also while nobody has said which.
+      hasJob: job !== undefined || seen.grade !== "advisory",
     })),
   );
 
@@ -42,7 +43,7 @@ export function withOwnWords(known: Knowledge, { found }: Pick<VisitState, "foun
     if (!last) continue;
     faults[offListId(name)] = { says: last.words };
     const job = standing.findLast(({ value }) => value.job !== undefined)?.value.job;
-    if (job) ownJobs.set(offListId(name), job);
+    ownJobs.set(offListId(name), job ?? { words: last.words });
   }
   return { ...known, words: { ...known.words, faults }, ownJobs };
 }

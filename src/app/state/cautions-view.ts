@@ -60,13 +60,22 @@ export const worstCaution = (
 ): CautionLine | undefined =>
   cautionLines(known, due, told).find((line) => line.signal === "danger" || line.signal === "warning");
 
-/** Every caution that stands, worst signal first. */
+/** A caution that lets the car go to the workshop gives way to the one that forbids driving it at all. */
+const GIVES_WAY: ReadonlyMap<string, string> = new Map([["cau.to-workshop", "cau.dont-drive"]]);
+
+/** The cautions that are told: without those a harder one leaves no room for. */
+export function cautionsToTell(due: readonly CautionDue[]): readonly CautionDue[] {
+  const all = new Set(due.map(({ caution }) => caution));
+  return due.filter(({ caution }) => !all.has(GIVES_WAY.get(caution) ?? ""));
+}
+
+/** Every caution that is told, worst signal first. */
 export function cautionLines(
   known: Knowledge,
   due: readonly CautionDue[],
   told: VisitState["told"],
 ): readonly CautionLine[] {
-  return [...due]
+  return [...cautionsToTell(due)]
     .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || rankIn(known, a) - rankIn(known, b))
     .map((one) => cautionLine(known, one.caution, told, one.places));
 }

@@ -56,7 +56,7 @@ export const enFirst = {
   "sections.visit": "Visit",
   "cars.title": "Cars",
   "cars.none": "No car yet",
-  "cars.none.says": "Begin with your own car, or look round the demo: an invented car with two visits.",
+  "cars.none.says": "Begin with your own car, or look round the demo: an invented car with three visits.",
   "cars.open-demo": "Open the demo",
   "cars.new": "New car",
   "cars.new-visit": "New visit",

@@ -29,12 +29,18 @@ const wordsOf = (text: string): readonly string[] =>
 const matched = (way: readonly string[], heard: readonly string[]): number =>
   way.length > 0 && way.every((w) => heard.some((h) => isSameWord(w, h))) ? way.length : 0;
 
-/** Endings differ: drone and droning, noise and noisy. The beginning, all but one letter of the shorter, must be one. */
+/**
+ * Endings differ: drone and droning, noise and noisy; the beginning, all but one letter of the shorter, must be one.
+ * A short word must stand whole before a usual ending: hum, hums and humming, but not human.
+ */
 function isSameWord(a: string, b: string): boolean {
-  if (a === b) return true;
-  const begin = Math.max(STEM, Math.min(a.length, b.length) - 1);
-  return Math.min(a.length, b.length) >= begin && a.slice(0, begin) === b.slice(0, begin);
+  const [short, long] = a.length <= b.length ? [a, b] : [b, a];
+  if (long.startsWith(short) && isEnding(long.slice(short.length), short.at(-1) ?? "")) return true;
+  const begin = short.length - 1;
+  return begin >= STEM && short.slice(0, begin) === long.slice(0, begin);
 }
+const isEnding = (rest: string, last: string): boolean =>
+  /^(?:e?s|ed|ing)?$/.test(rest) || rest === `${last}ed` || rest === `${last}ing`;
 const STEM = 4;
 
 /** Points the complaints put first, likeliest first, where they are still to be answered. */

@@ -12,18 +12,13 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname;
 /** Vitest looks for tests from the top of the tree; Vite wants index.html at its root. */
 const testing = process.env["VITEST"] !== undefined;
 
-const SHEET = /virtual:leadlamp\/(?:sheet|texts\/en)\/([a-z0-9-]+)$/;
-
 /**
  * What is always loaded together lies in one file and is squeezed as one: what the start needs, and what the way to the
  * first reply needs beyond that. Everything else is split by screen. tests/support/loaded.ts names the same screens.
  */
 const LOADED_TOGETHER = [
   { name: "start", tags: ["$initial" as const], priority: 2 },
-  { name: "common", test: /virtual:leadlamp\/(common|texts\/en\/common)$/, priority: 2 },
   { name: "complaints", test: /virtual:leadlamp\/complaints\//, priority: 2 },
-  // A sheet and its texts name the same ids, and a visit freezes both.
-  { name: (id: string) => SHEET.exec(id)?.[1] ?? null, test: SHEET, priority: 1 },
   { name: "round", test: /src\/app\/screens\/(new-car|car|new-visit|round)\.tsx$/, priority: 1 },
 ];
 

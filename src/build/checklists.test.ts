@@ -80,9 +80,8 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
   const modules = chunks.map((c) => Object.keys(c.modules).map((id) => id.replace("\0", "").replace(dir, "")));
   expect(modules.map((m) => m.sort()).sort()).toEqual(
     [
-      ["/entry.js", "virtual:leadlamp/index"],
-      // What takes data and words apart again.
-      [fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url))],
+      // With what takes data and words apart again.
+      ["/entry.js", fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url)), "virtual:leadlamp/index"],
       ["virtual:leadlamp/common"],
       ["virtual:leadlamp/complaints/en"],
       ["virtual:leadlamp/plans/common"],
@@ -116,7 +115,10 @@ test("a module nobody made is told by name", async () => {
 test("while developing, a changed part gives the changed sheet and reloads the page", async () => {
   const server = await createServer({ ...settings(), server: { middlewareMode: true, ws: false }, appType: "custom" });
   try {
-    const load = async () => (await server.ssrLoadModule("virtual:leadlamp/sheet/hub"))["sheet"].sheet.label;
+    const load = async () => {
+      const [hub] = (await server.ssrLoadModule("virtual:leadlamp/index"))["sheets"];
+      return (await hub.source()).sheet.label;
+    };
     const reloaded = new Promise<void>((done) => {
       const { send } = server.ws;
       server.ws.send = (...args: readonly unknown[]) => {

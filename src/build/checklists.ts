@@ -118,7 +118,10 @@ const dataModule = (name: string, data: unknown): string =>
 /** The language whose texts lie beside what they are of. */
 const wovenLanguage = (texts: Readonly<Record<string, unknown>>): string => Object.keys(texts).sort()[0] ?? "";
 
-/** What a visit freezes and its words as one text: an id beside its words squeezes best. */
+/**
+ * What a visit freezes and its words as one text: an id beside its words squeezes best. The index takes them apart. A
+ * literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
+ */
 function wovenModule<Name extends "common" | "sheet">(
   name: Name,
   built: Readonly<Record<Name, object>>,
@@ -126,16 +129,14 @@ function wovenModule<Name extends "common" | "sheet">(
 ): string {
   const { [name]: data, ...head } = built;
   const woven = weave({ ...(data as object) }, { ...texts[wovenLanguage(texts)] });
-  return [
-    `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
-    // A literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
-    `const { head, woven } = ${JSON.stringify({ head, woven })};`,
-    "const [data, texts] = unweave(woven);",
-    `const ${name} = { ...head, ${name}: data };`,
-    `export { ${name}, texts };`,
-    "",
-  ].join("\n");
+  return `export const { head, woven } = ${JSON.stringify({ head, woven })};\n`;
 }
+
+/** Takes a woven module apart, as code: the source by its name, and its texts. */
+const APART = `const apart = (name) => ({ head, woven }) => {
+  const [data, texts] = unweave(woven);
+  return { source: { ...head, [name]: data }, texts };
+};`;
 
 function indexModule(lists: Checklists): string {
   const sheets = lists.sheets.map(({ built, sheet }) => {
@@ -154,6 +155,8 @@ function indexModule(lists: Checklists): string {
   const texts = textLoaders(lists.commonWithTexts.texts, "common", "common");
   const complaints = loaders(languages, (language) => importing(`complaints/${language}`, "complaints"));
   return [
+    `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
+    APART,
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
     `export const common = { edition: ${edition}, ${loading("common", "common", "plans/common")}, texts: ${texts} };`,
     `export const complaints = ${complaints};`,
@@ -163,15 +166,19 @@ function indexModule(lists: Checklists): string {
 
 /** Code that loads the source alone, and the source with its plans. */
 function loading(source: string, name: string, plans: string): string {
-  const [own, planned] = [importing(source, name), importing(plans, "plans")];
+  const [own, planned] = [woven(source, name, "source"), importing(plans, "plans")];
   return `source: ${own}, load: () => Promise.all([(${own})(), (${planned})()]).then(([s, p]) => ({ ...s, ...p }))`;
 }
 
+/** Code that loads one part of a woven module. */
+const woven = (module: string, name: string, part: "source" | "texts"): string =>
+  `() => import(${JSON.stringify(NAME + module)}).then(apart(${JSON.stringify(name)})).then((m) => m.${part})`;
+
 /** Loaders of a source's texts; those woven into it come with it, from its own module. */
 function textLoaders(texts: Readonly<Record<string, unknown>>, source: string, id: string): string {
-  const woven = wovenLanguage(texts);
+  const own = wovenLanguage(texts);
   return loaders(Object.keys(texts).sort(), (language) =>
-    importing(language === woven ? source : `texts/${language}/${id}`, "texts"),
+    language === own ? woven(source, "sheet", "texts") : importing(`texts/${language}/${id}`, "texts"),
   );
 }
 

@@ -17,34 +17,16 @@ declare module "virtual:leadlamp/index" {
   export const complaints: Readonly<Record<string, () => Promise<Complaints>>>;
 }
 
-declare module "virtual:leadlamp/common" {
-  import type { BuiltCommon } from "../core/sheet/run.js";
-
-  export const common: Omit<BuiltCommon, "plans" | "planVersion">;
-}
-
 declare module "virtual:leadlamp/complaints/*" {
   import type { Complaints } from "../core/sheet/run.js";
 
   export const complaints: Complaints;
 }
 
-declare module "virtual:leadlamp/sheet/*" {
-  import type { BuiltSheet } from "../core/sheet/run.js";
-
-  export const sheet: Omit<BuiltSheet, "plans" | "planVersion">;
-}
-
 declare module "virtual:leadlamp/plans/*" {
   import type { BuiltSheet } from "../core/sheet/run.js";
 
   export const plans: Pick<BuiltSheet, "plans" | "planVersion">;
-}
-
-declare module "virtual:leadlamp/texts/en/common" {
-  import type { BareCommonTexts } from "../core/sheet/run.js";
-
-  export const texts: BareCommonTexts;
 }
 
 declare module "virtual:leadlamp/texts/en/*" {

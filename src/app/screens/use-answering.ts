@@ -4,15 +4,15 @@
  */
 import { signal, useComputed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import { type IdText, undoable, type VisitState } from "../../core/record/index.js";
+import { type IdText, undoable } from "../../core/record/index.js";
 import type { NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
 import { useApp } from "../state/app.js";
 import { pointName } from "../state/knowledge.js";
 import { reply, replyAll, undo } from "../state/reply-acts.js";
 import { type FieldView, repliedText } from "../state/round-view.js";
 import { to } from "../state/routes.js";
-import { ALL_FIELDS, keyOf, type PointAt, pointText, replyAt } from "../state/standing.js";
-import { isDone, nextOpen, stopsOf } from "../state/stops.js";
+import { ALL_FIELDS, keyOf, type PointAt, pointText } from "../state/standing.js";
+import { isAllSaid, isDone, nextOpen, stopsOf } from "../state/stops.js";
 import type { SweepReply } from "../state/sweep.js";
 import { rememberPoint } from "../state/where-one-was.js";
 import type { OnDesk } from "./on-visit.js";
@@ -28,19 +28,6 @@ interface LastReply {
   readonly ids: () => readonly IdText[];
 }
 const lastReply = signal<LastReply | undefined>(undefined);
-
-/** Whether nothing of a completed point is left to say: every field has its reply, or what was said is unremarkable. */
-function isAllSaid({ known }: OnDesk, replies: VisitState["replies"], at: PointAt): boolean {
-  const point = known.points.get(at.point)?.point;
-  const said = Object.keys(point?.fields ?? {}).map((field) => [field, replyAt(replies, at, field)] as const);
-  return (
-    said.every(([, value]) => value) ||
-    said.every(
-      ([field, value]) =>
-        !value || (value.type === "words" && String(value.words) === String(point?.unremarkable?.[field])),
-    )
-  );
-}
 
 export interface Answering {
   /** One field's reply; `goOn` when it may complete the point by itself. */
@@ -69,7 +56,8 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     lastReply.value = { visit: on.stream, at, ids: () => undoable(opened.state, writer)[0]?.ids ?? [] };
     rememberPoint(remembered, on.stream, at, opened.state.replies);
     const { replies } = opened.state;
-    if (!goOn || wasDone || !isDone(on.known, replies, { ...at, with: fellows }) || !isAllSaid(on, replies, at)) return;
+    if (!goOn || wasDone || !isDone(on.known, replies, { ...at, with: fellows }) || !isAllSaid(on.known, replies, at))
+      return;
     clearTimeout(timer.current);
     timer.current = setTimeout(() => {
       const { on: latest, at: still } = now.current;

@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { miniKnowledge } from "../../../tests/support/app-bench.js";
 import type { CautionDue } from "../../core/assess/contract.js";
-import { worstCaution } from "./cautions-view.js";
+import { cautionsToTell, worstCaution } from "./cautions-view.js";
 
 const listed = [
   ["cau.stop", "danger"],
@@ -24,4 +24,12 @@ test("the worst danger is shown, without one the first warning of the list, and 
   expect(worst(due("cau.stop", "cau.to-workshop", "cau.hot"))).toBe("cau.stop");
   expect(worst(due("cau.to-workshop", "cau.stands", "cau.hot"))).toBe("cau.to-workshop");
   expect(worst(due("cau.hot"))).toBeUndefined();
+});
+
+test("the caution that lets the car go to the workshop gives way to the one that forbids driving it", () => {
+  const all = (...ids: readonly string[]): readonly CautionDue[] =>
+    ids.map((caution) => ({ caution, signal: "warning", places: ["RR"], because: [] }));
+  const told = (due: readonly CautionDue[]) => cautionsToTell(due).map(({ caution }) => caution);
+  expect(told(all("cau.dont-drive", "cau.to-workshop", "cau.hot"))).toEqual(["cau.dont-drive", "cau.hot"]);
+  expect(told(all("cau.to-workshop", "cau.hot"))).toEqual(["cau.to-workshop", "cau.hot"]);
 });

@@ -6,7 +6,7 @@ import type { Asked, Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Knowledge } from "./knowledge.js";
-import { isAnswered, type PointAt, pointText } from "./standing.js";
+import { isAnswered, type PointAt, pointText, replyAt } from "./standing.js";
 
 export interface Stop {
   readonly state: string;
@@ -72,6 +72,19 @@ export function isDone(known: Knowledge, replies: VisitState["replies"], at: Poi
     const point = known.points.get(id)?.point;
     return point !== undefined && isAnswered(replies, point, { ...at, point: id });
   });
+}
+
+/** Whether nothing of a completed point is left to say: every field has its reply, or what was said is unremarkable. */
+export function isAllSaid(known: Pick<Knowledge, "points">, replies: VisitState["replies"], at: PointAt): boolean {
+  const point = known.points.get(at.point)?.point;
+  const said = Object.keys(point?.fields ?? {}).map((field) => [field, replyAt(replies, at, field)] as const);
+  return (
+    said.every(([, value]) => value) ||
+    said.every(
+      ([field, value]) =>
+        !value || (value.type === "words" && String(value.words) === String(point?.unremarkable?.[field])),
+    )
+  );
 }
 
 const pointOf = (one: Asked): PointAt => ({ state: one.state, place: one.place, point: one.point });

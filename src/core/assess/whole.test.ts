@@ -270,6 +270,10 @@ test("[AS49] the owner's words are known in other endings and among others", () 
     "sym.clunk",
   ]);
   expect(complaintsIn("Nothing wrong with it", texts)).toEqual([]);
+  const short = { "sym.hum": complaint(["hum"]) };
+  for (const said of ["It hums from the back right", "a humming", "it hummed all day", "hum"])
+    expect(complaintsIn(said, short), said).toEqual(["sym.hum"]);
+  for (const said of ["only human", "humble"]) expect(complaintsIn(said, short), said).toEqual([]);
 });
 
 test("[AS51] a grade given by hand goes up freely, down only with a reason", () => {

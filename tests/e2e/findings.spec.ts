@@ -89,3 +89,22 @@ test("a finding is graded up freely, down only with a reason, and back to the ru
   await sheet.getByRole("button", { name: t("finding.regrade.rules") }).click();
   await expect(open).not.toContainText("Only a stain, wiped off");
 });
+
+test("fuel smelt: no spark is to be made, over every point from then on, in a quiet viewing too", async ({
+  page,
+  site,
+}) => {
+  const walker = new Walker(page, site.address);
+  await walker.newCar("Smells of fuel");
+  await walker.newVisit({ who: "buyer", onlySheet: "Floor drainage" });
+  const noSpark = page.getByRole("link", { name: /No spark/ });
+  await walker.open(`#/visit/${walker.visit()}/round/w2-doors/car/drn.smell`);
+  await expect(walker.reply("Fuel")).toBeVisible();
+  await expect(noSpark).toHaveCount(0);
+  await walker.pressReply(walker.reply("Fuel"));
+  await expect(noSpark).toBeVisible();
+  await walker.goOn();
+  await expect(noSpark).toBeVisible();
+  await noSpark.click();
+  await expect(page).toHaveURL(/\/gate\/gate\.no-spark$/);
+});

@@ -2,12 +2,13 @@
 import { useState } from "preact/hooks";
 import type { GateState } from "../../core/assess/contract.js";
 import { NextAction, Tool } from "../parts/button.js";
+import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";
 import { GateNotice } from "../parts/gate-notice.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { type GateLine, gateLine } from "../state/cautions-view.js";
-import { mayBePassed } from "../state/gates.js";
+import { atHand, mayBePassed } from "../state/gates.js";
 import { note } from "../state/visit-acts.js";
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
@@ -58,6 +59,18 @@ function Unproven({
       <p>{t("gate.unproven.says")}</p>
       <Field id="unproven-why" kind="area" label={t("gate.unproven.why")} value={why} onInput={setWhy} />
     </Sheet>
+  );
+}
+
+/** What tripped gates over acts of the hand warn of, over each point of the round, in a quiet viewing too. */
+export function AtHand({ on }: { readonly on: OnDesk }) {
+  return (
+    <>
+      {atHand(on.assessment).flatMap((gate) => {
+        const { cautions, href } = gateLine(on.telling, gate, on.visit);
+        return cautions.map((one) => <CautionPanel key={one.id} {...cautionPanel(one, "bar")} href={href} />);
+      })}
+    </>
   );
 }
 

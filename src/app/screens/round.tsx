@@ -24,6 +24,7 @@ import { type Answering, useAnswering } from "./use-answering.js";
 const RoundSheets = lazy(() => import("./round-sheets.js").then((file) => file.RoundSheets), Nothing);
 const StopClock = lazy(() => import("./stop-clock.js").then((file) => file.StopClockBand), Nothing);
 const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.GateStands), Nothing);
+const AtHand = lazy(() => import("./gate-stands.js").then((file) => file.AtHand), Nothing);
 
 const NotAsked = lazy(() => import("./not-asked.js").then((file) => file.NotAsked));
 const Viewing = lazy(() => import("./viewing.js").then((file) => file.Viewing), Nothing);
@@ -53,6 +54,7 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         />
         {view.begins && <p class="remark begins">{view.begins}</p>}
         {carState?.within && <StopClock visit={on.stream} within={carState.within} />}
+        {on.assessment.gates.some((one) => one.state === "tripped") && <AtHand on={on} />}
         <Plan on={on} view={view} at={at} />
         {on.visit.closed && <Notice kind="plain" title={t("round.closed")} />}
         {gate ? (

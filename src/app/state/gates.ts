@@ -42,6 +42,13 @@ export function gateBefore(
   return standing.find((gate) => gate.state === "tripped") ?? standing[0];
 }
 
+/** Acts that belong to no car state: hands on what is hot, sparks in fuel vapour. */
+const AT_HAND: readonly string[] = ["touch", "spark"];
+
+/** Tripped gates over acts of the hand: they shut no point, so what they warn of stands over every one. */
+export const atHand = ({ gates }: Pick<Assessment, "gates">): readonly GateState[] =>
+  gates.filter((gate) => gate.state === "tripped" && AT_HAND.includes(gate.guards));
+
 /**
  * Whether several replies may be entered in one step at a car state: they stand for what was looked at, and behind a
  * shut gate nothing was.

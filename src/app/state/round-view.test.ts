@@ -4,7 +4,7 @@ import type { Asked, GateState } from "../../core/assess/contract.js";
 import { foldVisit } from "../../core/record/index.js";
 import type { Audience, ReplyKey, ReplyValue } from "../../core/terms/index.js";
 import { nothingJudged } from "./before-judging.js";
-import { gateBefore, mayEnterSeveral } from "./gates.js";
+import { atHand, gateBefore, mayEnterSeveral } from "./gates.js";
 import { reply } from "./reply-acts.js";
 import { type Looking, roundView } from "./round-view.js";
 import { differing, isAnswered, wordsAfter } from "./standing.js";
@@ -207,6 +207,14 @@ test("the gate before lifting stands before every lifted state, and a sound plac
   expect(gateBefore({ gates }, (await looking([])).visit.notes, hang, "")?.gate).toBe("gate.test");
   const noted = (await looking([], "technician", "gate.test")).visit;
   expect(gateBefore({ gates }, noted.notes, hang, "")).toBeUndefined();
+});
+
+test("hot parts and fuel vapour are warned of at every point once their gate is tripped, not before", () => {
+  const gates = (state: GateState["state"]) => ["touch", "spark", "w4-road", "lift"].map((act) => gateOf(act, state));
+  const warned = (state: GateState["state"]) => atHand({ gates: gates(state) }).map(({ guards }) => guards);
+  expect(warned("tripped")).toEqual(["touch", "spark"]);
+  expect(warned("not cleared")).toEqual([]);
+  expect(warned("cleared")).toEqual([]);
 });
 
 test("a shut gate hides 'no fault seen', also at a point of its own set that may be answered", async () => {

@@ -40,7 +40,7 @@ export const enRound = {
   "new-visit.complaint": "Complaint, in the owner's words",
   "new-visit.complaint.help": "As it was said. It stays open until it is answered.",
   "new-visit.sounds-like": "Sounds like",
-  "new-visit.sounds-like-none": "Sounds like no complaint known here; kept as said.",
+  "new-visit.sounds-like-none": "None known here; kept as said.",
   "new-visit.sheets": "Check sheets",
   "new-visit.no-sheet": "Choose at least one sheet.",
   "new-visit.open": "Open the visit",

@@ -69,14 +69,14 @@ function forget(server: ViteDevServer): void {
 export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
-  if (name === "common") return wovenModule("common", withoutPlans(lists.common), commonTexts(lists.commonWithTexts));
+  if (name === "common") return wovenModule(lists.common.common, commonTexts(lists.commonWithTexts));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
   if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
   if (first === "sheet" || first === "plans") {
     const listed = lists.sheets.find((s) => s.sheet.id === second);
     if (!listed) return undefined;
     return first === "sheet"
-      ? wovenModule("sheet", withoutPlans(listed.built), listed.sheet.texts)
+      ? wovenModule(listed.built.sheet, listed.sheet.texts)
       : dataModule("plans", plansOf(listed.built));
   }
   if (first !== "texts" || second === undefined) return undefined;
@@ -91,13 +91,6 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
 interface Planned {
   readonly plans: Plans;
   readonly planVersion: number;
-}
-/** What a visit freezes: nothing is judged before the first reply, so the plans lie apart; complaints judge nothing. */
-function withoutPlans<Built extends Planned & { readonly complaints?: unknown }>(
-  built: Built,
-): Omit<Built, keyof Planned | "complaints"> {
-  const { plans: _, planVersion: __, complaints: ___, ...source } = built;
-  return source;
 }
 const plansOf = ({ plans, planVersion }: Planned): Planned => ({ plans, planVersion });
 
@@ -122,63 +115,60 @@ const wovenLanguage = (texts: Readonly<Record<string, unknown>>): string => Obje
  * What a visit freezes and its words as one text: an id beside its words squeezes best. The index takes them apart. A
  * literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
  */
-function wovenModule<Name extends "common" | "sheet">(
-  name: Name,
-  built: Readonly<Record<Name, object>>,
-  texts: Readonly<Record<string, object>>,
-): string {
-  const { [name]: data, ...head } = built;
-  const woven = weave({ ...(data as object) }, { ...texts[wovenLanguage(texts)] });
-  return `export const { head, woven } = ${JSON.stringify({ head, woven })};\n`;
+function wovenModule(data: object, texts: Readonly<Record<string, object>>): string {
+  const woven = weave({ ...data } as Readonly<Record<string, unknown>>, { ...texts[wovenLanguage(texts)] });
+  return `export const woven = ${JSON.stringify(woven)};\n`;
 }
 
-/** Takes a woven module apart, as code: the source by its name, and its texts. */
-const APART = `const apart = (name) => ({ head, woven }) => {
+/** Takes a woven module apart, as code: the source by its name with its edition, which the index knows, and its texts. */
+const APART = `const apart = (name, edition) => ({ woven }) => {
   const [data, texts] = unweave(woven);
-  return { source: { ...head, [name]: data }, texts };
+  return { source: { [name]: data, edition }, texts };
 };`;
 
 function indexModule(lists: Checklists): string {
   const sheets = lists.sheets.map(({ built, sheet }) => {
     const { id, label, texts } = sheet;
-    const own = textLoaders(texts, `sheet/${id}`, id);
+    const source = apart(`sheet/${id}`, "sheet", built.edition);
+    const own = textLoaders(texts, source, id);
     const head = {
       id,
       label,
       edition: built.edition,
       titles: each(texts, (t) => t.title),
     };
-    return `  { ...${JSON.stringify(head)}, ${loading(`sheet/${id}`, "sheet", `plans/${id}`)}, texts: ${own} }`;
+    return `  { ...${JSON.stringify(head)}, ${loading(source, `plans/${id}`)}, texts: ${own} }`;
   });
   const edition = JSON.stringify(lists.common.edition);
   const languages = Object.keys(lists.commonWithTexts.texts).sort();
-  const texts = textLoaders(lists.commonWithTexts.texts, "common", "common");
+  const source = apart("common", "common", lists.common.edition);
+  const texts = textLoaders(lists.commonWithTexts.texts, source, "common");
   const complaints = loaders(languages, (language) => importing(`complaints/${language}`, "complaints"));
   return [
     `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
     APART,
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
-    `export const common = { edition: ${edition}, ${loading("common", "common", "plans/common")}, texts: ${texts} };`,
+    `export const common = { edition: ${edition}, ${loading(source, "plans/common")}, texts: ${texts} };`,
     `export const complaints = ${complaints};`,
     "",
   ].join("\n");
 }
 
 /** Code that loads the source alone, and the source with its plans. */
-function loading(source: string, name: string, plans: string): string {
-  const [own, planned] = [woven(source, name, "source"), importing(plans, "plans")];
+function loading(source: string, plans: string): string {
+  const [own, planned] = [`() => ${source}.then((m) => m.source)`, importing(plans, "plans")];
   return `source: ${own}, load: () => Promise.all([(${own})(), (${planned})()]).then(([s, p]) => ({ ...s, ...p }))`;
 }
 
-/** Code that loads one part of a woven module. */
-const woven = (module: string, name: string, part: "source" | "texts"): string =>
-  `() => import(${JSON.stringify(NAME + module)}).then(apart(${JSON.stringify(name)})).then((m) => m.${part})`;
+/** Code that fetches a woven module and takes it apart. */
+const apart = (module: string, name: string, edition: string): string =>
+  `import(${JSON.stringify(NAME + module)}).then(apart(${JSON.stringify(name)}, ${JSON.stringify(edition)}))`;
 
-/** Loaders of a source's texts; those woven into it come with it, from its own module. */
+/** Loaders of a source's texts; those woven into it come with it. */
 function textLoaders(texts: Readonly<Record<string, unknown>>, source: string, id: string): string {
   const own = wovenLanguage(texts);
   return loaders(Object.keys(texts).sort(), (language) =>
-    language === own ? woven(source, "sheet", "texts") : importing(`texts/${language}/${id}`, "texts"),
+    language === own ? `() => ${source}.then((m) => m.texts)` : importing(`texts/${language}/${id}`, "texts"),
   );
 }
 

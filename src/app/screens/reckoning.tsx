@@ -113,7 +113,7 @@ function Result({ fn, form, came, set }: FormState & { readonly fn: TradeFunctio
       <div role="status">
         <p class="label">{came.is === "refused" ? t("bench.refused") : t("bench.result")}</p>
         <p class={came.is === "answer" ? "answer" : undefined}>
-          {came.is === "open" ? t("bench.open", { n: came.left }) : came.says}
+          {came.is !== "open" ? came.says : came.left > 0 ? t("bench.open", { n: came.left }) : t("bench.see-box")}
         </p>
       </div>
       <Units

@@ -44,7 +44,7 @@ function Time({ on, clock }: { readonly on: OnDesk; readonly clock: ViewingClock
     <section class="point-field">
       <h3>{t("viewing.time")}</h3>
       <p class="remark n">{says(clock)}</p>
-      {clock && clock.is !== "over" && clock.is !== "unsure" && open > 0 && (
+      {clock && clock.is !== "over" && clock.is !== "unsure" && open > 0 && beyond !== undefined && (
         <p class="remark n">{beyond === 0 ? t("viewing.fits") : t("viewing.beyond", { n: beyond })}</p>
       )}
       <div class="acts">

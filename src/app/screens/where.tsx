@@ -7,6 +7,7 @@ import { gateBefore } from "../state/gates.js";
 import { capital, placeName, stateName } from "../state/knowledge.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type Stop, stopsOf, whereToGoOn } from "../state/stops.js";
+import { wayRound } from "../state/way-round.js";
 import { recallPoint } from "../state/where-one-was.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
@@ -53,21 +54,6 @@ function StateBand({
 
 /** The complaint may suggest every corner; the first few say what it is about. */
 const MOST_LIKELY = 6;
-
-/** Each place of a car state once and in walking order, in whatever order the points are asked. */
-function wayRound({ known, tree }: OnDesk, stops: readonly Stop[]): readonly Stop[] {
-  const byPlace = new Map<string, Stop>();
-  for (const stop of stops) {
-    const key = `${stop.state} ${stop.place}`;
-    const there = byPlace.get(key);
-    const asked = [...(there?.asked ?? []), ...stop.asked];
-    byPlace.set(key, { ...stop, asked, done: (there?.done ?? 0) + stop.done });
-  }
-  const rank = (state: string): number => known.states.get(state)?.order ?? known.states.size;
-  return [...byPlace.values()].sort(
-    (a, b) => rank(a.state) - rank(b.state) || tree.order(a.place) - tree.order(b.place),
-  );
-}
 
 function WhereBody({ on }: { readonly on: OnDesk }) {
   const { remembered } = useApp();

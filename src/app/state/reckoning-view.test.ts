@@ -46,25 +46,25 @@ test("an empty box is counted, not taken for nought", () => {
 
 test("an axle's imbalance: the difference over the greater effort, whatever unit the efforts are typed in", () => {
   const newtons = filled(IMBALANCE, { [LEFT]: ["2000"], [RIGHT]: ["1500"] });
-  expect(reckoning(IMBALANCE, newtons)).toMatchObject({ is: "answer", says: "25 %" });
+  expect(reckoning(IMBALANCE, newtons)).toMatchObject({ is: "answer", says: "25\u00a0%" });
   const pounds = filled(IMBALANCE, { [LEFT]: ["400"], [RIGHT]: ["300"] }, { [LEFT]: "[lbf_av]", [RIGHT]: "[lbf_av]" });
-  expect(reckoning(IMBALANCE, pounds)).toMatchObject({ is: "answer", says: "25 %" });
+  expect(reckoning(IMBALANCE, pounds)).toMatchObject({ is: "answer", says: "25\u00a0%" });
   const typedAlong = filled(IMBALANCE, { [LEFT]: ["400 lbf"], [RIGHT]: ["300 lbf"] });
-  expect(reckoning(IMBALANCE, typedAlong)).toMatchObject({ is: "answer", says: "25 %" });
+  expect(reckoning(IMBALANCE, typedAlong)).toMatchObject({ is: "answer", says: "25\u00a0%" });
 });
 
 test("boxes of a list beyond the least number may stay empty; an answer stands in the unit chosen, with the person's comma", () => {
   const boxes = { thicknesses: ["9.98", "10.01", "", "9.97", ""] };
-  expect(reckoning(SPREAD, filled(SPREAD, boxes))).toMatchObject({ is: "answer", says: "0.04 mm" });
+  expect(reckoning(SPREAD, filled(SPREAD, boxes))).toMatchObject({ is: "answer", says: "0.04\u00a0mm" });
   decimalComma.value = true;
   const thou = { ...filled(SPREAD, { thicknesses: ["9,98", "10,01"] }), resultUnit: "[mil_i]" };
-  expect(reckoning(SPREAD, thou)).toMatchObject({ is: "answer", says: "1,181 thou" });
+  expect(reckoning(SPREAD, thou)).toMatchObject({ is: "answer", says: "1,181\u00a0thou" });
 });
 
 test("a figure out of range is told at its box, in the unit it was typed in", () => {
   const came = reckoning(SPREAD, filled(SPREAD, { thicknesses: ["0.4", "5"] }, { thicknesses: "[in_i]" }));
   expect(came.is).toBe("refused");
-  expect(came.at.get("thicknesses")).toBe("5 in is out of range: over 0 in and at most 3.937 in.");
+  expect(came.at.get("thicknesses")).toBe("5\u00a0in is out of range: over 0\u00a0in and at most 3.937\u00a0in.");
 });
 
 test("what is no figure is told at its box and nothing comes of it", () => {
@@ -78,7 +78,7 @@ test("figures that do not go together are refused in the trade's words, with the
   const came = reckoning(tube, filled(tube, { diameter: ["20"], wall: ["12"] }));
   expect(came).toMatchObject({
     is: "refused",
-    says: "Area of metal, round tube: Wall leaves no hole; it must be under 10 mm.",
+    says: "Area of metal, round tube: Wall leaves no hole; it must be under 10\u00a0mm.",
   });
 });
 

@@ -12,12 +12,13 @@ import {
   tellSource,
   tellTrade,
 } from "../../core/trade/index.js";
-import { canonicalUnit, fromCanonical, type Quantity, readTyped, show, tidy } from "../../core/units/index.js";
+import { canonicalUnit, fromCanonical, type Quantity, readTyped } from "../../core/units/index.js";
 import { t } from "../texts/bench.js";
 import { decimalComma } from "../texts/figures.js";
 import { unitShown } from "../texts/units.js";
 import { capital } from "./knowledge.js";
 import { tradeUnits } from "./trade-units.js";
+import { figureText } from "./worked-figures.js";
 
 /** What stands in the boxes of one argument; a list has one box a figure. */
 export interface Box {
@@ -183,24 +184,10 @@ function rangeSays({ over, from, to, under }: Edges, shown: (value: number) => s
   return lower !== undefined && upper !== undefined ? t("bench.and", { lower, upper }) : (lower ?? upper ?? "");
 }
 
-/** Figures a sum is shown with: more than any gauge of the trade reads. */
-const FIGURES = 4;
-const MOST_DECIMALS = 6;
-
-/** A computed number to four figures, without the noughts that say nothing. */
-function figures(value: number): string {
-  const size = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
-  const decimals = Math.min(MOST_DECIMALS, Math.max(0, FIGURES - 1 - size));
-  const short = tidy(Number(value.toFixed(decimals)));
-  const said = String(short).split(".")[1]?.length ?? 0;
-  return show(short, Math.min(said, decimals), decimalComma.value);
-}
-
 /** A canonical figure in a unit, with the unit. */
 function inUnit(value: number, kind: TradeFunction["gives"], unit: string): string {
-  if (kind === "number" || kind === "word" || kind === "yes" || unit === "") return figures(value);
-  const words = unitShown(unit);
-  return `${figures(fromCanonical(value, unit, kind))}${words === "" ? "" : ` ${words}`}`;
+  const isBare = kind === "number" || kind === "word" || kind === "yes" || unit === "";
+  return isBare ? figureText(value, "") : figureText(fromCanonical(value, unit, kind), unit);
 }
 
 function answerText(fn: TradeFunction, value: Gives, unit: string): string {

@@ -8,8 +8,8 @@ import { isAskedHere, isDone } from "./stops.js";
 
 export interface StillOpen {
   readonly open: number;
-  /** Of these, what does not fit into the time. */
-  readonly beyond: number;
+  /** Of these, what does not fit into the time; undefined until the order of value is there. */
+  readonly beyond: number | undefined;
   /** Those that can decide a major or dangerous fault, the gravest first. */
   readonly gravest: readonly Asked[];
 }
@@ -25,5 +25,5 @@ interface OnVisit {
 export function stillWorth({ known, who, assessment, visit }: OnVisit, seconds = Number.POSITIVE_INFINITY): StillOpen {
   const open = assessment.asked.filter((one) => isAskedHere(known, who, one) && !isDone(known, visit.replies, one));
   const order = fitting(visit.stream, open, seconds);
-  return { open: open.length, beyond: order?.beyond ?? 0, gravest: order?.gravest ?? [] };
+  return { open: open.length, beyond: order?.beyond, gravest: order?.gravest ?? [] };
 }

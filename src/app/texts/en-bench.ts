@@ -21,7 +21,7 @@ export const enBench = {
   "bench.result": "Comes to",
   "bench.result-unit": "Unit of the result",
   "bench.refused": "Can't be worked out",
-  "bench.see-box": "See the figure that is out of range.",
+  "bench.see-box": "See the box that is marked.",
   "bench.range": "{found} is out of range: {range}.",
   "bench.over": "over {n}",
   "bench.from": "at least {n}",

@@ -1,4 +1,4 @@
-/** Erasing: stubs, marks, and the bytes nothing refers to any more. Refuses to know who asked. */
+/** Erasing and removing: stubs, marks, and the bytes nothing refers to any more. Refuses to know who asked. */
 import { blobsOf } from "./blobs-of.js";
 import type { BlobHash, Entry } from "./contract.js";
 import { idText, isStub, parseId, stubOf } from "./identity.js";
@@ -45,4 +45,19 @@ async function moveHead(shelf: Shelf, stream: string, writer: string, by: number
   const head = (await shelf.head(stream, writer)) ?? { last: 0, moved: 0 };
   shelf.setHead(stream, writer, { ...head, moved: head.moved + by });
   touch(touched, stream, true);
+}
+
+/** Removes streams without a trace, and the blobs nothing else refers to. */
+export async function removeOn(shelf: Shelf, streams: readonly string[], touched: Touched): Promise<number> {
+  const orphans = new Set<BlobHash>();
+  let removed = 0;
+  for (const stream of streams) {
+    const entries = await shelf.ofStream(stream);
+    for (const logged of entries) for (const hash of blobsOf(logged)) orphans.add(hash);
+    removed += entries.length;
+    shelf.dropStream(stream);
+    touch(touched, stream, true);
+  }
+  await dropUnused(shelf, orphans);
+  return removed;
 }

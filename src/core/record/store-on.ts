@@ -8,6 +8,7 @@ import { Beliefs } from "./beliefs.js";
 import { faultsOf, faultsOfDraft } from "./check-logged.js";
 import type { Act, Draft, Entry, Logged } from "./contract.js";
 import type { Engine, Mode, WideShelf } from "./engine.js";
+import { removeOn } from "./erase-on.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";
 import { ledgerOf } from "./ledger.js";
 import type { Head, Touched } from "./shelf.js";
@@ -85,7 +86,6 @@ export function storeOn(engine: Engine): Store {
   async function removeStreams(streams: readonly string[]): Promise<Result<number>> {
     const own = streams.filter((stream) => !isDemo(stream));
     if (own.length > 0) return fail(...own.map((stream) => problem("record.not-demo", {}, { stream })));
-    const { removeOn } = await import("./remove-on.js");
     return changing("remove", (shelf, touched) => removeOn(shelf, streams, touched));
   }
 

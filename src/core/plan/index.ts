@@ -1,6 +1,7 @@
 /** The door of planning: faults in, work list in urgency order with reasons out. Pure. */
 export type { ByWhen, JobDue, UrgencyKey, Why } from "../assess/contract.js";
 export { type Band, bandOf, type Consequence, type Likelihood, rankOf } from "./matrix.js";
+export { tellPlan } from "./messages.js";
 export {
   type FaultDue,
   type FaultTrend,
@@ -11,4 +12,5 @@ export {
   whyAbove,
   whyKeys,
 } from "./order.js";
+export * from "./schedule/door.js";
 export { compareKeys, likelihoodFromTrend, type Urgency, type Urgent, urgencyOf } from "./urgency.js";

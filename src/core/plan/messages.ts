@@ -1,0 +1,37 @@
+/** What each problem of planning says, by code: what is wrong, then what to do. {name} is filled from its params. */
+import type { Problem } from "../terms/index.js";
+
+export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
+  // Dates.
+  "schedule.block-unknown": "The block {block} names {named}, which is no job here. Take it out or add the job.",
+  "schedule.circle": "These jobs each wait for the next: {jobs}. Take one of the steps out.",
+  "schedule.clock-change": "{named} is no change of the clocks. Give day, minute and by how much.",
+  "schedule.closed-days": "{whose}: shut from {from} to {to} is no span of days. Put the earlier day first.",
+  "schedule.job-twice": "{job} stands twice. Give each job its own name.",
+  "schedule.lead-days": "{whose}: days of lead and carriage are whole numbers, nought or more.",
+  "schedule.left-out": "{job} has no date: it waits for {waits}.",
+  "schedule.lifts": "The number of lifts is no whole number.",
+  "schedule.never-open": "{whose} is never open in the two years after {from}. Look at the days it works.",
+  "schedule.no-day": "“{named}” is no day and time of the calendar. Write YYYY-MM-DD.",
+  "schedule.no-lead": "{whose}: how many days it takes is not known. Ask, or say when the part comes.",
+  "schedule.no-minutes": "{job} has no minutes. Give whole minutes, nought or more.",
+  "schedule.no-people": "Nobody works in this workshop. Give at least one person.",
+  "schedule.not-enough": "{job} needs {needs} {what}, and there are {has}. Change the job or the workshop.",
+  "schedule.opening-times": "Opening times of weekday {weekday} overlap or end before they begin.",
+  "schedule.part-no-date": "{part} for {job} has no date. Say that it is here, when it comes, or where to order it.",
+  "schedule.part-nowhere": "{part} is for {named}, which is no job here.",
+  "schedule.release": "{job} may not start before a day that is none.",
+  "schedule.supplier-unknown": "{part} comes from {named}, who is not among the suppliers.",
+  "schedule.supplier-week": "{whose}: days it works are 1 for Monday to 7 for Sunday.",
+  "schedule.too-far": "{job} would end more than two years on. Look at its parts and the days open.",
+  "schedule.unknown-job": "{job} follows {named}, which is no job here. Take that step out or add the job.",
+  "schedule.week": "A week has seven days, from Monday; {found} are given.",
+};
+
+/** A problem of planning as one sentence or two. */
+export function tellPlan({ code, params }: Problem): string {
+  return (PLAN_MESSAGES[code] ?? code).replace(/\{(\w+)\}/g, (_, name: string) => {
+    const value = params[name];
+    return Array.isArray(value) ? value.join(", ") : String(value ?? "");
+  });
+}

@@ -1,7 +1,9 @@
 /** The door of planning: faults in, work list in urgency order with reasons out. Pure. */
 export type { ByWhen, JobDue, UrgencyKey, Why } from "../assess/contract.js";
+// access: what must be open, what is shared, what pays while it is apart
+export * from "./access/index.js";
 export { type Band, bandOf, type Consequence, type Likelihood, rankOf } from "./matrix.js";
-export { tellPlan } from "./messages.js";
+export { PLAN_MESSAGES, tellPlan } from "./messages.js";
 export {
   type FaultDue,
   type FaultTrend,
@@ -13,4 +15,5 @@ export {
   whyKeys,
 } from "./order.js";
 export * from "./schedule/door.js";
+export type { IsoDate, Three } from "./terms.js";
 export { compareKeys, likelihoodFromTrend, type Urgency, type Urgent, urgencyOf } from "./urgency.js";

@@ -2,6 +2,18 @@
 import type { Problem } from "../terms/index.js";
 
 export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
+  // Access.
+  "access.circle": "Each of these must be open before the next, round and round: {chain}. Take one of the steps out.",
+  "access.closed-state": "{job} needs {state}, which can't be planned. It is set aside until that is put right.",
+  "access.closed-way": "{job}: way {way} needs {state}, which can't be planned, so that way is not weighed.",
+  "access.job-twice": "{job} stands twice; the first is planned. Give each job its own name.",
+  "access.lifeLeft": "{job}: life left is {found}. Give whole per cent, 0 to 100, or leave it out.",
+  "access.minutes": "{of}: {found} minutes. Give whole minutes, low, likely and high, none above the next.",
+  "access.no-minutes": "{job} has no minutes. It is set aside until somebody says how long it takes.",
+  "access.partPrice": "{job}: the part's price is {found}. Give whole minor units, nought or more, or leave it out.",
+  "access.rate": "{job}: the labour rate is {found}. Give whole minor units an hour, nought or more, or leave it out.",
+  "access.state-twice": "{state} stands twice; the first is planned. Give each its own name.",
+  "access.unknown-state": "{of} needs {state} open first, which is not known. Take it out or add it.",
   // Dates.
   "schedule.block-unknown": "The block {block} names {named}, which is no job here. Take it out or add the job.",
   "schedule.circle": "These jobs each wait for the next: {jobs}. Take one of the steps out.",

@@ -68,8 +68,8 @@ export default {
       "plan",
       core("plan"),
       [core("units")],
-      "core/plan takes faults as data: only the types of assess and sheet may be named.",
-      [core("assess"), core("sheet")],
+      "core/plan takes faults as data: only the types of assess, record and sheet may be named.",
+      [core("assess"), core("record"), core("sheet")],
     ),
     ...zone(
       "record",

@@ -1,10 +1,11 @@
-/** One good body of every kind, version 1. */
-import type { Bodies } from "../../src/core/record/index.js";
+/** One good body of every kind, version 1, but those of plans and of a house's terms (sample-plan.ts). */
+import type { Bodies, HouseTermsBodies, PlanBodies } from "../../src/core/record/index.js";
 import { HASH_A, HASH_B, HASH_C, key, opening } from "./sample.js";
 
 const id = "visit:v/w1/1/n1";
 
-export const BODIES: { readonly [K in keyof Bodies]: Bodies[K] } = {
+type Own = Exclude<keyof Bodies, keyof PlanBodies | keyof HouseTermsBodies>;
+export const BODIES: { readonly [K in Own]: Bodies[K] } = {
   "car.begun": { name: "Little one" },
   "car.named": { name: "Blue one", replaces: ["car:c/w1/1/n1"] },
   "car.fact": { fact: "brakes", value: "inboard", replaces: [] },

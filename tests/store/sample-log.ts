@@ -4,10 +4,12 @@ import {
   type Draft,
   type Entry,
   foldCar,
+  foldPlan,
   foldVisit,
   type IdText,
   idText,
   type Logged,
+  type PlanState,
   type VisitState,
 } from "../../src/core/record/index.js";
 
@@ -22,6 +24,10 @@ export class SampleLog {
 
   get car(): CarState {
     return this.entries.length === 0 ? { ...foldCar([]), stream: this.stream } : foldCar(this.entries);
+  }
+
+  get plan(): PlanState {
+    return { ...foldPlan(this.entries), stream: this.stream };
   }
 
   /** Adds drafts as the next entries of a writer, or under a number of choice; gives the id of the first. */

@@ -11,8 +11,8 @@ import {
   draftPerson,
   type Entry,
   FIRST_STAMP,
+  fetchedFold,
   foldCar,
-  foldHouse,
   foldStep,
   foldVisit,
   follows,
@@ -21,6 +21,8 @@ import {
   type HouseState,
   type KeptBytes,
   type Logged,
+  type PlanState,
+  planStream,
   type RecordState,
   type Stamp,
   type Store,
@@ -72,10 +74,13 @@ export interface Journal {
   car(stream: string): ReadonlySignal<Opened<CarState>>;
   visit(stream: string): ReadonlySignal<Opened<VisitState>>;
   house(): ReadonlySignal<Opened<HouseState>>;
+  /** The plan of a visit; one of which nothing is said yet is open, and empty. */
+  plan(visit: string): ReadonlySignal<Opened<PlanState>>;
   /** Folded entries only: what judging may use, and what drafts are made from. */
   keptCar(stream: string): ReadonlySignal<Opened<CarState>>;
   keptVisit(stream: string): ReadonlySignal<Opened<VisitState>>;
   keptHouse(): ReadonlySignal<Opened<HouseState>>;
+  keptPlan(visit: string): ReadonlySignal<Opened<PlanState>>;
   /**
    * Keeps one act. `make` is called when everything before it is folded, so that what it replaces is known.
    * True once it is durable; false when it was refused and waits among `unkept`, or when there was nothing to keep.
@@ -109,14 +114,16 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     for (const stamp of stamps) if (follows(stamp, phone.now()) && compareStamps(stamp, last) > 0) last = stamp;
   };
 
-  const foldAll = (stream: string, entries: readonly Logged[]): Opened<RecordState> => {
-    if (entries.length === 0 && stream !== HOUSE) return { is: "missing" };
+  const foldAll = (stream: string, entries: readonly Logged[], fold: Fold): Opened<RecordState> => {
     seen(entries.map(({ at }) => at));
-    return { is: "open", state: emptyOf(stream, entries) };
+    return { is: "open", state: fold(stream, entries) };
   };
   const read = async (stream: string, into: Signal<Opened<RecordState>>): Promise<void> => {
-    const entries = await store.entries(stream);
-    if (entries.ok) into.value = foldAll(stream, entries.value);
+    const atOnce = foldOf(stream);
+    const [fold, entries] = await Promise.all([atOnce ?? fetchedFold(), store.entries(stream)]);
+    // A house and a plan are there before anything is said in them.
+    if (entries.ok && entries.value.length === 0 && atOnce) into.value = { is: "missing" };
+    else if (entries.ok) into.value = foldAll(stream, entries.value, fold);
     // Reading failed: what is shown already is still true.
     else if (into.peek().is !== "open") into.value = { is: "trouble", problem: entries.problems[0] as Problem };
   };
@@ -136,7 +143,10 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
       const into = folded.get(stream);
       const now = into?.peek();
       if (!into || !now) continue;
-      into.value = now.is === "open" ? { is: "open", state: foldStep(now.state, own) } : foldAll(stream, own);
+      const fold = foldOf(stream);
+      if (now.is === "open") into.value = { is: "open", state: foldStep(now.state, own) };
+      else if (fold) into.value = foldAll(stream, own, fold);
+      else void inTurn(() => read(stream, into));
     }
   };
 
@@ -165,7 +175,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     if (person.name === "") return [];
     return [...new Set(drafts.map(({ stream }) => stream))].flatMap((stream) => {
       const now = folded.get(stream)?.peek();
-      return draftPerson(act, now?.is === "open" ? now.state : emptyOf(stream, []), person, stream);
+      return draftPerson(act, now?.is === "open" ? now.state : foldCar([]), person, stream);
     });
   };
 
@@ -205,7 +215,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     if (made.ok) writer.value = made.value;
   });
 
-  // A stream's name says its kind, and emptyOf folds by that same kind.
+  // A stream's name says its kind, and it is folded by that same kind.
   const keptOf = <State extends RecordState>(stream: string) =>
     foldedOf(stream) as unknown as ReadonlySignal<Opened<State>>;
 
@@ -215,7 +225,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
       const now = kept.value;
       const over = underway.value.flatMap(({ drafts }) => drafts).filter((draft) => draft.stream === stream);
       if (now.is !== "open" || over.length === 0) return now;
-      return { is: "open", state: foldStep(now.state as CarState, over.map(asPending)) as unknown as State };
+      return { is: "open", state: foldStep(now.state, over.map(asPending)) };
     });
   };
   const cache = new Map<string, ReadonlySignal<Opened<RecordState>>>();
@@ -223,7 +233,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     const there = cache.get(stream) ?? shown(stream);
     cache.set(stream, there);
     foldedOf(stream);
-    // A stream's name says its kind, and emptyOf folds by that same kind.
+    // A stream's name says its kind, and it is folded by that same kind.
     return there as ReadonlySignal<Opened<State>>;
   };
   return {
@@ -235,24 +245,23 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     car: (stream) => cached<CarState>(stream),
     visit: (stream) => cached<VisitState>(stream),
     house: () => cached<HouseState>(HOUSE),
+    plan: (visit) => cached<PlanState>(planStream(visit)),
     keptCar: (stream) => keptOf<CarState>(stream),
     keptVisit: (stream) => keptOf<VisitState>(stream),
     keptHouse: () => keptOf<HouseState>(HOUSE),
+    keptPlan: (visit) => keptOf<PlanState>(planStream(visit)),
     keep,
     again,
   };
 }
 
-/** The fold of a stream by the kind its name says. */
-function emptyOf(stream: string, entries: readonly Logged[]): RecordState {
-  switch (streamKind(stream)) {
-    case "car":
-      return foldCar(entries);
-    case "visit":
-      return foldVisit(entries);
-    case "house":
-      return foldHouse(entries);
-  }
+type Fold = (stream: string, entries: readonly Logged[]) => RecordState;
+
+/** The fold of a stream by the kind its name says; none for those whose fold has to be fetched. */
+function foldOf(stream: string): Fold | undefined {
+  const kind = streamKind(stream);
+  if (kind === "car") return (_, entries) => foldCar(entries);
+  return kind === "visit" ? (_, entries) => foldVisit(entries) : undefined;
 }
 
 /** A draft as an entry of a writer that never exists, so that it can be laid over what is kept. */

@@ -2,13 +2,13 @@
 import { type Problem, problem, type Spot } from "../terms/index.js";
 import type { Draft, Logged } from "./contract.js";
 import { isDemo, isStreamName, NAME_PATTERN, parseId, streamKind } from "./identity.js";
-import { checkOf, isKind, KINDS } from "./kinds.js";
+import { checkOf, KINDS, type Kinds, kindIn } from "./kinds.js";
 import { type Check, count, type Fault, fields, integer, isPlainObject, matches, name, plain } from "./shape.js";
 
 const stamp = fields({ wall: count, count });
 const named = matches("letters, digits, dot, dash or underscore, 80 at most", NAME_PATTERN);
 const stream: Check = (value, path) =>
-  typeof value === "string" && isStreamName(value) ? undefined : { path, expected: "car:…, visit:… or house" };
+  typeof value === "string" && isStreamName(value) ? undefined : { path, expected: "car:…, visit:…, plan:… or house" };
 const fromOne: Check = (value, path) =>
   integer(value, path) ?? (Number(value) >= 1 ? undefined : { path, expected: "a whole number from 1" });
 
@@ -20,12 +20,13 @@ const draft = fields({ stream, nonce: named, ...said }, { act: named });
 
 /**
  * What is wrong with something that claims to be an entry or a stub; empty when nothing is. Codes:
- * record.bad-entry {expected} (where.path says where), record.demo-mixed {stream, other}.
+ * record.bad-entry {expected} (where.path says where), record.demo-mixed {stream, other}. Bodies of `kinds` are held to
+ * their shape; where none are given, those of cars and visits.
  */
-export function faultsOf(value: unknown, where: Spot = {}): readonly Problem[] {
+export function faultsOf(value: unknown, where: Spot = {}, kinds: Kinds = KINDS): readonly Problem[] {
   if (!isPlainObject(value)) return [problem("record.bad-entry", where, { expected: "an object" })];
   return told(
-    Object.hasOwn(value, "kind") ? (entry(value, "entry") ?? bodyFault(value)) : stub(value, "entry"),
+    Object.hasOwn(value, "kind") ? (entry(value, "entry") ?? bodyFault(value, kinds)) : stub(value, "entry"),
     value,
     where,
   );
@@ -35,7 +36,7 @@ export function faultsOf(value: unknown, where: Spot = {}): readonly Problem[] {
 export function faultsOfDraft(value: Draft): readonly Problem[] {
   const record: unknown = value;
   if (!isPlainObject(record)) return [problem("record.bad-entry", {}, { expected: "an object" })];
-  return told(draft(record, "draft") ?? bodyFault(record), record, {});
+  return told(draft(record, "draft") ?? bodyFault(record, KINDS), record, {});
 }
 
 /** `value`, found without fault, as what it is. */
@@ -54,15 +55,14 @@ function told(fault: Fault | undefined, value: Plain, where: Spot): readonly Pro
 }
 
 /** Bodies of kinds and versions known here must fit; others are kept as they came. */
-function bodyFault(value: Plain): Fault | undefined {
+function bodyFault(value: Plain, kinds: Kinds): Fault | undefined {
   const { kind, v, body } = value;
-  if (typeof kind !== "string" || !isKind(kind)) return undefined;
-  const known = KINDS[kind];
-  if (Number(v) > known.v) return undefined;
+  const known = kindIn(kinds, String(kind));
+  if (!known || Number(v) > known.v) return undefined;
   const own = String(value["stream"]);
   if (!known.streams.includes(streamKind(own))) return { path: "entry.kind", expected: `a kind of the stream ${own}` };
   return (
-    checkOf(kind, Number(v))(body, "body") ?? (kind === "undo" || kind === "erase" ? strayIn(body, own) : undefined)
+    checkOf(known, Number(v))(body, "body") ?? (kind === "undo" || kind === "erase" ? strayIn(body, own) : undefined)
   );
 }
 
@@ -84,6 +84,8 @@ function othersOf(value: Plain): readonly string[] {
   switch (value["kind"]) {
     case "visit.opened":
       return [String(body["car"])];
+    case "plan.begun":
+      return [String(body["visit"])];
     case "car.same":
       return [String(body["other"])];
     case "car.same-occasion":

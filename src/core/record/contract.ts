@@ -4,6 +4,9 @@
  */
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
 import type { Audience, Grade, ReplyKey, ReplyValue } from "../terms/index.js";
+import type { HouseCalendar, HouseTerms, HouseTermsBodies, Supplier } from "./house-bodies.js";
+import type { Kinds } from "./kinds.js";
+import type { PlanBodies } from "./plan-bodies.js";
 
 /** Hybrid logical time: wall clock in ms since 1970 and a counter; orders display only. */
 export interface Stamp {
@@ -17,7 +20,7 @@ export interface Person {
 }
 /** (stream, writer, seq) names an entry; the nonce tells a copy from a fork. */
 export interface EntryId {
-  /** `car:…`, `visit:…` or `house`; the demo's begin with `car:demo-` and `visit:demo-`. */
+  /** `car:…`, `visit:…`, `plan:…` or `house`; the demo's begin with `car:demo-`, `visit:demo-` and `plan:demo-`. */
   readonly stream: string;
   /** One installation of the app in one browser profile. */
   readonly writer: string;
@@ -114,7 +117,7 @@ export interface FreeFinding {
 }
 
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
-export interface Bodies {
+export interface Bodies extends PlanBodies, HouseTermsBodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
   "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };
@@ -297,8 +300,13 @@ export interface HouseState extends FoldedState {
   readonly of: "house";
   readonly sheets: ReadonlyMap<string, readonly Stands<FrozenSheet>[]>;
   readonly gauges: ReadonlyMap<string, readonly Stands<HouseGauge>[]>;
+  /** Rates and tax; several where people differ. */
+  readonly terms: readonly Stands<HouseTerms>[];
+  /** Days worked, people and lifts. */
+  readonly calendar: readonly Stands<HouseCalendar>[];
+  /** By the supplier's id. */
+  readonly suppliers: ReadonlyMap<string, readonly Stands<Supplier>[]>;
 }
-export type RecordState = CarState | VisitState | HouseState;
 
 /** What a fold met and kept, to be shown: forks, entries of unknown kind or newer version, stubs, gaps. */
 export interface Trouble {
@@ -323,6 +331,8 @@ export interface Trouble {
 
 /** What a fold remembers of a log. Made by the folds only; every list is in order of `compareIds`. */
 export interface Ledger {
+  /** What it was folded by: the kinds known there, and how a state is made of slots. */
+  readonly parts: { readonly kinds: Kinds };
   readonly log: ReadonlyMap<IdText, Logged>;
   /** Slot text → entries that give it a value, erased ones left out. */
   readonly slots: ReadonlyMap<string, readonly IdText[]>;

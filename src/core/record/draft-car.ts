@@ -1,11 +1,11 @@
 /**
- * Drafts of what is said about a car and of what a house keeps, each naming what it replaces. Apart from draft.ts,
- * because a first reply needs none of them.
+ * Drafts of what is said about a car, each naming what it replaces. Apart from draft.ts, because a first reply needs
+ * none of them.
  */
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
-import type { Act, CarState, Draft, FactValue, FrozenSheet, HouseGauge, HouseState } from "./contract.js";
+import type { Act, CarState, Draft, FactValue } from "./contract.js";
 import { draft, noMixing, standingIds } from "./draft.js";
-import { HOUSE, limitKey } from "./identity.js";
+import { limitKey } from "./identity.js";
 
 export function draftName(act: Act, car: CarState, name: string): Draft {
   return draft(act, car.stream, "car.named", { name, replaces: standingIds(car, "name|") });
@@ -48,14 +48,4 @@ export function draftSameCar(act: Act, car: CarState, other: string): Draft {
 export function draftSameOccasion(act: Act, car: CarState, visits: readonly string[]): Draft {
   noMixing(car.stream, visits);
   return draft(act, car.stream, "car.same-occasion", { visits });
-}
-
-/** A sheet of one's own, or null to take it out; editions frozen in visits stay. */
-export function draftHouseSheet(act: Act, house: HouseState, id: string, sheet: FrozenSheet | null): Draft {
-  return draft(act, HOUSE, "house.sheet", { id, sheet, replaces: standingIds(house, `sheet|${id}`) });
-}
-
-/** A gauge of this house, or null to take it out; readings taken with it keep its figures. */
-export function draftHouseGauge(act: Act, house: HouseState, id: string, gauge: HouseGauge | null): Draft {
-  return draft(act, HOUSE, "house.gauge", { id, gauge, replaces: standingIds(house, `gauge|${id}`) });
 }

@@ -4,14 +4,18 @@
  */
 import type { Act, Bodies, Draft, FoldedState, IdText, Kind, Person } from "./contract.js";
 import { idText, isDemo } from "./identity.js";
-import { KINDS } from "./kinds.js";
+import { KINDS, type LaterKind } from "./kinds.js";
 import { sameValue } from "./same-value.js";
 import { standingIn } from "./standing.js";
 
-/** A draft of one entry. */
-export function draft<K extends Kind>(act: Act, stream: string, kind: K, body: Bodies[K]): Draft {
-  const { id, by, at } = act;
-  return { stream, nonce: act.nonce(), at, by, act: id, kind, v: KINDS[kind].v, body };
+/** A draft of one entry of a car or a visit, or of a kind every stream has. */
+export function draft<K extends Exclude<Kind, LaterKind>>(
+  { id, by, at, nonce }: Act,
+  stream: string,
+  kind: K,
+  body: Bodies[K],
+): Draft {
+  return { stream, nonce: nonce(), at, by, act: id, kind, v: KINDS[kind].v, body };
 }
 
 /** Everything that stands in a slot, entries that only took something back included: what a new value replaces. */

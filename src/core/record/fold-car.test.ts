@@ -5,7 +5,6 @@ import type { CarLimit } from "../sheet/car.js";
 import { draftCar, draftPerson } from "./draft.js";
 import {
   draftFact,
-  draftHouseSheet,
   draftLimit,
   draftName,
   draftNoLimit,
@@ -13,6 +12,7 @@ import {
   draftSameCar,
   draftSameOccasion,
 } from "./draft-car.js";
+import { draftHouseSheet } from "./draft-house.js";
 import { foldCar } from "./fold-car.js";
 import { foldHouse } from "./fold-house.js";
 import { draftUndo } from "./undo.js";

@@ -1,7 +1,8 @@
 /** What a car is after all its entries: who it is, its facts, places and limits book. Refuses to judge. */
 import type { CarState, FactValue, Logged } from "./contract.js";
-import { fold, type Parts, setOrDrop, step } from "./fold.js";
+import { fold, type Parts, setOrDrop } from "./fold.js";
 import { noteOf, pictureOf } from "./fold-visit.js";
+import { KINDS } from "./kinds.js";
 import { standsIn } from "./standing.js";
 
 const FILL: Parts<CarState>["fill"] = {
@@ -48,6 +49,7 @@ const FILL: Parts<CarState>["fill"] = {
 
 const CAR: Parts<CarState> = {
   of: "car",
+  kinds: KINDS,
   begins: "name|",
   empty: () => ({
     of: "car",
@@ -74,5 +76,3 @@ const CAR: Parts<CarState> = {
 
 /** The car these entries tell of, in whatever order, however often. Several streams: one car begun twice. */
 export const foldCar = (entries: Iterable<Logged>): CarState => fold(CAR, entries);
-
-export const stepCar = (state: CarState, logged: Logged): CarState => step(CAR, state, logged);

@@ -1,20 +1,46 @@
-/** What this house keeps for all its cars: own sheets, gauges and people. Refuses to know any car. */
+/** What this house keeps for all its cars: own sheets, gauges, people, terms, days worked, suppliers. Refuses to know any car. */
 import type { HouseState, Logged } from "./contract.js";
-import { fold, type Parts, setOrDrop, step } from "./fold.js";
+import { fold, type Parts, setOrDrop } from "./fold.js";
+import { HOUSE_KINDS } from "./house-kinds.js";
 import { HOUSE } from "./identity.js";
 import { standsIn } from "./standing.js";
 
 const PARTS: Parts<HouseState> = {
   of: "house",
+  kinds: HOUSE_KINDS,
   begins: "",
-  empty: () => ({ of: "house", sheets: new Map(), gauges: new Map() }),
-  copy: (house) => ({ ...house, sheets: new Map(house.sheets), gauges: new Map(house.gauges) }),
+  empty: () => ({
+    of: "house",
+    sheets: new Map(),
+    gauges: new Map(),
+    terms: [],
+    calendar: [],
+    suppliers: new Map(),
+  }),
+  copy: (house) => ({
+    ...house,
+    sheets: new Map(house.sheets),
+    gauges: new Map(house.gauges),
+    suppliers: new Map(house.suppliers),
+  }),
   fill: {
     sheet: (house, ledger, slot, id) =>
       setOrDrop(
         house.sheets,
         id,
         standsIn(ledger, slot, (e) => (e.kind === "house.sheet" ? e.body.sheet : null)),
+      ),
+    terms: (house, ledger, slot) => {
+      house.terms = standsIn(ledger, slot, (e) => (e.kind === "house.terms" ? e.body.terms : null));
+    },
+    calendar: (house, ledger, slot) => {
+      house.calendar = standsIn(ledger, slot, (e) => (e.kind === "house.calendar" ? e.body.calendar : null));
+    },
+    supplier: (house, ledger, slot, id) =>
+      setOrDrop(
+        house.suppliers,
+        id,
+        standsIn(ledger, slot, (e) => (e.kind === "house.supplier" ? e.body.supplier : null)),
       ),
     gauge: (house, ledger, slot, id) =>
       setOrDrop(
@@ -27,5 +53,3 @@ const PARTS: Parts<HouseState> = {
 };
 
 export const foldHouse = (entries: Iterable<Logged>): HouseState => fold(PARTS, entries);
-
-export const stepHouse = (state: HouseState, logged: Logged): HouseState => step(PARTS, state, logged);

@@ -11,9 +11,9 @@ import type {
   Stands,
   VisitState,
 } from "./contract.js";
-import { everIn, fold, liveIn, type Own, type Parts, setOrDrop, step } from "./fold.js";
+import { everIn, fold, liveIn, type Own, type Parts, setOrDrop } from "./fold.js";
 import { compareShown } from "./identity.js";
-import type { Known } from "./kinds.js";
+import { KINDS, type Known } from "./kinds.js";
 import { differ, sameReply } from "./same-value.js";
 import { standingIn, stands, standsIn } from "./standing.js";
 
@@ -62,6 +62,7 @@ const FILL: Parts<VisitState>["fill"] = {
 
 const VISIT: Parts<VisitState> = {
   of: "visit",
+  kinds: KINDS,
   begins: "opened|",
   empty: () => ({
     of: "visit",
@@ -93,8 +94,6 @@ const VISIT: Parts<VisitState> = {
 
 /** The visit these entries tell of, in whatever order, however often. Several streams: visits of one occasion. */
 export const foldVisit = (entries: Iterable<Logged>): VisitState => fold(VISIT, entries);
-
-export const stepVisit = (state: VisitState, logged: Logged): VisitState => step(VISIT, state, logged);
 
 export const noteOf = (e: Known): Bodies["note"] | null => (e.kind === "note" ? e.body : null);
 export const pictureOf = (e: Known): Bodies["picture"] | null => (e.kind === "picture" ? e.body : null);

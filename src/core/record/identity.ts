@@ -6,23 +6,26 @@ import { compareStamps } from "./time.js";
 export const HOUSE = "house";
 /** What every stream, writer and nonce is made of; no slash, so that an id splits one way only. */
 export const NAME_PATTERN = /^[A-Za-z0-9._-]{1,80}$/;
-const STREAM_PATTERN = /^(?:house|(?:car|visit):[A-Za-z0-9._-]{1,80})$/;
+const STREAM_PATTERN = /^(?:house|(?:car|visit|plan):[A-Za-z0-9._-]{1,80})$/;
 
-export type StreamKind = "car" | "visit" | "house";
+export type StreamKind = "car" | "visit" | "plan" | "house";
 
 export const isStreamName = (text: string): boolean => STREAM_PATTERN.test(text);
 
 /** The kind of a stream whose name passed `isStreamName`. */
 export function streamKind(stream: string): StreamKind {
-  if (stream === HOUSE) return "house";
-  return stream.startsWith("car:") ? "car" : "visit";
+  // What stands before the colon is one of the kinds: the pattern of names says so.
+  return stream.split(":")[0] as StreamKind;
 }
 
 /** Whether a stream belongs to the demo. Its name says so, so that no entry can turn one's own car into it. */
-export const isDemo = (stream: string): boolean => /^(?:car|visit):demo-/.test(stream);
+export const isDemo = (stream: string): boolean => /^(?:car|visit|plan):demo-/.test(stream);
 
 export const carStream = (nonce: string, demo = false): string => `car:${demo ? "demo-" : ""}${nonce}`;
 export const visitStream = (nonce: string, demo = false): string => `visit:${demo ? "demo-" : ""}${nonce}`;
+
+/** The plan of a visit: named after it, so that two phones that plan the same visit write to one stream. */
+export const planStream = (visit: string): string => visit.replace(/^visit:/, "plan:");
 
 /** Texts made before: an entry is asked for its id over and over, and never changes. */
 const texts = new WeakMap<EntryId, IdText>();

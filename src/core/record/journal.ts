@@ -3,6 +3,7 @@
  * Refuses to know files.
  */
 import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
+import { ALL_KINDS } from "./all-kinds.js";
 import { checkedLogged, faultsOf } from "./check-logged.js";
 import type { Entry, Logged } from "./contract.js";
 import { isStub } from "./identity.js";
@@ -72,7 +73,7 @@ function readLine(line: string, number: number): Result<Logged> {
   if (line.length > LINE_AT_MOST) return fail(problem("record.line-too-long", where, { atMost: LINE_AT_MOST }));
   const parsed = parse(line);
   if (parsed === undefined) return fail(problem("record.not-json", where));
-  const problems = faultsOf(parsed, where);
+  const problems = faultsOf(parsed, where, ALL_KINDS);
   return problems.length > 0 ? fail(...problems) : ok(checkedLogged(parsed));
 }
 

@@ -1,15 +1,20 @@
 import { expect, test } from "vitest";
 import { BODIES } from "../../../tests/store/sample-bodies.js";
+import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
+import { ALL_KINDS } from "./all-kinds.js";
 import { faultsOf } from "./check-logged.js";
 import type { Entry, Kind } from "./contract.js";
-import { isKind, KINDS, whyUnknown } from "./kinds.js";
+import { kindIn, whyUnknown } from "./kinds.js";
 
+type Sampled = keyof typeof BODIES;
 const streamOf = (kind: Kind): string => {
   if (kind === "undo" || kind === "erase") return "visit:v";
-  const [of] = KINDS[kind].streams;
+  const [of] = ALL_KINDS[kind].streams;
   return of === "house" ? "house" : `${of}:${of === "car" ? "c" : "v"}`;
 };
-const entry = (kind: Kind, body: unknown, v = KINDS[kind].v): Entry => ({
+const why = (one: Entry) => whyUnknown(one, ALL_KINDS);
+const faults = (one: Entry) => faultsOf(one, {}, ALL_KINDS);
+const entry = (kind: Kind, body: unknown, v = ALL_KINDS[kind].v): Entry => ({
   stream: streamOf(kind),
   writer: "w1",
   seq: 1,
@@ -20,15 +25,15 @@ const entry = (kind: Kind, body: unknown, v = KINDS[kind].v): Entry => ({
   v,
   body,
 });
-const kinds = Object.keys(BODIES).filter(isKind);
+const kinds = Object.keys(BODIES).filter((kind): kind is Sampled => kind in BODIES);
 
 test("every kind has a sample", () => {
-  expect(kinds.toSorted()).toEqual(Object.keys(KINDS).toSorted());
+  expect([...kinds, ...Object.keys(PLAN_BODIES)].toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
 });
 
 test.each(kinds)("[RC4] %s: a body as it should be is taken", (kind) => {
-  expect(whyUnknown(entry(kind, BODIES[kind]))).toBeUndefined();
-  expect(faultsOf(entry(kind, BODIES[kind]))).toEqual([]);
+  expect(why(entry(kind, BODIES[kind]))).toBeUndefined();
+  expect(faults(entry(kind, BODIES[kind]))).toEqual([]);
 });
 
 test.each(kinds)("[RC4] %s: every field spoilt, missing or added is found out", (kind) => {
@@ -55,34 +60,38 @@ test.each(kinds)("[RC4] %s: every field spoilt, missing or added is found out", 
   );
   for (const field of needed) spoilt.push(Object.fromEntries(Object.entries(body).filter(([name]) => name !== field)));
   for (const one of spoilt) {
-    expect(whyUnknown(entry(kind, one)), JSON.stringify(one)).toBe("body");
-    expect(faultsOf(entry(kind, one)), JSON.stringify(one)).toHaveLength(1);
+    expect(why(entry(kind, one)), JSON.stringify(one)).toBe("body");
+    expect(faults(entry(kind, one)), JSON.stringify(one)).toHaveLength(1);
   }
 });
 
 test.each(kinds)("[RC4] %s: a newer version is none of this program's business", (kind) => {
-  const next = KINDS[kind].v + 1;
-  expect(whyUnknown(entry(kind, BODIES[kind], next))).toBe("newer");
-  expect(whyUnknown(entry(kind, { anything: 1 }, next))).toBe("newer");
-  expect(faultsOf(entry(kind, { anything: 1 }, next))).toEqual([]);
+  const next = ALL_KINDS[kind].v + 1;
+  expect(why(entry(kind, BODIES[kind], next))).toBe("newer");
+  expect(why(entry(kind, { anything: 1 }, next))).toBe("newer");
+  expect(faults(entry(kind, { anything: 1 }, next))).toEqual([]);
 });
 
 test("[RC4] judging again as it was first written is held to the shape it had then", () => {
   const { common: _common, limits: _limits, ...first } = BODIES["visit.judged-again"];
-  expect(whyUnknown(entry("visit.judged-again", first, 1))).toBeUndefined();
-  expect(faultsOf(entry("visit.judged-again", first, 1))).toEqual([]);
-  expect(whyUnknown(entry("visit.judged-again", first, 2))).toBe("body");
-  expect(whyUnknown(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toBe("body");
-  expect(faultsOf(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toHaveLength(1);
+  expect(why(entry("visit.judged-again", first, 1))).toBeUndefined();
+  expect(faults(entry("visit.judged-again", first, 1))).toEqual([]);
+  expect(why(entry("visit.judged-again", first, 2))).toBe("body");
+  expect(why(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toBe("body");
+  expect(faults(entry("visit.judged-again", BODIES["visit.judged-again"], 1))).toHaveLength(1);
 });
 
 test("[RC4] in another kind of stream an entry has no effect", () => {
-  expect(whyUnknown({ ...entry("reply", BODIES.reply), stream: "car:c" })).toBe("stream");
-  expect(whyUnknown({ ...entry("house.sheet", BODIES["house.sheet"]), stream: "visit:v" })).toBe("stream");
+  expect(why({ ...entry("reply", BODIES.reply), stream: "car:c" })).toBe("stream");
+  expect(why({ ...entry("house.sheet", BODIES["house.sheet"]), stream: "visit:v" })).toBe("stream");
 });
 
 test("[RC4] a kind named like something every object has is still unknown", () => {
-  expect(["constructor", "toString", "__proto__"].map(isKind)).toEqual([false, false, false]);
+  expect(["constructor", "toString", "__proto__"].map((kind) => kindIn(ALL_KINDS, kind))).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
 });
 
 test.each<readonly [string, Kind, object]>([
@@ -131,5 +140,5 @@ test.each<readonly [string, Kind, object]>([
     },
   ],
 ])("[RC4] found out: %s", (_what, kind, body) => {
-  expect(whyUnknown(entry(kind, body))).toBe("body");
+  expect(why(entry(kind, body))).toBe("body");
 });

@@ -1,10 +1,12 @@
 /**
- * Every kind of entry in one table: version, streams it may be in, shape of its body, and the slot whose value it
- * gives. Knows nothing of order, undo or erasing.
+ * The kinds of entry of cars and visits, and those of every stream, in one table: version, streams it may be in, shape
+ * of its body, and the slot whose value it gives. A house's and a plan's own kinds come in tables of their own
+ * (house-kinds.ts, plan-kinds.ts). Knows nothing of order, undo or erasing.
  */
 import { AUDIENCES, GRADES, NON_ANSWERS, REASONS } from "../terms/index.js";
 import type { Bodies, Entry, IdText, Kind } from "./contract.js";
 import { faultKey, limitKey, NAME_PATTERN, parseId, type StreamKind, streamKind } from "./identity.js";
+import type { PlanBodies } from "./plan-bodies.js";
 import {
   basis,
   both,
@@ -33,25 +35,24 @@ import {
 
 const id: Check = (value, path) =>
   typeof value === "string" && parseId(value) ? undefined : { path, expected: "an entry id" };
-const replaces = listOf(id);
+export const replaces = listOf(id);
 const carName = matches("a car stream", /^car:[A-Za-z0-9._-]{1,80}$/);
-const visitName = matches("a visit stream", /^visit:[A-Za-z0-9._-]{1,80}$/);
-const frozen = fields({ id: name, edition: name, label: text, blob: hash });
+export const visitName = matches("a visit stream", /^visit:[A-Za-z0-9._-]{1,80}$/);
+export const frozen = fields({ id: name, edition: name, label: text, blob: hash });
 const odometer = { value: name, unit: name };
 const judged = { sheets: listOf(frozen), before: hash, after: hash, engine: name };
 const spot = { point: name, place: name, state: name };
 const person = fields({ id: matches("a person id", NAME_PATTERN), name: text });
 
 const gauge = fields({ resolution: number, error: number }, { id: name });
-const literal = (word: string) => oneOf([word]);
 const replyValue = byType({
-  words: fields({ type: literal("words"), words: listOf(name, 1) }),
-  reading: fields({ type: literal("reading"), values: listOf(name, 1), unit: text }, { gauge }),
-  count: fields({ type: literal("count"), count: integer }),
-  yes: fields({ type: literal("yes"), yes: flag }),
-  "date-code": fields({ type: literal("date-code"), text: name }),
+  words: fields({ type: oneOf(["words"]), words: listOf(name, 1) }),
+  reading: fields({ type: oneOf(["reading"]), values: listOf(name, 1), unit: text }, { gauge }),
+  count: fields({ type: oneOf(["count"]), count: integer }),
+  yes: fields({ type: oneOf(["yes"]), yes: flag }),
+  "date-code": fields({ type: oneOf(["date-code"]), text: name }),
   "non-answer": fields(
-    { type: literal("non-answer"), nonAnswer: oneOf(NON_ANSWERS) },
+    { type: oneOf(["non-answer"]), nonAnswer: oneOf(NON_ANSWERS) },
     { reason: oneOf(REASONS), words: text },
   ),
 });
@@ -97,20 +98,10 @@ const placeFits: Check = (body, path) => {
   return body["place"] === place ? undefined : { path: `${path}.place`, expected: String(place) };
 };
 
-const houseGauge = fields(
-  { id: name, name, quantity: name, unit: text, resolution: number, error: number },
-  { checked: matches("a date, like 2026-03-14", /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/), tool: name },
-);
-const gaugeFits: Check = (body, path) => {
-  if (!isPlainObject(body) || !isPlainObject(body["gauge"])) return undefined;
-  const { id: own } = body["gauge"];
-  return body["id"] === own ? undefined : { path: `${path}.id`, expected: String(own) };
-};
-
 const clock = (more?: Parameters<typeof fields>[1]): Check =>
   fields({ clock: orNull(fields({ from: dateTime, minutes: count }, more)), replaces });
 
-interface KindOf<K extends Kind> {
+export interface KindOf<K extends Kind> {
   readonly v: number;
   readonly streams: readonly StreamKind[];
   readonly check: Check;
@@ -124,14 +115,22 @@ interface KindOf<K extends Kind> {
 }
 const CAR = ["car"] as const;
 const VISIT = ["visit"] as const;
-const HOUSE = ["house"] as const;
-const ANY = ["car", "visit", "house"] as const;
+const ANY = ["car", "visit", "house", "plan"] as const;
 
 /** Slot of a reply: all fields of a point at a place in a car state, because a non-answer covers them all. */
 export const replySlot = (key: { readonly point: string; readonly place: string; readonly state: string }): string =>
   `reply|${key.point}@${key.place}#${key.state}`;
 
-export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
+/** Kinds told of in tables of their own, which a first reply does without. */
+export type HouseKind = Extract<Kind, `house.${string}`>;
+export type LaterKind = HouseKind | keyof PlanBodies;
+
+/** Kinds by their names, as a fold is given them. */
+export type Kinds = Readonly<
+  Record<string, Omit<KindOf<Kind>, "slots"> & { readonly slots: (body: never) => readonly string[] }>
+>;
+
+export const KINDS: { readonly [K in Exclude<Kind, LaterKind>]: KindOf<K> } = {
   "car.begun": { v: 1, streams: CAR, check: fields({ name: text }), slots: () => ["name|"] },
   "car.named": { v: 1, streams: CAR, check: fields({ name: text, replaces }), slots: () => ["name|"] },
   "car.fact": {
@@ -247,18 +246,6 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
     older: [fields(judged)],
     slots: () => ["judged-again|"],
   },
-  "house.sheet": {
-    v: 1,
-    streams: HOUSE,
-    check: fields({ id: name, sheet: orNull(frozen), replaces }),
-    slots: (b) => [`sheet|${b.id}`],
-  },
-  "house.gauge": {
-    v: 1,
-    streams: HOUSE,
-    check: both(fields({ id: name, gauge: orNull(houseGauge), replaces }), gaugeFits),
-    slots: (b) => [`gauge|${b.id}`],
-  },
   person: { v: 1, streams: ANY, check: fields({ person, replaces }), slots: (b) => [`person|${b.person.id}`] },
   undo: { v: 1, streams: ANY, check: fields({ of: listOf(id, 1) }), slots: () => [] },
   erase: {
@@ -269,10 +256,12 @@ export const KINDS: { readonly [K in Kind]: KindOf<K> } = {
   },
 };
 
-/** The shape a body of this version has to have; `v` is at most the version known here. */
-export const checkOf = (kind: Kind, v: number): Check => KINDS[kind].older?.[v - 1] ?? KINDS[kind].check;
+/** What is known of a kind here; undefined where these tables do not tell of it. */
+export const kindIn = (kinds: Kinds, kind: string): Kinds[string] | undefined =>
+  Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
 
-export const isKind = (kind: string): kind is Kind => Object.hasOwn(KINDS, kind);
+/** The shape a body of this version has to have; `v` is at most the version known here. */
+export const checkOf = (kind: Kinds[string], v: number): Check => kind.older?.[v - 1] ?? kind.check;
 
 /** An entry whose kind, version and body are known here. */
 export type Known = {
@@ -281,32 +270,32 @@ export type Known = {
 
 export type WhyUnknown = "kind" | "newer" | "body" | "stream";
 
-/** Entries found known before. Entries are never changed, so what was found stays true. */
-const found = new WeakSet<Entry>();
+/** Entries found known before, and by which kinds. Entries are never changed, so what was found stays true. */
+const found = new WeakMap<Entry, Kinds>();
 
 /** Why this entry has no effect here; undefined when it is known. */
-export function whyUnknown(entry: Entry): WhyUnknown | undefined {
-  if (found.has(entry)) return undefined;
-  if (!isKind(entry.kind)) return "kind";
-  const kind = KINDS[entry.kind];
+export function whyUnknown(entry: Entry, kinds: Kinds = KINDS): WhyUnknown | undefined {
+  if (found.get(entry) === kinds) return undefined;
+  const kind = kindIn(kinds, entry.kind);
+  if (!kind) return "kind";
   if (entry.v > kind.v) return "newer";
   if (!kind.streams.includes(streamKind(entry.stream))) return "stream";
-  if (checkOf(entry.kind, entry.v)(entry.body, "body")) return "body";
-  found.add(entry);
+  if (checkOf(kind, entry.v)(entry.body, "body")) return "body";
+  found.set(entry, kinds);
   return undefined;
 }
 
 /** The slots an entry gives a value to. */
-export function slotsOf(entry: Known): readonly string[] {
+export function slotsOf(entry: Known, kinds: Kinds = KINDS): readonly string[] {
   // The table pairs each kind with its own body; the compiler cannot follow the pair through the lookup.
-  const slots = KINDS[entry.kind].slots as (body: unknown) => readonly string[];
-  return slots(entry.body);
+  const slots = kindIn(kinds, entry.kind)?.slots as ((body: unknown) => readonly string[]) | undefined;
+  return slots?.(entry.body) ?? [];
 }
 
 /** The entry with its body's type, where it is known here. */
-export function known(entry: Entry): Known | undefined {
+export function known(entry: Entry, kinds: Kinds = KINDS): Known | undefined {
   // `whyUnknown` has just checked kind, version and body against the table.
-  return whyUnknown(entry) ? undefined : (entry as Known);
+  return whyUnknown(entry, kinds) ? undefined : (entry as Known);
 }
 
 /** What an entry says it replaces; nothing for kinds that replace nothing. */

@@ -4,7 +4,7 @@
  */
 import type { IdText, Ledger, Logged, Trouble } from "./contract.js";
 import { byCode, compareIds, idText, isEntry, isStub, parseId } from "./identity.js";
-import { type Known, known, replacesOf, slotsOf, whyUnknown } from "./kinds.js";
+import { KINDS, type Known, known, replacesOf, slotsOf, whyUnknown } from "./kinds.js";
 import { forksIn, gapsIn, kept, merge } from "./merge.js";
 import { undone } from "./undone.js";
 
@@ -12,6 +12,7 @@ import { undone } from "./undone.js";
 export const FOLD_VERSION = 4;
 
 interface Building {
+  readonly parts: Ledger["parts"];
   readonly log: ReadonlyMap<IdText, Logged>;
   readonly slots: Map<string, IdText[]>;
   readonly undoers: Map<IdText, IdText[]>;
@@ -20,10 +21,11 @@ interface Building {
   readonly writers: Map<string, { readonly last: number; readonly seen: number }>;
 }
 
-/** The ledger of a log; copies, order and duplicates make no difference. */
-export function ledgerOf(entries: Iterable<Logged>): Ledger {
+/** The ledger of a log; copies, order and duplicates make no difference. `parts` knows the kinds. */
+export function ledgerOf(entries: Iterable<Logged>, parts: Ledger["parts"] = { kinds: KINDS }): Ledger {
   const log = new Map(merge(entries).entries.map((logged) => [idText(logged), logged]));
   const building: Building = {
+    parts,
     log,
     slots: new Map(),
     undoers: new Map(),
@@ -68,11 +70,13 @@ export interface LedgerStep {
  */
 export function ledgerStep(before: Ledger, logged: Logged): LedgerStep {
   if (!isNews(before, logged)) return { ledger: before, slots: [] };
-  if (changesBelow(before, logged)) return { ledger: ledgerOf([...before.log.values(), logged]), slots: "all" };
+  if (changesBelow(before, logged))
+    return { ledger: ledgerOf([...before.log.values(), logged], before.parts), slots: "all" };
   const id = idText(logged);
   const writer = `${logged.stream}/${logged.writer}`;
   const head = before.writers.get(writer) ?? { last: 0, seen: 0 };
   const building: Building = {
+    parts: before.parts,
     log: new Map(before.log).set(id, logged),
     slots: new Map(),
     undoers: new Map(),
@@ -107,7 +111,7 @@ function slotsTouchedBy(after: Ledger, deadBefore: ReadonlySet<IdText>): readonl
   const slots = new Set<string>();
   for (const id of changed) {
     const entry = knownIn(after, id);
-    if (entry) for (const slot of slotsOf(entry)) slots.add(slot);
+    if (entry) for (const slot of slotsOf(entry, after.parts.kinds)) slots.add(slot);
   }
   return [...slots];
 }
@@ -115,7 +119,8 @@ function slotsTouchedBy(after: Ledger, deadBefore: ReadonlySet<IdText>): readonl
 /** Puts one entry where it belongs and says which slots got it. */
 function file(building: Building, id: IdText, logged: Logged): readonly string[] {
   if (isStub(logged) || building.erased.has(id)) return [];
-  const why = whyUnknown(logged);
+  const { kinds } = building.parts;
+  const why = whyUnknown(logged, kinds);
   if (why) {
     building.unknown.push({ id, kind: logged.kind, v: logged.v, why });
     return [];
@@ -128,7 +133,7 @@ function file(building: Building, id: IdText, logged: Logged): readonly string[]
     }
     return [];
   }
-  const slots = slotsOf(entry);
+  const slots = slotsOf(entry, kinds);
   for (const slot of slots) add(building.slots, slot, id);
   return slots;
 }
@@ -137,7 +142,7 @@ function file(building: Building, id: IdText, logged: Logged): readonly string[]
 export function knownIn(ledger: Ledger, id: IdText): Known | undefined {
   const logged = ledger.log.get(id);
   if (!logged || !isEntry(logged) || ledger.erased.has(id)) return undefined;
-  return known(logged);
+  return known(logged, ledger.parts.kinds);
 }
 
 /** What an id replaced: as its entry says, or, where that is erased, as the erasure remembers. */

@@ -1,5 +1,8 @@
 /** Taking in entries from elsewhere: union, forks, stubs, a writer met by its double. Refuses to know where from. */
+import type { Problem } from "../terms/index.js";
+import { ALL_KINDS } from "./all-kinds.js";
 import { blobsOf } from "./blobs-of.js";
+import { faultsOf } from "./check-logged.js";
 import type { BlobHash, Entry, IdText, Logged } from "./contract.js";
 import { dropUnused, eraseNamed } from "./erase-on.js";
 import { idText, isEntry, isStub, stubOf } from "./identity.js";
@@ -19,6 +22,12 @@ interface Taking {
   readonly erasures: Entry[];
   metSelf: boolean;
 }
+
+export { ALL_KINDS };
+
+/** What is wrong with entries from elsewhere, of whatever kind. */
+export const faultsIn = (entries: readonly Logged[]): readonly Problem[] =>
+  entries.flatMap((logged) => faultsOf(logged, {}, ALL_KINDS));
 
 /** Takes in entries from elsewhere: union, stubs over bodies, what is here over altered copies. */
 export async function receiveOn(

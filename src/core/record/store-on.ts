@@ -5,7 +5,7 @@
 import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
 import { appendBelieving, appendOn, Mistaken } from "./append-on.js";
 import { Beliefs } from "./beliefs.js";
-import { faultsOf, faultsOfDraft } from "./check-logged.js";
+import { faultsOfDraft } from "./check-logged.js";
 import type { Act, Draft, Entry, Logged } from "./contract.js";
 import type { Engine, Mode, WideShelf } from "./engine.js";
 import { removeOn } from "./erase-on.js";
@@ -64,11 +64,11 @@ export function storeOn(engine: Engine): Store {
   }
 
   async function receive(entries: readonly Logged[], blobs: readonly KeptBytes[] = []): Promise<Result<Received>> {
-    const problems = [...entries.flatMap((logged) => faultsOf(logged)), ...(await wrongHashes(engine, blobs))];
+    // Few sessions take anything in. Fetched before the transaction: that one waits for nothing but its own requests.
+    const { faultsIn, receiveOn } = await import("./receive-on.js");
+    const problems = [...faultsIn(entries), ...(await wrongHashes(engine, blobs))];
     if (problems.length > 0) return fail(...problems);
     const spare = engine.nonce();
-    // Few sessions take anything in. Fetched before the transaction: that one waits for nothing but its own requests.
-    const { receiveOn } = await import("./receive-on.js");
     const result = await changing("keep", (shelf, touched) => receiveOn(shelf, entries, blobs, spare, touched));
     if (result.ok && result.value.newWriter !== undefined) beliefs.forgetAll();
     return result;
@@ -80,7 +80,10 @@ export function storeOn(engine: Engine): Store {
     if (!read.ok) return read;
     const entries = read.value.flat();
     const ids = "stream" in what ? entries.filter((one) => isEntry(one) && one.kind !== "erase").map(idText) : what.ids;
-    return ids.length === 0 ? ok([]) : append(draftErase(act, { ledger: ledgerOf(entries) }, ids));
+    if (ids.length === 0) return ok([]);
+    // What an entry had replaced is read off its body, of whatever kind.
+    const { ALL_KINDS } = await import("./receive-on.js");
+    return append(draftErase(act, { ledger: ledgerOf(entries, { kinds: ALL_KINDS }) }, ids));
   }
 
   async function removeStreams(streams: readonly string[]): Promise<Result<number>> {

@@ -52,7 +52,9 @@ async function summedUp(engine: Engine, streams: readonly string[]): Promise<Res
   if (!read.ok) return read;
   // A stream removed since has nothing left to sum up.
   const present = read.value.filter(({ entries }) => entries.length > 0);
-  const made = present.map(({ stream, mark, entries }) => ({ stream, mark, data: summarise(stream, entries) }));
+  const made = await Promise.all(
+    present.map(async ({ stream, mark, entries }) => ({ stream, mark, data: await summarise(stream, entries) })),
+  );
   // Losing this costs time at the next launch, nothing else.
   await engine.run("spare", async (shelf) => {
     for (const one of made) shelf.putSnapshot({ ...one, name: SUMMARY, foldVersion: FOLD_VERSION });

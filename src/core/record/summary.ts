@@ -1,8 +1,8 @@
 /** One line per stream for the list of cars and visits. Refuses to judge. */
 import type { Audience } from "../terms/index.js";
 import type { Bodies, CarState, FactValue, FoldedState, Logged, Odometer, Stamp, VisitState } from "./contract.js";
+import { fetchedFold } from "./fetched-fold.js";
 import { foldCar } from "./fold-car.js";
-import { foldHouse } from "./fold-house.js";
 import { foldVisit } from "./fold-visit.js";
 import { isDemo, isStub, streamKind } from "./identity.js";
 import { lookedOn } from "./looked.js";
@@ -40,19 +40,20 @@ export interface VisitSummary extends SummaryOfAny {
 }
 /** `unopened`: nothing opened it yet, or its opening was undone. `erased`: nothing but stubs is left. */
 export interface OtherSummary extends SummaryOfAny {
-  readonly of: "house" | "unopened" | "erased";
+  readonly of: "house" | "plan" | "unopened" | "erased";
 }
 export type Summary = CarSummary | VisitSummary | OtherSummary;
 
-/** Sums up one stream from all its entries. */
-export function summarise(stream: string, entries: readonly Logged[]): Summary {
+/** Sums up one stream from all its entries. What folds a house or a plan is fetched when there is one. */
+export async function summarise(stream: string, entries: readonly Logged[]): Promise<Summary> {
   const any = { stream, demo: isDemo(stream), entries: entries.length, last: latest(entries) };
   const isErased = entries.length > 0 && entries.every((one) => isStub(one) || one.kind === "erase");
   if (isErased) return { ...any, of: "erased", trouble: false };
   const kind = streamKind(stream);
   if (kind === "car") return { ...any, ...carLine(foldCar(entries)) };
   if (kind === "visit") return { ...any, ...visitLine(foldVisit(entries)) };
-  return { ...any, of: "house", trouble: isTroubled(foldHouse(entries)) };
+  const foldLater = await fetchedFold();
+  return { ...any, of: kind, trouble: isTroubled(foldLater(stream, entries)) };
 }
 
 function carLine(car: CarState): Omit<CarSummary, keyof SummaryOfAny> & { readonly trouble: boolean } {

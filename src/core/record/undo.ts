@@ -17,7 +17,7 @@ export interface Step {
 }
 
 /** Beginnings and openings are not offered as a step; erasing cannot be taken back. */
-const NO_STEP: ReadonlySet<string> = new Set(["car.begun", "visit.opened", "undo", "erase"]);
+const NO_STEP: ReadonlySet<string> = new Set(["car.begun", "visit.opened", "plan.begun", "undo", "erase"]);
 
 interface Placed {
   readonly entry: Known;

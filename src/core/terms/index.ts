@@ -114,3 +114,9 @@ const OFF_LIST = "own.";
 export const offListId = (name: string): string => OFF_LIST + name;
 export const offListName = (fault: string): string | undefined =>
   fault.startsWith(OFF_LIST) ? fault.slice(OFF_LIST.length) : undefined;
+
+/** Low, likely, high: whole numbers, none above the next. Minutes, or minor units of money. */
+export type Three = readonly [low: number, likely: number, high: number];
+
+/** A calendar day, `YYYY-MM-DD`, with no time and no zone. */
+export type IsoDate = string;

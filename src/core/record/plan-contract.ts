@@ -1,0 +1,44 @@
+/** What folding a plan's stream gives. Types only; loaded by nobody who only replies. Rules: SPEC.md. */
+import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./contract.js";
+import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";
+
+type Said<K extends keyof PlanBodies> = Stands<PlanBodies[K]>;
+type Valued<K extends keyof PlanBodies, Field extends keyof PlanBodies[K]> = Stands<
+  PlanBodies[K] & { readonly [F in Field]: NonNullable<PlanBodies[K][F]> }
+>;
+
+/**
+ * Everything that stands of a plan; several where people differ. Steps and estimates are never replaced: all that are
+ * not undone stand, in the order of showing.
+ */
+export interface PlanState extends FoldedState {
+  readonly of: "plan";
+  /** The visit this plan is of; several where two phones began it. */
+  readonly begun: readonly Said<"plan.begun">[];
+  readonly begins: readonly Stands<string>[];
+  readonly use: readonly Stands<PlanUse>[];
+  readonly budget: readonly Stands<Budget>[];
+  /** By `jobKey` (job@place). */
+  readonly wanted: ReadonlyMap<string, readonly Valued<"plan.wanted", "wanted">[]>;
+  /** By `jobKey` (job@place). */
+  readonly minutes: ReadonlyMap<string, readonly Valued<"plan.minutes", "minutes">[]>;
+  /** By `partKey` (job@place/part). */
+  readonly parts: ReadonlyMap<string, readonly Valued<"plan.part", "figures">[]>;
+  /** By `partKey` (job@place/part). */
+  readonly partSteps: ReadonlyMap<string, readonly Said<"part.step">[]>;
+  /** By `jobKey` (job@place). */
+  readonly jobSteps: ReadonlyMap<string, readonly Said<"job.step">[]>;
+  /** By the name it keeps; what was cleared stays here. */
+  readonly loose: ReadonlyMap<string, readonly Said<"left-loose">[]>;
+  /** By the same name. */
+  readonly cleared: ReadonlyMap<string, readonly Said<"left-loose.cleared">[]>;
+  /** Oldest first. */
+  readonly estimates: readonly Said<"estimate.given">[];
+  /** By the addition's name. */
+  readonly additions: ReadonlyMap<string, readonly Said<"estimate.addition">[]>;
+  readonly scope: readonly Stands<PlanScope>[];
+  /** By item. */
+  readonly intake: ReadonlyMap<string, readonly Stands<string>[]>;
+}
+
+export type RecordState = CarState | VisitState | HouseState | PlanState;

@@ -7,9 +7,12 @@ import "./style/index.css";
 import "./style/later.css";
 import "./gallery/gallery.css";
 import { CautionsPage } from "./gallery/cautions-page.js";
+import { DatesPage } from "./gallery/dates-page.js";
+import { EntriesPage, PricePage } from "./gallery/entries-page.js";
 import { FindingsPage } from "./gallery/findings-page.js";
 import { FramePage } from "./gallery/frame-page.js";
 import { MarksPage } from "./gallery/marks-page.js";
+import { PlanningPage } from "./gallery/planning-page.js";
 import { PlansPage } from "./gallery/plans-page.js";
 import { InchPage, ReadingPage } from "./gallery/reading-page.js";
 import { OwnerPage, RoundPage } from "./gallery/round-page.js";
@@ -23,6 +26,10 @@ const PAGES: Readonly<Record<string, ComponentType>> = {
   findings: FindingsPage,
   cautions: CautionsPage,
   work: WorkPage,
+  planning: PlanningPage,
+  dates: DatesPage,
+  entries: EntriesPage,
+  price: PricePage,
   frame: FramePage,
   plans: PlansPage,
   marks: MarksPage,

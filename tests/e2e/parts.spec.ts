@@ -8,7 +8,10 @@ import { buildGallery } from "../support/build-gallery.js";
 import type { BuiltPage } from "../support/build-page.js";
 import { type Offences, watchOffences } from "../support/offences.js";
 
-const PAGES = ["round", "owner", "reading", "inch", "findings", "cautions", "work", "frame", "plans", "marks"];
+const PAGES = [
+  ...["round", "owner", "reading", "inch", "findings", "cautions", "work", "frame", "plans", "marks"],
+  ...["planning", "dates", "entries", "price"],
+];
 const THEMES = ["under-the-car", "daylight"];
 const PHONE = { width: 390, height: 844 };
 
@@ -93,10 +96,10 @@ test("text at twice its size: replies in one column, keys 60 px, the plan folded
 test("every pressed thing is 48 px high or more, 44 wide or more; replies 68, keys 68, next action 72", async ({
   page,
 }) => {
-  for (const name of ["round", "reading", "findings", "cautions", "work", "frame"]) {
+  for (const name of ["round", "reading", "findings", "cautions", "work", "frame", "planning", "entries", "price"]) {
     await show(page, name);
     const pressed = page.locator(
-      ".app :is(a[href], button:not(.place), input:not(.entry input), select, textarea):visible",
+      ".app :is(a[href], button:not(.place), input:not(:is(.entry, .three, .budget-box) input), select, textarea):visible",
     );
     const targets = await pressed.evaluateAll((all) =>
       all.map((target) => {

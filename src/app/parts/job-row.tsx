@@ -5,6 +5,7 @@ import type { BundleBracketProps, JobRowProps } from "./props-telling.js";
 
 export function JobRow(props: JobRowProps) {
   const { number, title, mark, markWord, byWhen, hours, cost, open, why, decision, href, onPress, children } = props;
+  const { apart, parts } = props;
   return (
     <div class="job">
       <span class="job-no n">{number}</span>
@@ -14,11 +15,13 @@ export function JobRow(props: JobRowProps) {
           <GradeMark mark={mark} size={18} />
           <span>{`${markWord}, ${byWhen}`}</span>
         </span>
+        {parts && <span class="job-parts small n">{parts}</span>}
       </MaybePressable>
       <span class="job-figures n">
         {hours && <b>{hours}</b>}
         {cost && <span class="small">{cost}</span>}
       </span>
+      {apart && <p class="wide small n">{apart}</p>}
       {open && why && <p class="wide small">{why}</p>}
       {open && decision && (
         <div class="wide">

@@ -10,7 +10,7 @@ const MINUS = "\u2212";
 
 interface KeyProps {
   readonly face: string;
-  readonly name?: string;
+  readonly name?: string | undefined;
   readonly onPress: () => void;
 }
 function Key({ face, name, onPress }: KeyProps) {

@@ -113,8 +113,8 @@ export interface KeypadProps {
   readonly words: {
     readonly rubOut: string;
     readonly decimal: string;
-    readonly minus: string;
-    readonly fraction: string;
+    readonly minus?: string | undefined;
+    readonly fraction?: string | undefined;
   };
   /** Results beside a number: 'No echo'. At most two. */
   readonly extra?: readonly { readonly id: string; readonly words: string; readonly onPress: () => void }[] | undefined;

@@ -102,6 +102,10 @@ export interface JobRowProps extends Press {
   /** '0.6–1.5 h' */
   readonly hours?: string | undefined;
   readonly cost?: string | undefined;
+  /** Small line of its own: 'with what is open anyway 0.6 h, alone 3.4 h'. */
+  readonly apart?: string | undefined;
+  /** How its parts stand: 'waiting for the bearing', 'ordered, here 9 Dec'. */
+  readonly parts?: string | undefined;
   readonly open?: boolean | undefined;
   /** Why it stands here. */
   readonly why?: string | undefined;

@@ -2,7 +2,11 @@
 export { MARKS, type MarkKind, markDrawing } from "./marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";
+export { rangeDrawing } from "./range.js";
+export type { RangeFigure, RangeInput } from "./range-terms.js";
 export { scaleDrawing } from "./scale.js";
 export type { ScaleBox, ScaleEdge, ScaleInput } from "./scale-terms.js";
+export { spanDrawing } from "./span.js";
+export type { SpanDay, SpanInput, SpanMark, SpanRow, SpanStroke } from "./span-terms.js";
 export { type TickLook, ticksDrawing } from "./ticks.js";
 export type { Attrs, Drawing, Shape } from "./tree.js";

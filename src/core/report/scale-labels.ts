@@ -1,21 +1,8 @@
-/**
- * Figures and words under the ruler, moved to a lower row where they would touch. Widths are estimated from the
- * number of letters: a drawing can't measure type.
- */
+/** Which figures and words stand under the ruler of a reading. Refuses to know where: label-rows.ts places them. */
+import { GAP, type Label, LETTER, type Placed, placeLabels } from "./label-rows.js";
 import type { ScaleBox, ScaleInput } from "./scale-terms.js";
 import { graduation, type ScaleWindow } from "./scale-window.js";
-import { n, type Shape, shape } from "./tree.js";
-
-/** Width of a sign as a share of the type size, measured on the app's own face: tabular figures, and words. */
-const LETTER = { figure: 0.515, words: 0.47 } as const;
-const ROW = 1.25;
-const GAP = 4;
-
-interface Label {
-  readonly text: string;
-  readonly x: number;
-  readonly look: "figure" | "words";
-}
+import { n } from "./tree.js";
 
 interface Ruled {
   readonly window: ScaleWindow;
@@ -53,31 +40,8 @@ function graduationLabels(input: ScaleInput, ruler: Ruled, box: ScaleBox): reado
 }
 
 /** Placed labels and where the drawing ends below them. */
-export function labelRows(
-  input: ScaleInput,
-  ruler: Ruled,
-  box: ScaleBox,
-  top: number,
-): { readonly shapes: readonly Shape[]; readonly foot: number } {
+export function labelRows(input: ScaleInput, ruler: Ruled, box: ScaleBox, top: number): Placed {
   const showsLimits = ruler.window.edges.length > 0 || (input.limitsShown && input.reading !== undefined);
   const labels = showsLimits ? limitLabels(input, ruler) : graduationLabels(input, ruler, box);
-  /** Right end of what stands in each row already; words start below all figures. */
-  const rows: number[] = [];
-  let wordsFrom = 0;
-  const shapes = labels.map((label) => {
-    const half = (label.text.length * LETTER[label.look] * box.text) / 2;
-    const x = Math.min(box.width - 4 - half, Math.max(4 + half, label.x));
-    if (label.look === "figure") wordsFrom = Math.max(wordsFrom, rows.length);
-    let row = label.look === "words" ? Math.max(1, wordsFrom) : 0;
-    while ((rows[row] ?? Number.NEGATIVE_INFINITY) > x - half) row++;
-    for (let i = rows.length; i < row; i++) rows[i] = Number.NEGATIVE_INFINITY;
-    rows[row] = x + half + GAP;
-    if (label.look === "figure") wordsFrom = Math.max(wordsFrom, row + 1);
-    return shape(
-      "text",
-      { class: label.look, x: n(x), y: n(top + box.text * (1.15 + ROW * row)), "text-anchor": "middle" },
-      [label.text],
-    );
-  });
-  return { shapes, foot: Math.ceil(top + box.text * (rows.length === 0 ? 0.6 : ROW * rows.length + 0.4)) };
+  return placeLabels(labels, box, top);
 }

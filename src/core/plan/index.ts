@@ -2,6 +2,8 @@
 export type { ByWhen, JobDue, UrgencyKey, Why } from "../assess/contract.js";
 // access: what must be open, what is shared, what pays while it is apart
 export * from "./access/index.js";
+// choice: what the budget pays, and the next step up
+export * from "./choice/door.js";
 export { type Band, bandOf, type Consequence, type Likelihood, rankOf } from "./matrix.js";
 export { PLAN_MESSAGES, tellPlan } from "./messages.js";
 export {

@@ -14,6 +14,20 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "access.rate": "{job}: the labour rate is {found}. Give whole minor units an hour, nought or more, or leave it out.",
   "access.state-twice": "{state} stands twice; the first is planned. Give each its own name.",
   "access.unknown-state": "{of} needs {state} open first, which is not known. Take it out or add it.",
+  // Choice within a budget.
+  "choice.both-mandatory": "{jobs}: all must be done, yet at most one of them may be. Make only one a must.",
+  "choice.budget": "The budget is {found}. Give whole minor units, nought or more.",
+  "choice.cost": "{of} costs {found}. Give whole minor units, nought or more.",
+  "choice.job-circle": "Each of these jobs needs the next, round and round: {chain}. Do them together as one set.",
+  "choice.never": "{of} can never be done: of {jobs}, at most one may be. Take one out of the group.",
+  "choice.node-cap": "The longest search is {found} steps. Give a whole number, one or more.",
+  "choice.state-circle":
+    "Each of these must be open before the next, round and round: {chain}. Take one of the steps out.",
+  "choice.too-large": "All costs, or all values, together are too large to be summed exactly. Use larger units.",
+  "choice.twice": "{of} stands twice. Give each its own name.",
+  "choice.unknown-job": "{of} needs the job {named}, which is not here. Nearest: {expected}. Take it out or add it.",
+  "choice.unknown-state": "{of} needs {named} open, which is not known. Nearest: {expected}. Take it out or add it.",
+  "choice.value": "{of} is worth {found}. Give a whole number, nought or more.",
   // Dates.
   "schedule.block-unknown": "The block {block} names {named}, which is no job here. Take it out or add the job.",
   "schedule.circle": "These jobs each wait for the next: {jobs}. Take one of the steps out.",

@@ -2,6 +2,8 @@
  * Money in whole minor units (cents, pence). Exact: no sum, share or split loses or makes a cent. Knows no
  * currency's name and no tax. A result beyond whole-number precision is our own mistake: it throws.
  */
+import { type Rounding, roundedQuotient } from "./rounding.js";
+
 declare const minorUnits: unique symbol;
 /** A whole number of minor units. Opaque, as amounts are. */
 export interface Money {
@@ -22,17 +24,14 @@ export const sum = (...amounts: readonly Money[]): Money => made(amounts.reduce(
 export const less = (a: Money, b: Money): Money => made(minorOf(a) - minorOf(b));
 
 /**
- * Money times over/under (whole numbers), rounded half away from zero: 5 × 1/2 = 3, −5 × 1/2 = −3.
+ * Money times over/under (whole numbers), one rounding: 5 × 1/2 = 3, −5 × 1/2 = −3 where nothing else is said.
  * Hours in minutes times an hourly rate: `share(rate, minutes, 60)`.
  */
-export function share(a: Money, over: number, under: number): Money {
+export function share(a: Money, over: number, under: number, how: Rounding = "half-up"): Money {
   if (!Number.isSafeInteger(over) || !Number.isSafeInteger(under) || under <= 0) {
     throw new RangeError(`${over}/${under} is no share.`);
   }
-  const product = BigInt(minorOf(a)) * BigInt(over);
-  const size = product < 0n ? -product : product;
-  const half = (2n * size + BigInt(under)) / (2n * BigInt(under));
-  return made(Number(product < 0n ? -half : half));
+  return made(Number(roundedQuotient(BigInt(minorOf(a)) * BigInt(over), BigInt(under), how)));
 }
 
 /**

@@ -16,8 +16,6 @@ export const perColumn = (of: (column: Column) => number): Amounts => ({
   high: of("high"),
 });
 
-export const NO_AMOUNT: Amounts = perColumn(() => 0);
-
 /** The sum, column by column. */
 export const addAmounts = (all: readonly Amounts[]): Amounts =>
   perColumn((column) => all.reduce((sum, amounts) => sum + amounts[column], 0));

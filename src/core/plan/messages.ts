@@ -73,6 +73,7 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "schedule.opening-times": "Opening times of weekday {weekday} overlap or end before they begin.",
   "schedule.part-no-date": "{part} for {job} has no date. Say that it is here, when it comes, or where to order it.",
   "schedule.part-nowhere": "{part} is for {named}, which is no job here.",
+  "schedule.part-overdue": "{part} for {job} was to come on {on} and is not said to be here. Ask when it comes.",
   "schedule.release": "{job} may not start before a day that is none.",
   "schedule.supplier-unknown": "{part} comes from {named}, who is not among the suppliers.",
   "schedule.supplier-week": "{whose}: days it works are 1 for Monday to 7 for Sunday.",

@@ -38,3 +38,32 @@ export function sortByFollows(things: readonly Follows[]): Sorted {
   }
   return { order };
 }
+
+/** Everything that follows one of these, at whatever distance; the ones asked about are not in it. */
+export function followersOf(things: readonly Follows[], ids: Iterable<string>): ReadonlySet<string> {
+  return reach(
+    ids,
+    [...things].reduce((next, { id, preds }) => {
+      for (const pred of preds) next.set(pred, [...(next.get(pred) ?? []), id]);
+      return next;
+    }, new Map<string, readonly string[]>()),
+  );
+}
+
+/** Everything one of these follows, at whatever distance. */
+export const followedBy = (things: readonly Follows[], ids: Iterable<string>): ReadonlySet<string> =>
+  reach(ids, new Map(things.map(({ id, preds }) => [id, preds])));
+
+function reach(ids: Iterable<string>, next: ReadonlyMap<string, readonly string[]>): ReadonlySet<string> {
+  const from = [...ids];
+  const found = new Set<string>();
+  const open = [...from];
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    for (const other of next.get(id) ?? []) {
+      if (found.has(other)) continue;
+      found.add(other);
+      open.push(other);
+    }
+  }
+  return found;
+}

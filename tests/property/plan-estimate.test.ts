@@ -131,7 +131,7 @@ const GROUPS = [
   { id: "half", name: "Half", basisPoints: 775 },
 ];
 const profile = fc.record({
-  country: fc.constant("Somewhere"),
+  label: fc.constant("Somewhere"),
   groups: fc.constant(GROUPS),
   labourGroup: fc.constantFrom("full", "half"),
   partsGroup: fc.constantFrom("full", "half"),
@@ -190,7 +190,7 @@ const input: fc.Arbitrary<EstimateInput> = fc
     perHour: fc.integer({ min: 1, max: 20_000 }),
     profile,
   })
-  .map(({ perHour, profile: taxProfile, ...rest }) => {
+  .map(({ perHour, profile: tax, ...rest }) => {
     const named = <T>(kind: string, all: readonly T[]) => all.map((one, i) => ({ ...one, id: `${kind}${i}` }));
     const terms: HouseTerms = {
       currency: "EUR",
@@ -198,7 +198,7 @@ const input: fc.Arbitrary<EstimateInput> = fc
         { id: "a", name: "A", perHour },
         { id: "b", name: "B", perHour: 9500 },
       ],
-      taxProfile,
+      tax,
     };
     return {
       ...rest,

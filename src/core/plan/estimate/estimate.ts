@@ -157,7 +157,7 @@ function taxed(lines: readonly EstimateLine[], { tax, minorDigits }: CheckedTerm
         perColumn((column) => columns.get(column)?.find(({ group }) => group === id)?.[figure] ?? 0);
       const because: Why = {
         code: `tax.${tax.level}`,
-        params: { basisPoints, rounding: tax.rounding, digits: tax.digits ?? minorDigits, country: tax.country },
+        params: { basisPoints, rounding: tax.rounding, digits: tax.digits ?? minorDigits, profile: tax.label },
       };
       return { group: id, name, basisPoints, net: of("net"), tax: of("tax"), because };
     });

@@ -12,7 +12,7 @@ import {
 } from "../index.js";
 
 const PROFILE = {
-  country: "Somewhere",
+  label: "Somewhere",
   groups: [{ id: "full", name: "Full", basisPoints: 2000 }],
   labourGroup: "full",
   partsGroup: "full",
@@ -22,7 +22,7 @@ const PROFILE = {
 
 function estimated(): Estimate {
   const result = estimate({
-    terms: { currency: "EUR", labourRates: [{ id: "a", name: "Bench", perHour: 6000 }], taxProfile: PROFILE },
+    terms: { currency: "EUR", labourRates: [{ id: "a", name: "Bench", perHour: 6000 }], tax: PROFILE },
     asOf: "2026-03-31",
     jobs: [{ id: "pads", own: [60, 90, 120] }, { id: "hose" }],
     opened: [],
@@ -44,7 +44,7 @@ const FIRST: FirstEstimate = {
   deposits: 0,
   setAside: [],
 };
-const yes = { by: "the owner", at: "2026-04-02" };
+const yes = { who: "the owner", on: "2026-04-02" };
 const stands = (present: number, additions: readonly Addition[] = [], first: Partial<FirstEstimate> = {}) => {
   const now = { currency: "EUR", gross: same(present), setAside: [] };
   const result = forecast({ ...FIRST, ...first }, now, additions);
@@ -65,9 +65,9 @@ test("[PE12] the frozen first estimate is plain data, names what it never held, 
 test("[PE13] agreed: first and agreed additions; what nobody agreed to is in the forecast only", () => {
   const got = stands(118_000, [
     { id: "hose", gross: 15_000, agreed: yes },
-    { id: "pipe", gross: 4000 },
-    { id: "clip", gross: 500, agreed: { by: " ", at: "2026-04-02" } },
-    { id: "bolt", gross: 100, agreed: { by: "the owner", at: "soon" } },
+    { id: "pipe", gross: 4000, agreed: null },
+    { id: "clip", gross: 500, agreed: { who: " ", on: "2026-04-02" } },
+    { id: "bolt", gross: 100, agreed: { who: "the owner", on: "soon" } },
   ]);
   expect(got).toMatchObject({ first: 100_000, agreedAdditions: 15_000, agreed: 115_000, present: 118_000 });
   expect(got.notAgreed.map(({ id }) => id)).toEqual(["pipe", "clip", "bolt"]);

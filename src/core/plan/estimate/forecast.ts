@@ -50,12 +50,15 @@ export function freezeEstimate(of: Estimate, at: IsoDate, told: Column = "p80"):
   });
 }
 
-/** Work that came on top, or, below zero, that was left out; with tax, in minor units. */
+/**
+ * Work that came on top, or, below zero, that was left out; with tax, in minor units. Where minutes and a price are
+ * known, an estimate of them alone says what it comes to.
+ */
 export interface Addition {
   readonly id: string;
   readonly gross: number;
-  /** Who said yes to it, and when; missing: nobody has. */
-  readonly agreed?: { readonly by: string; readonly at: IsoDate };
+  /** Who said yes to it, and when; missing or null: nobody has. */
+  readonly agreed?: { readonly who: string; readonly on: IsoDate } | null;
 }
 
 /** `over-10`: a tenth or more over what is agreed; `over-20`: a fifth or more. */
@@ -127,7 +130,8 @@ export function forecast(
 }
 
 /** Somebody with a name said yes on a day; anything less is no agreement. */
-const isAgreed = ({ agreed }: Addition): boolean => agreed !== undefined && agreed.by.trim() !== "" && isDay(agreed.at);
+const isAgreed = ({ agreed }: Addition): boolean =>
+  agreed !== undefined && agreed !== null && agreed.who.trim() !== "" && isDay(agreed.on);
 
 /** In whole numbers: no rounding lies between a figure and its mark. Over nothing agreed, everything is over. */
 function markOf(over: bigint, agreed: bigint): OverMark {

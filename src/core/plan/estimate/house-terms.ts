@@ -25,7 +25,8 @@ export type TaxLevel = (typeof TAX_LEVELS)[number];
 
 /** How a country, or the house's bookkeeper, has tax worked out. Nothing here is known of itself: the house says it. */
 export interface TaxProfile {
-  readonly country: string;
+  /** Whose: a country, or a bookkeeper's name for it. */
+  readonly label: string;
   readonly groups: readonly TaxGroup[];
   readonly labourGroup: string;
   readonly partsGroup: string;
@@ -39,10 +40,10 @@ export interface HouseTerms {
   /** ISO 4217. */
   readonly currency: string;
   /** Digits behind the point, where the currency is none of the common ones. */
-  readonly minorDigits?: number;
+  readonly digits?: number;
   /** The first is charged where a job names none. */
   readonly labourRates: readonly LabourRate[];
-  readonly taxProfile: TaxProfile;
+  readonly tax: TaxProfile;
 }
 
 /** Terms that sums may rest on. */
@@ -68,7 +69,7 @@ export function checkedTerms(terms: HouseTerms): Result<CheckedTerms> {
   const rates = onlyOnce(terms.labourRates, "labourRates");
   const [firstRate] = terms.labourRates;
   const problems = [
-    ...(typeof digits === "number" ? taxProblems(terms.taxProfile, digits) : [digits]),
+    ...(typeof digits === "number" ? taxProblems(terms.tax, digits) : [digits]),
     ...rates.problems,
     ...rates.rows.flatMap(({ row, path }) =>
       figureProblems(row.perHour, MOST_AN_HOUR, { id: row.name, what: "rate an hour", path: `${path}.perHour` }),
@@ -82,29 +83,29 @@ export function checkedTerms(terms: HouseTerms): Result<CheckedTerms> {
     minorDigits: digits,
     rates: new Map(rates.rows.map(({ row }) => [row.id, row])),
     firstRate,
-    tax: terms.taxProfile,
+    tax: terms.tax,
   });
 }
 
-function currencyDigits({ currency, minorDigits: given }: HouseTerms): number | Problem {
+function currencyDigits({ currency, digits: given }: HouseTerms): number | Problem {
   if (!isCurrencyCode(currency)) return problem("terms.currency", { path: "currency" }, { found: currency });
   const known = minorDigitsOf(currency);
   if (known === undefined && given === undefined)
-    return problem("terms.minor-digits-missing", { path: "minorDigits" }, { currency });
+    return problem("terms.minor-digits-missing", { path: "digits" }, { currency });
   const digits = known ?? given ?? 0;
   if (!isDigits(digits, MOST_DIGITS) || (given !== undefined && given !== digits))
-    return problem("terms.minor-digits", { path: "minorDigits" }, { currency, found: `${given}`, digits });
+    return problem("terms.minor-digits", { path: "digits" }, { currency, found: `${given}`, digits });
   return digits;
 }
 
 function taxProblems(tax: TaxProfile, minorDigits: number): readonly Problem[] {
-  const groups = onlyOnce(tax.groups, "taxProfile.groups");
+  const groups = onlyOnce(tax.groups, "tax.groups");
   const known = tax.groups.map(({ id }) => id);
   const unknown = (["labourGroup", "partsGroup"] as const).filter((use) => !known.includes(tax[use]));
   const word = (name: "rounding" | "level", words: readonly string[]) =>
     words.includes(tax[name])
       ? []
-      : [problem(`terms.${name}`, { path: `taxProfile.${name}` }, { found: tax[name], expected: words })];
+      : [problem(`terms.${name}`, { path: `tax.${name}` }, { found: tax[name], expected: words })];
   return [
     ...groups.problems,
     ...groups.rows.flatMap(({ row, path }) =>
@@ -114,14 +115,12 @@ function taxProblems(tax: TaxProfile, minorDigits: number): readonly Problem[] {
         path: `${path}.basisPoints`,
       }),
     ),
-    ...unknown.map((use) =>
-      problem("terms.tax-group", { path: `taxProfile.${use}` }, { found: tax[use], expected: known }),
-    ),
+    ...unknown.map((use) => problem("terms.tax-group", { path: `tax.${use}` }, { found: tax[use], expected: known })),
     ...word("rounding", ROUNDINGS),
     ...word("level", TAX_LEVELS),
     ...(tax.digits === undefined || isDigits(tax.digits, minorDigits + FINER)
       ? []
-      : [problem("terms.digits", { path: "taxProfile.digits" }, { found: tax.digits, most: minorDigits + FINER })]),
+      : [problem("terms.digits", { path: "tax.digits" }, { found: tax.digits, most: minorDigits + FINER })]),
   ];
 }
 

@@ -22,7 +22,7 @@ export interface PartLine {
   readonly id: string;
   readonly count: number;
   /** Each: low, likely, high. */
-  readonly price: MaybeThree;
+  readonly price?: MaybeThree;
   /** Each: paid with the part, given back when the old one returns. */
   readonly deposit?: number;
   /** For the whole line. */

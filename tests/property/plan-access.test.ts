@@ -17,7 +17,7 @@ import {
   type Three,
 } from "../../src/core/plan/index.js";
 
-const RUNS = { numRuns: 200, seed: 8820 };
+const RUNS = { numRuns: 150, seed: 8820 };
 const minutes = fc
   .tuple(fc.nat(60), fc.nat(60), fc.nat(200))
   .map(([low, more, most]): Three => [low, low + more, low + more + most]);

@@ -4,6 +4,8 @@ export type { ByWhen, JobDue, UrgencyKey, Why } from "../assess/contract.js";
 export * from "./access/index.js";
 // choice: what the budget pays, and the next step up
 export * from "./choice/door.js";
+// doing: in what order, what once, what together
+export * from "./doing/index.js";
 // estimate: what it costs, how sure that is, and where it stands against the first one
 export * from "./estimate/index.js";
 export { type Band, bandOf, type Consequence, type Likelihood, rankOf } from "./matrix.js";

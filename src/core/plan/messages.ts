@@ -80,6 +80,15 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "schedule.too-far": "{job} would end more than two years on. Look at its parts and the days open.",
   "schedule.unknown-job": "{job} follows {named}, which is no job here. Take that step out or add the job.",
   "schedule.week": "A week has seven days, from Monday; {found} are given.",
+
+  // Doing.
+  "doing.circle":
+    "These jobs each wait for the next: {jobs}. Take one of the steps out; until then they stand by urgency.",
+  "doing.job-twice": "{job} stands twice; it is done once. Give each job its own name.",
+  "doing.unknown-after": "{job} ends in {named}, which is not known. Add it, or do it without.",
+
+  // Sets.
+  "sets.alone": "{part} cannot be ordered alone: its counterpart is {counterpart}. Order both, or say why not.",
 };
 
 /** A problem of planning as one sentence or two. */

@@ -186,6 +186,7 @@ const sheets = [
         { id: "job.b", place: "axle" },
       ],
       nextLooks: [],
+      rules: [],
     },
   },
 ];

@@ -24,7 +24,7 @@ export const whyTexts: Readonly<Record<string, string>> = {
   "above.due": "It stands above the next because it is due sooner: {upper}, the next {lower}.",
   "above.rank": "It stands above the next because outcome and likelihood are worse: {upper} against {lower} of 20.",
   "above.grade": "It stands above the next because {upper} comes before {lower}.",
-  "above.left": "It stands above the next because it is nearer to its limit.",
+  "above.left": "It stands above the next because its limit, or what is stated for it, is nearer.",
   "above.position": "Nothing else tells them apart: it comes first on the way round the car.",
   "above.id": "Nothing tells them apart: their order is fixed by name.",
 };

@@ -24,8 +24,9 @@ export interface Figures {
 const SHARE = 0.5;
 
 /**
- * Class with figures. 'Within a stated distance or time': the legal period and half of what the trend leaves,
- * whichever is nearer. 'Next visit' and 'watch' add the sheet's own next look and the planned visit.
+ * Class with figures. 'Within a stated distance or time': the legal period, half of what the trend leaves, and what the
+ * sheet states for this very fault, whichever is nearer. 'Next visit' and 'watch' add what it states for the grade (when
+ * to look again at what is left alone, which a fault to be put right is not) and the planned visit.
  */
 export function byWhen(
   due: ByWhen["class"],
@@ -43,7 +44,7 @@ export function byWhen(
   const legal = figures.legalMonths?.[fault.grade];
   if (legal !== undefined) addDate(addMonths(figures.at, legal));
   for (const look of looks) {
-    if (!concerns(look, fault)) continue;
+    if (!concerns(look, fault) || (due === 2 && look.fault === undefined)) continue;
     if (look.km !== undefined) km.push(look.km);
     if (look.months !== undefined) addDate(addMonths(figures.at, look.months));
   }
@@ -62,6 +63,36 @@ function concerns(look: NextLookRow, fault: Pick<Fault, "fault" | "grade">): boo
   if (look.fault !== undefined)
     return look.fault === fault.fault && (look.grade === undefined || look.grade === fault.grade);
   return look.grade === fault.grade;
+}
+
+/** An ordinary year, only to tell which of two stated figures is nearer where no next visit is planned. */
+const YEAR = { km: 10_000, days: 365 };
+
+/**
+ * What is stated, as way left ÷ way to the next visit, so that the order agrees with what is shown; the nearer of
+ * distance and time. Only half of a way left is ever stated, so what is stated counts twice.
+ */
+export function statedLeft(
+  { distance, date }: ByWhen,
+  figures: Figures,
+  nextVisitKm: number | undefined,
+): number | null {
+  const days = daysBetween(figures.at, date);
+  const toNext = daysBetween(figures.at, figures.nextVisit);
+  const shares = [
+    ...(distance === undefined ? [] : [distance.value / (isWay(nextVisitKm) ? nextVisitKm : YEAR.km)]),
+    ...(days === undefined ? [] : [days / (isWay(toNext) ? toNext : YEAR.days)]),
+  ];
+  return shares.length === 0 ? null : Math.min(...shares) / SHARE;
+}
+
+const isWay = (way: number | undefined): way is number => way !== undefined && way > 0;
+
+/** Whole days from one to the other; undefined where one of them is not known. */
+export function daysBetween(from: string | undefined, to: string | undefined): number | undefined {
+  if (from === undefined || to === undefined) return undefined;
+  const days = (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000;
+  return Number.isFinite(days) ? days : undefined;
 }
 
 function addDays(at: string | undefined, days: number): string | undefined {

@@ -32,6 +32,7 @@ const SHEETS = [
         { fault: "whl.play", months: 3 },
         { job: "job.whl.bearing", km: 500 },
       ],
+      rules: [{ fault: "whl.seal" }, { fault: "whl.play" }],
     },
   },
 ];
@@ -183,4 +184,46 @@ test("next visit: its date, or the sheet's own next look when nearer; nothing ma
 test("a figure in months ends on the last day of a shorter month", () => {
   const trendless = fault({ fault: "whl.seal", grade: "advisory", consequence: 4, likelihood: "C" });
   expect(jobs([trendless], { ...NOW, at: "2025-08-31" })[0]?.byWhen).toMatchObject({ class: 4, date: "2026-02-28" });
+});
+
+test("[PL5] a row for a grade holds for its own sheet's faults, and not for what is to be put right soon", () => {
+  const rust = fault({ fault: "corr.rust", grade: "advisory", consequence: 3, likelihood: "C" });
+  expect(jobs([rust])[0]?.byWhen).toEqual({ class: 3 });
+  const soon = fault({ fault: "whl.seal", grade: "advisory", consequence: 2, likelihood: "C" });
+  expect(jobs([soon])[0]?.byWhen).toEqual({ class: 2 });
+  expect(jobs([fault({})])[0]?.byWhen).toEqual({ class: 2, date: "2026-06-30" });
+});
+
+test("[PL5] a job states no figure of a lesser fault while its most urgent has none", () => {
+  const grave = fault({ fault: "whl.race" });
+  const mild = fault({ fault: "whl.seal", grade: "advisory", consequence: 3, likelihood: "C" });
+  expect(jobs([grave, mild])[0]?.byWhen).toEqual({ class: 2 });
+  expect(jobs([{ ...grave, place: "FL" }, mild]).map((j) => j.byWhen.distance?.value)).toEqual([undefined, 3000]);
+});
+
+test("[PL6] of two alike in class, rank and grade the one stated for nearer stands above, and says so", () => {
+  const [first] = SHEETS;
+  if (first === undefined) throw new Error("no sheet");
+  const sheets = [
+    {
+      sheet: {
+        ...first.sheet,
+        nextLooks: [
+          { fault: "whl.far", km: 1000 },
+          { fault: "whl.near", km: 500 },
+          { fault: "whl.dated", months: 3 },
+        ],
+      },
+    },
+  ];
+  const faults = ["whl.open", "whl.dated", "whl.far", "whl.near"].map((id, position) =>
+    fault({ fault: id, position, place: `P${position}` }),
+  );
+  const list = order({ faults }, sheets, NOW);
+  expect(list.map((j) => j.faults[0]?.fault)).toEqual(["whl.near", "whl.far", "whl.dated", "whl.open"]);
+  const [near, far] = list;
+  expect(near && far && whyAbove(near, far).why).toEqual({ code: "above.left", params: { upper: 0.1, lower: 0.2 } });
+  // with a visit planned in 500 km, three months are the nearer of what is stated
+  const soon = order({ faults }, sheets, { ...NOW, nextVisitKm: 200, nextVisit: "2027-03-31" });
+  expect(soon.map((j) => j.faults[0]?.fault)).toEqual(["whl.dated", "whl.near", "whl.far", "whl.open"]);
 });

@@ -4,7 +4,7 @@
  */
 import type { Assessment, ByWhen, Fault, JobDue, UrgencyKey, Why } from "../assess/contract.js";
 import { type Grade, worse } from "../terms/index.js";
-import { byWhen, type Figures, type NextLookRow } from "./by-when.js";
+import { byWhen, daysBetween, type Figures, type NextLookRow, statedLeft } from "./by-when.js";
 import { compareKeys, type KeyPart, likelihoodFromTrend, type Urgency, urgencyOf } from "./urgency.js";
 
 /** What the trend of a fault says (lower bounds, so that no later date than is safe is shown). */
@@ -36,6 +36,8 @@ export interface SheetJobs {
       readonly "included-in"?: readonly string[] | undefined;
     }[];
     readonly nextLooks: readonly NextLookRow[];
+    /** What its rules name: a row for a grade holds for these faults only. */
+    readonly rules: readonly { readonly fault?: string | undefined }[];
   };
 }
 
@@ -51,7 +53,6 @@ export function urgentFaults(
   sheets: readonly SheetJobs[],
   setting: OrderSetting,
 ): readonly FaultDue[] {
-  const looks = sheets.flatMap((s) => s.sheet.nextLooks);
   return faults
     .map((fault): FaultDue => {
       const trend = setting.trends?.find((t) => t.fault === fault.fault && t.place === fault.place);
@@ -68,9 +69,19 @@ export function urgentFaults(
         ...(trend?.limitPassed === undefined ? {} : { limitPassed: trend.limitPassed }),
         ...(left === undefined ? {} : { left }),
       });
-      return { fault, urgency, byWhen: byWhen(urgency.key.due, fault, trend?.left, looks, setting) };
+      const stated = byWhen(urgency.key.due, fault, trend?.left, looksFor(fault, sheets), setting);
+      const key = { ...urgency.key, left: urgency.key.left ?? statedLeft(stated, setting, setting.nextVisitKm) };
+      return { fault, urgency: { ...urgency, key }, byWhen: stated };
     })
     .sort((a, b) => compareKeys(a.urgency.key, b.urgency.key).sign);
+}
+
+/** Rows that name the fault, of any sheet, and those for a grade of the sheet that names it: rust keeps no distance. */
+function looksFor({ fault }: Fault, sheets: readonly SheetJobs[]): readonly NextLookRow[] {
+  return sheets.flatMap(({ sheet }) => {
+    const isOwn = sheet.rules.some((rule) => rule.fault === fault);
+    return sheet.nextLooks.filter((look) => isOwn || look.fault !== undefined);
+  });
 }
 
 /** Way left ÷ way to the next visit, the shorter of distance and time; undefined when neither can be told. */
@@ -84,12 +95,6 @@ function shareLeft(trend: FaultTrend, setting: OrderSetting): number | undefined
   if (days !== undefined && days <= 0) shares.push(0);
   else if (days !== undefined && daysToNext !== undefined && daysToNext > 0) shares.push(days / daysToNext);
   return shares.length === 0 ? undefined : Math.min(...shares);
-}
-
-function daysBetween(from: string | undefined, to: string | undefined): number | undefined {
-  if (from === undefined || to === undefined) return undefined;
-  const days = (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000;
-  return Number.isFinite(days) ? days : undefined;
 }
 
 /**
@@ -170,10 +175,15 @@ function contain(merged: Map<string, JobAtPlace>, greater: (job: string) => read
   }
 }
 
-/** Class of the most urgent; the nearest distance and date of any fault the job answers. */
+/**
+ * Class of the most urgent, with the nearest distance and date of any fault the job answers. Where one of that class has
+ * no figure, none is stated: the figure of a lesser one would promise it more time than anybody knows it has.
+ */
 function soonest(all: readonly ByWhen[]): ByWhen {
   const first = all[0];
   if (first === undefined) throw new Error("no due date to choose from");
+  const isOpen = all.some((b) => b.class === first.class && b.distance === undefined && b.date === undefined);
+  if (isOpen) return { class: first.class };
   const distances = all.flatMap((b) => (b.distance === undefined ? [] : [b.distance]));
   const dates = all.flatMap((b) => (b.date === undefined ? [] : [b.date])).sort();
   const nearest = distances.sort((a, b) => a.value - b.value)[0];

@@ -61,7 +61,7 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "schedule.clock-change": "{named} is no change of the clocks. Give day, minute and by how much.",
   "schedule.closed-days": "{whose}: shut from {from} to {to} is no span of days. Put the earlier day first.",
   "schedule.job-twice": "{job} stands twice. Give each job its own name.",
-  "schedule.lead-days": "{whose}: days of lead and carriage are whole numbers, nought or more.",
+  "schedule.lead-days": "{whose}: days of lead and carriage are whole numbers from nought to two years.",
   "schedule.left-out": "{job} has no date: it waits for {waits}.",
   "schedule.lifts": "The number of lifts is no whole number.",
   "schedule.never-open": "{whose} is never open in the two years after {from}. Look at the days it works.",

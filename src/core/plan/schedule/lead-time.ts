@@ -44,6 +44,9 @@ export interface Arrival {
   readonly through: readonly Closure[];
 }
 
+/** Whole days, no more than are planned ahead. */
+const isDays = (days: number): boolean => isWhole(days) && days <= PLANNED_DAYS;
+
 /** Checks a supplier. Days of lead said for one part go before the supplier's own. */
 export function leadOf(supplier: Supplier, leadDays = supplier.leadDays): Result<Lead> {
   const { id, week, carriageDays = 0 } = supplier;
@@ -55,8 +58,7 @@ export function leadOf(supplier: Supplier, leadDays = supplier.leadDays): Result
   if (!isWeek) problems.push(problem("schedule.supplier-week", {}, { whose: id }));
   if (week.length === 0) problems.push(problem("schedule.never-open", {}, { whose: id, from: "" }));
   if (leadDays === undefined) problems.push(problem("schedule.no-lead", {}, { whose: id }));
-  else if (!isWhole(leadDays) || !isWhole(carriageDays))
-    problems.push(problem("schedule.lead-days", {}, { whose: id }));
+  else if (!isDays(leadDays) || !isDays(carriageDays)) problems.push(problem("schedule.lead-days", {}, { whose: id }));
   if (problems.length > 0 || leadDays === undefined) return fail(...problems);
   const closures = closed.flatMap((one) => one ?? []);
   const works = (day: DayNumber): boolean => week.includes(weekdayOf(day)) && !isShut(closures, day);

@@ -30,7 +30,7 @@ export function search(net: Net, setting: SearchSetting): Found {
   const late = latestStarts(net, topological(net), bound);
   const by = (...keys: readonly ((i: number) => number)[]): number[] =>
     [...indexes].sort((a, b) => keys.reduce((sign, key) => sign || key(a) - key(b), 0) || compareIds(net, a, b));
-  const lateness = (i: number): number => late[i] ?? 0;
+  const lateness = (i: number): number => (late[i] ?? 0) + (net.tasks[i]?.duration ?? 0);
   const urgent = by((i) => net.tasks[i]?.due ?? 0, lateness);
 
   let best = place(net, urgent);

@@ -20,7 +20,7 @@ export function PlanningPage() {
           low: { at: 685, text: "€685" },
           likely: { at: 960, text: "likely €960, 7.1 h" },
           high: { at: 1290, text: "€1 290" },
-          p80: { at: 1080, text: "four times in five €1 080" },
+          p80: { at: 1080, text: "4 in 5: €1 080" },
           budget: { at: 1100, text: "budget €1 100" },
         }}
         verdict={{ title: "Likely within the budget", aside: "€140 left", says: "At worst €190 over." }}

@@ -63,7 +63,7 @@ export interface ThreeEntryProps {
   readonly onValues: (values: ThreeTexts) => void;
   /** Only called with figures that read and rise. */
   readonly onKeep: (figures: ThreeFigures) => void;
-  /** Sign of the unit behind each box: 'h', '€'. */
+  /** Sign of the unit, behind the word over each box: 'h', '€'. */
   readonly unit?: string | undefined;
   /** Said while nothing is wrong. */
   readonly says?: string | undefined;

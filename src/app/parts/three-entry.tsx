@@ -45,25 +45,22 @@ export function ThreeEntry({ label, kind, values, onValues, onKeep, unit, says, 
         <legend>{label}</legend>
         {BOXES.map((box) => (
           <label key={box} data-here={box === at ? "" : undefined}>
-            <span class="small">{words[NAMES[box]]}</span>
-            <span class="three-box">
-              <input
-                type="text"
-                inputMode="none"
-                autocomplete="off"
-                ref={(input) => {
-                  boxes.current[box] = input;
-                }}
-                value={values[box]}
-                aria-invalid={fault?.at === box ? "true" : undefined}
-                aria-describedby={id}
-                onFocus={() => setAt(box)}
-                onBlur={() => settle(box)}
-                onInput={(event) => put(box, event.currentTarget.value)}
-                onKeyDown={(event) => event.key === "Enter" && onward()}
-              />
-              {unit && <span class="small">{unit}</span>}
-            </span>
+            <span class="small">{unit === undefined ? words[NAMES[box]] : `${words[NAMES[box]]}, ${unit}`}</span>
+            <input
+              type="text"
+              inputMode="none"
+              autocomplete="off"
+              ref={(input) => {
+                boxes.current[box] = input;
+              }}
+              value={values[box]}
+              aria-invalid={fault?.at === box ? "true" : undefined}
+              aria-describedby={id}
+              onFocus={() => setAt(box)}
+              onBlur={() => settle(box)}
+              onInput={(event) => put(box, event.currentTarget.value)}
+              onKeyDown={(event) => event.key === "Enter" && onward()}
+            />
           </label>
         ))}
         <p class={fault ? "problem" : "small"} id={id} role="status">

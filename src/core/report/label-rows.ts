@@ -13,7 +13,7 @@ export const GAP = 4;
 /** Room to the edge of the drawing, px. */
 const EDGE = 4;
 
-/** Something written at a place of the ruler; words stand below all figures. */
+/** Something written at a place of the ruler; words stand below all figures, what is strong in the first row with room. */
 export interface Label {
   readonly text: string;
   readonly x: number;
@@ -33,19 +33,26 @@ export const halfOf = (label: Pick<Label, "text" | "look">, text: number): numbe
 export const inside = (x: number, half: number, width: number): number =>
   Math.min(width - EDGE - half, Math.max(EDGE + half, x));
 
-/** Labels in rows below `top`; those of a look stand in the order of the ruler. */
+/** Room taken in a row, px. */
+interface Taken {
+  readonly from: number;
+  readonly to: number;
+}
+
+const isFree = (row: readonly Taken[] | undefined, from: number, to: number): boolean =>
+  (row ?? []).every((taken) => to <= taken.from || from >= taken.to);
+
+/** Labels in rows below `top`: give figures first, then words, then what is strong. */
 export function placeLabels(labels: readonly Label[], box: ScaleBox, top: number): Placed {
-  /** Right end of what stands in each row already; words start below all figures. */
-  const rows: number[] = [];
+  const rows: Taken[][] = [];
   let wordsFrom = 0;
   const shapes = labels.map((label) => {
     const half = halfOf(label, box.text);
     const x = inside(label.x, half, box.width);
-    if (label.look === "figure") wordsFrom = Math.max(wordsFrom, rows.length);
-    let row = label.look === "figure" ? 0 : Math.max(1, wordsFrom);
-    while ((rows[row] ?? Number.NEGATIVE_INFINITY) > x - half) row++;
-    for (let i = rows.length; i < row; i++) rows[i] = Number.NEGATIVE_INFINITY;
-    rows[row] = x + half + GAP;
+    let row = label.look === "words" ? Math.max(1, wordsFrom) : 0;
+    while (!isFree(rows[row], x - half, x + half)) row++;
+    for (let i = rows.length; i <= row; i++) rows[i] = [];
+    rows[row]?.push({ from: x - half - GAP, to: x + half + GAP });
     if (label.look === "figure") wordsFrom = Math.max(wordsFrom, row + 1);
     return shape(
       "text",

@@ -3,7 +3,7 @@
 /** A figure on the ruler and what is written at it. */
 export interface RangeFigure {
   readonly at: number;
-  /** '€960', 'likely €960, 7 h': whole, in the person's language. */
+  /** '€960', 'likely €960, 7 h': whole, in the person's language, and short: a drawing can't break a line. */
   readonly text: string;
 }
 

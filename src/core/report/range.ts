@@ -92,15 +92,13 @@ export function rangeDrawing(input: RangeInput, box: ScaleBox): Drawing {
   const budgetX = (figure: RangeFigure): number =>
     ends.far === "high" ? last : ends.far === "low" ? first : x(figure);
   const gap = ends.far === "high" ? `M${n(right)} ${n(y)}H${n(last)}` : `M${n(first)} ${n(y)}H${n(left)}`;
+  const feet = low.at === high.at ? [low] : [low, high];
   const named: readonly Label[] = [
+    ...feet.map((figure): Label => ({ text: figure.text, x: x(figure), look: "figure" })),
     ...(p80 === undefined ? [] : [{ text: p80.text, x: x(p80), look: "words" as const }]),
     ...(budget === undefined ? [] : [{ text: budget.text, x: budgetX(budget), look: "strong" as const }]),
-  ].sort((a, b) => a.x - b.x);
-  const below = placeLabels(
-    [{ text: low.text, x: x(low), look: "figure" }, { text: high.text, x: x(high), look: "figure" }, ...named],
-    box,
-    top + STROKE_FOOT,
-  );
+  ];
+  const below = placeLabels(named, box, top + STROKE_FOOT);
   const head = { text: likely.text, look: "strong" } as const;
   const headX = inside(x(likely), halfOf(head, box.text), box.width);
   return {

@@ -2,7 +2,7 @@
  * The strip of dates: days as a ruler, work as strokes in a row for each person, the lift as a band, shut days hatched,
  * arrivals as tall strokes. Pure geometry; refuses to know a calendar: days come counted and written.
  */
-import { halfOf, inside, type Label, placeLabels } from "./label-rows.js";
+import { GAP, halfOf, inside, type Label, placeLabels } from "./label-rows.js";
 import type { ScaleBox } from "./scale-terms.js";
 import type { SpanInput, SpanMark, SpanRow, SpanStroke } from "./span-terms.js";
 import { type Drawing, n, type Shape, shape } from "./tree.js";
@@ -15,6 +15,8 @@ const BAND = 9;
 const HATCH = 7;
 /** A stroke shorter than this can't be seen. */
 const LEAST_STROKE = 3;
+/** Air below a row, px. */
+const ROW_GAP = 5;
 const LONG = 12;
 const SHORT = 6;
 
@@ -56,15 +58,18 @@ function rowShapes(
   const { text } = strip.box;
   const named = top + text * 1.15;
   const strokes = [...row.strokes].sort((a, b) => a.from - b.from);
-  const numbered = strokes.some((stroke) => stroke.text !== undefined);
-  const y = named + (numbered ? text * 1.1 : 0) + 10;
+  const first = strokes.find((stroke) => stroke.text !== undefined);
+  const nameEnd = MARGIN + 2 * halfOf({ text: row.text, look: "words" }, text);
+  /** Numbers that begin behind the name stand on its line. */
+  const below = first !== undefined && strip.x(first.from) < nameEnd + GAP;
+  const y = named + (below ? text * 1.1 : 0) + 7;
   return {
     shapes: [
       shape("text", { class: "words", x: MARGIN, y: n(named - text * 0.25) }, [row.text]),
       ...numbers(strokes, strip, y - 7),
       ...strokes.map((stroke) => strokeShape(stroke, row, strip, y)),
     ],
-    foot: y + BAND / 2 + 2,
+    foot: y + BAND / 2 + ROW_GAP,
   };
 }
 
@@ -108,6 +113,7 @@ function dayLabels(input: SpanInput, strip: Strip): readonly Label[] {
   });
 }
 
+/** A stroke across all rows. */
 const markShape = (mark: SpanMark, strip: Strip, top: number, foot: number): Shape =>
   shape("path", { class: `mark-${mark.look}`, d: `M${n(strip.x(mark.at))} ${n(top)}V${n(foot)}` });
 

@@ -4,6 +4,7 @@ import { BudgetChooser } from "../parts/budget-chooser.js";
 import { DayEntry } from "../parts/day-entry.js";
 import type { ThreeTexts } from "../parts/props-planning.js";
 import { ThreeEntry } from "../parts/three-entry.js";
+import { Title } from "../parts/title.js";
 import { TopLine } from "../parts/top-line.js";
 
 const tick = (): void => undefined;
@@ -40,6 +41,7 @@ export function EntriesPage() {
   return (
     <main class="app">
       <TopLine back={{ words: "Work list", onPress: tick }} keeping={{ kind: "kept", words: "Kept on this phone" }} />
+      <Title size="point" title="Entries" />
       <BudgetChooser
         id="budget"
         label="Budget"
@@ -88,6 +90,7 @@ export function PricePage() {
   return (
     <main class="app">
       <TopLine back={{ words: "Work list", onPress: tick }} keeping={{ kind: "kept", words: "Kept on this phone" }} />
+      <Title size="point" title="Price" />
       <ThreeEntry
         label="Price of the wheel bearing"
         kind={{ of: "money", digits: 2, decimal: "," }}

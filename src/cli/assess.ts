@@ -1,7 +1,4 @@
 /** The verb `assess FILE`: a visit file in, findings and jobs out as JSON. Knows no other verb. */
-import { readFile } from "node:fs/promises";
-import { resolve } from "node:path";
-import process from "node:process";
 import { type Checklists, loadChecklists } from "../build/load-checklists.js";
 import { assess, prepare, readVisitFile, tellProblem } from "../core/assess/index.js";
 import { order } from "../core/plan/index.js";
@@ -9,6 +6,7 @@ import { tell } from "../core/sheet/author.js";
 import { buildPlaces } from "../core/sheet/run.js";
 import { TRADE_WORK } from "../core/trade/index.js";
 import { printed } from "./assess-print.js";
+import { parsed, readNear } from "./read-near.js";
 import type { Terminal } from "./sheets.js";
 import { told } from "./told.js";
 
@@ -79,25 +77,4 @@ function readArguments(args: readonly string[]): { readonly file: string; readon
   const [file, ...more] = rest;
   if (file === undefined || dir === undefined || more.length > 0 || file.startsWith("-")) return undefined;
   return { file, dir };
-}
-
-/** Relative to where it was called from: npm moves to the top of the tree first. */
-async function readNear(file: string): Promise<string | undefined> {
-  for (const from of [process.cwd(), process.env["INIT_CWD"]]) {
-    if (from === undefined) continue;
-    try {
-      return await readFile(resolve(from, file), "utf8");
-    } catch {
-      // looked for in the next folder; told when it is in none
-    }
-  }
-  return undefined;
-}
-
-function parsed(text: string): { readonly value: unknown } | undefined {
-  try {
-    return { value: JSON.parse(text) };
-  } catch {
-    return undefined;
-  }
 }

@@ -2,16 +2,23 @@
 import process from "node:process";
 import { assessVerb } from "./assess.js";
 import { calcVerb } from "./calc.js";
+import { planVerb } from "./plan.js";
 import { sheetsVerb, type Terminal } from "./sheets.js";
 
 /** 0 done, 1 faulty input or sheets, 2 wrong use. */
 type Verb = (args: readonly string[], terminal: Terminal) => Promise<0 | 1 | 2>;
 
-const VERBS: Readonly<Record<string, Verb>> = { assess: assessVerb, calc: calcVerb, sheets: sheetsVerb };
+const VERBS: Readonly<Record<string, Verb>> = {
+  assess: assessVerb,
+  calc: calcVerb,
+  plan: planVerb,
+  sheets: sheetsVerb,
+};
 
 const USE = `use: leadlamp VERB …
   assess FILE     assess a visit file (leadlamp-visit/1)
   calc 'NAME(…)'  work out a trade function; calc --list names them all
+  plan FILE       work out questions of planning: order, limits, trend, access, budget, estimate, dates
   sheets [DIR]    check the sheets of a folder and run their cases`;
 
 /** Runs one verb and gives its exit code. */

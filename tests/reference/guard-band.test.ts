@@ -4,24 +4,12 @@
 import { expect, test } from "vitest";
 import { spanOf } from "../../src/core/assess/band.js";
 import { aggregate, singleU } from "../../src/core/assess/reading.js";
+import { GAUGED, SEVERAL } from "./facts/limits.js";
 
 test("a scale read to 0.1 alone has u 0.028868, and two parts add in quadrature", () => {
   expect(singleU({ resolution: 0.1, error: 0, setUp: 0 })).toBeCloseTo(0.028868, 6);
   expect(Math.hypot(0.0289, 0.04)).toBeCloseTo(0.049348, 6);
 });
-
-const GAUGED = [
-  { y: 3.1, d: 0.1, e: 0.1, lower: 3, u: 0.06455, zone: "close" },
-  { y: 2.8, d: 0.1, e: 0.1, lower: 3, u: 0.06455, zone: "past" },
-  { y: 3, d: 0.1, e: 0.1, lower: 3, u: 0.06455, zone: "close" },
-  { y: 3.2, d: 0.1, e: 0.1, lower: 3, u: 0.06455, zone: "clear" },
-  { y: 24.03, d: 0.01, e: 0.01, lower: 24, u: 0.00645, zone: "clear" },
-  { y: 24.02, d: 0.01, e: 0.01, lower: 24, u: 0.00645, zone: "clear" },
-  { y: 24.01, d: 0.01, e: 0.01, lower: 24, u: 0.00645, zone: "close" },
-  { y: 0.09, d: 0.01, e: 0.01, upper: 0.1, u: 0.00645, zone: "close" },
-  { y: 0.08, d: 0.01, e: 0.01, upper: 0.1, u: 0.00645, zone: "clear" },
-  { y: 0.12, d: 0.01, e: 0.01, upper: 0.1, u: 0.00645, zone: "past" },
-] as const;
 
 test.each(GAUGED)("a reading of $y with step $d and error $e is $zone", (row) => {
   const read = aggregate({ values: [row.y], resolution: row.d, error: row.e, setUp: 0 }, "max");
@@ -49,12 +37,10 @@ function zoneOf(y: number, u: number, edge: number, direction: "over" | "under")
 }
 
 test("several readings of one part, worked by hand", () => {
-  const of = (values: number[]) => ({ values, resolution: 0, error: 0, setUp: 0 });
-  expect(aggregate(of([24.31, 24.28, 24.33, 24.3, 24.27, 24.32, 24.29, 24.31]), "min")?.value).toBe(24.27);
-  expect(aggregate(of([6.1, 6.3, 5.9, 6.1]), "mean")?.value).toBeCloseTo(6.1, 12);
-  const means = [
-    [6.1, 6.3],
-    [5.2, 5.4],
-  ].map((pad) => aggregate(of(pad), "mean")?.value ?? Number.NaN);
-  expect(Math.min(...means)).toBeCloseTo(5.3, 12);
+  const of = (values: readonly number[]) => ({ values, resolution: 0, error: 0, setUp: 0 });
+  const [least, mean, pads] = SEVERAL;
+  expect(aggregate(of(least.in), "min")?.value).toBe(least.out);
+  expect(aggregate(of(mean.in), "mean")?.value).toBeCloseTo(mean.out, 12);
+  const means = Object.values(pads.in).map((pad) => aggregate(of(pad), "mean")?.value ?? Number.NaN);
+  expect(Math.min(...means)).toBeCloseTo(pads.out, 12);
 });

@@ -56,7 +56,7 @@ test.each(COUNTS)("%s readings: as wide as trying finds it", (n) => {
   const found = leastSquaresCrossing(x, y, -4);
   const [from, to] = tried(x, y, -4, student(n - 2));
   const width = to - from;
-  // Student's points are written to three figures; beyond the table they are read off between its end and the normal one.
+  // Student's points are written to six figures; beyond the table they are read off between its end and the normal one.
   expect(Math.abs((found?.from ?? Number.NaN) - from)).toBeLessThan(0.001 * width);
   expect(Math.abs((found?.to ?? Number.NaN) - to)).toBeLessThan(0.001 * width);
   expect(found?.at).toBeGreaterThan(from);

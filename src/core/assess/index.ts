@@ -1,11 +1,13 @@
 /** The door of assessing: replies in, findings with their because out. Pure; knows no clock, storage or screen. */
 
+export { COVERAGE, spanOf, standingOf } from "./band.js";
 export { complaintsIn } from "./complaints.js";
 export type * from "./contract.js";
 export { type Engine, prepare } from "./engine.js";
 export { type Explained, explain, explainIn } from "./explain.js";
 export { tellProblem } from "./messages.js";
 export { addOffList } from "./off-list.js";
+export { aggregate, singleU } from "./reading.js";
 export { applyRegrades } from "./regrade.js";
 export { assess, reassess, type Session, start, worldOf } from "./session.js";
 export { type ValueOrder, valueOrder } from "./value-order.js";

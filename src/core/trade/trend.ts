@@ -36,14 +36,20 @@ export interface Line {
   readonly intercept: number;
 }
 
-/** Theil–Sen line: median of all pairwise slopes, then the median intercept. Undefined when nothing lies apart. */
-export function medianLine(x: readonly number[], y: readonly number[]): Line | undefined {
+/** The slope between every two readings of different times. */
+function pairSlopes(x: readonly number[], y: readonly number[]): number[] {
   const slopes: number[] = [];
   for (const [i, xi] of x.entries())
     for (const [j, xj] of x.entries()) {
       const [yi, yj] = [y[i], y[j]];
       if (j > i && xi !== xj && yi !== undefined && yj !== undefined) slopes.push((yj - yi) / (xj - xi));
     }
+  return slopes;
+}
+
+/** Theil–Sen line: median of all pairwise slopes, then the median intercept. Undefined when nothing lies apart. */
+export function medianLine(x: readonly number[], y: readonly number[]): Line | undefined {
+  const slopes = pairSlopes(x, y);
   if (slopes.length === 0) return undefined;
   const slope = median(slopes);
   return { slope, intercept: median(x.map((xi, i) => (y[i] ?? Number.NaN) - slope * xi)) };
@@ -51,39 +57,76 @@ export function medianLine(x: readonly number[], y: readonly number[]): Line | u
 
 /** Two-sided 90 % points of Student's t, by degrees of freedom from 1 on. */
 const STUDENT_90 = [
-  6.314, 2.92, 2.353, 2.132, 2.015, 1.943, 1.895, 1.86, 1.833, 1.812, 1.796, 1.782, 1.771, 1.761, 1.753,
+  6.313752, 2.919986, 2.353363, 2.131847, 2.015048, 1.94318, 1.894579, 1.859548, 1.833113, 1.812461, 1.795885, 1.782288,
+  1.770933, 1.76131, 1.75305,
 ];
 /** Of the normal distribution, which many readings come to. */
-const NORMAL_90 = 1.6449;
+const NORMAL_90 = 1.644854;
 /** Beyond the table by one over the degrees of freedom, as tables of Student's t are read. */
 const student90 = (freedom: number): number => {
   const last = STUDENT_90.at(-1) ?? NORMAL_90;
   return STUDENT_90[freedom - 1] ?? NORMAL_90 + ((last - NORMAL_90) * STUDENT_90.length) / freedom;
 };
 
+/** The least-squares line, how far readings lie off it, and how sure its slope is (standard deviations). */
+export interface Fitted extends Line {
+  readonly scatter: number;
+  readonly slopeError: number;
+}
+
+/** Line of least squares; undefined below three readings or where all were taken at one time. */
+export function fittedLine(x: readonly number[], y: readonly number[]): Fitted | undefined {
+  const [mx, my] = [mean(x), mean(y)];
+  const sxx = x.reduce((sum, xi) => sum + (xi - mx) ** 2, 0);
+  if (x.length < 3 || sxx === 0) return undefined;
+  const slope = x.reduce((sum, xi, i) => sum + (xi - mx) * ((y[i] ?? my) - my), 0) / sxx;
+  const rest = x.reduce((sum, xi, i) => sum + ((y[i] ?? my) - my - slope * (xi - mx)) ** 2, 0);
+  const scatter = Math.sqrt(rest / (x.length - 2));
+  return { slope, intercept: my - slope * mx, scatter, slopeError: scatter / Math.sqrt(sxx) };
+}
+
 export interface Crossing {
   /** Least squares crossing; the interval is Fieller's, absent where the slope may be nothing. */
   readonly at: number;
   readonly from?: number;
   readonly to?: number;
+  /** Share of the slope that its error may be, squared (t² s² / b² Sxx): from 1 on there is no interval. */
+  readonly g: number;
 }
 
 /** Where the least-squares line reaches `edge`, with its 90 % interval (Fieller). Needs three readings. */
 export function leastSquaresCrossing(x: readonly number[], y: readonly number[], edge: number): Crossing | undefined {
+  const line = fittedLine(x, y);
+  if (line === undefined || line.slope === 0) return undefined;
+  const { slope, intercept, scatter, slopeError } = line;
   const n = x.length;
-  const [mx, my] = [mean(x), mean(y)];
-  const sxx = x.reduce((sum, xi) => sum + (xi - mx) ** 2, 0);
-  const slope = x.reduce((sum, xi, i) => sum + (xi - mx) * ((y[i] ?? my) - my), 0) / sxx;
-  if (x.length < 3 || sxx === 0 || slope === 0) return undefined;
-  const rest = x.reduce((sum, xi, i) => sum + ((y[i] ?? my) - my - slope * (xi - mx)) ** 2, 0);
-  const s2 = rest / (n - 2);
+  const mx = mean(x);
+  const at = (edge - intercept) / slope;
   const t = student90(n - 2);
-  const d = (edge - my) / slope;
-  const g = (t ** 2 * s2) / (slope ** 2 * sxx);
-  if (g >= 1) return { at: mx + d };
+  const g = ((t * slopeError) / slope) ** 2;
+  if (g >= 1) return { at, g };
+  const d = at - mx;
+  const sxx = x.reduce((sum, xi) => sum + (xi - mx) ** 2, 0);
   const middle = mx + d / (1 - g);
-  const half = ((t * Math.sqrt(s2)) / Math.abs(slope)) * (Math.sqrt((1 - g) / n + d ** 2 / sxx) / (1 - g));
-  return { at: mx + d, from: middle - half, to: middle + half };
+  const half = ((t * scatter) / Math.abs(slope)) * (Math.sqrt((1 - g) / n + d ** 2 / sxx) / (1 - g));
+  return { at, from: middle - half, to: middle + half, g };
+}
+
+/**
+ * Between which slopes the median one lies, nine times of ten: how many pairs may lie on the wrong side by chance
+ * (variance of Kendall's count, equals taken off). Wide, and honest, where readings are few; needs three.
+ */
+export function medianSlopeRange(x: readonly number[], y: readonly number[]): readonly [number, number] | undefined {
+  const slopes = pairSlopes(x, y).sort((a, b) => a - b);
+  const n = x.length;
+  if (n < 3 || slopes.length === 0) return undefined;
+  const spread = (k: number): number => k * (k - 1) * (2 * k + 5);
+  const equals = [x, y].flatMap((all) => [...new Set(all)].map((one) => spread(all.filter((it) => it === one).length)));
+  const variance = (spread(n) - equals.reduce((sum, one) => sum + one, 0)) / 18;
+  const off = NORMAL_90 * Math.sqrt(Math.max(0, variance));
+  const low = slopes[Math.max(0, Math.round((slopes.length - off) / 2) - 1)];
+  const high = slopes[Math.min(slopes.length - 1, Math.round((slopes.length + off) / 2))];
+  return low === undefined || high === undefined ? undefined : [low, high];
 }
 
 const unequal = (x: readonly number[], y: readonly number[]) =>

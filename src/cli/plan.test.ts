@@ -1,8 +1,5 @@
 // Planning on the command line: what is asked in a file comes back worked out anew, whatever the file said it should be.
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { BESIDE_A_LIMIT, GAUGED, RANGE_BY_CHANCE, SEVERAL } from "../../tests/reference/facts/limits.js";
 import { SHARED_OUT } from "../../tests/reference/facts/money.js";
 import {
@@ -14,27 +11,8 @@ import {
   TABLE_A_III,
 } from "../../tests/reference/facts/urgency.js";
 import { FIVE, HALF_LIFE, TWO_POINTS } from "../../tests/reference/facts/wear.js";
-import { expectAsPrinted, spoilt } from "../../tests/support/as-printed.js";
+import { type Asked, askedFor, askedText, expectCase, expectWorkedOut } from "../../tests/support/plan-asked.js";
 import { main } from "./main.js";
-
-let scratch = "";
-beforeAll(async () => {
-  scratch = await mkdtemp(join(tmpdir(), "plan-"));
-});
-afterAll(() => rm(scratch, { recursive: true }));
-
-async function asked(text: string, ...more: readonly string[]) {
-  const file = join(scratch, "asked.json");
-  await writeFile(file, text);
-  const [out, err]: [string[], string[]] = [[], []];
-  const exit = await main(["plan", file, ...more], { out: (line) => out.push(line), err: (line) => err.push(line) });
-  return {
-    exit,
-    answer: out.length > 0 ? (JSON.parse(out.join("\n")) as unknown) : undefined,
-    err: err.join("\n").replaceAll(file, "FILE"),
-  };
-}
-const plan = (value: unknown) => asked(JSON.stringify(value));
 
 const VERDICT = { clear: "clear of limit", close: "too close: measure again", past: "past limit" };
 const BECAUSE = {
@@ -44,12 +22,6 @@ const BECAUSE = {
   grade: "its grade is worse",
 };
 
-interface Asked {
-  readonly section: string;
-  /** What must be read from the file. */
-  readonly given: readonly string[];
-  readonly facts: Readonly<Record<string, unknown>>;
-}
 const guard = GAUGED.map((row) => ({
   y: row.y,
   resolution: row.d,
@@ -103,30 +75,7 @@ const SECTIONS: readonly Asked[] = [
   { section: "aggregate", given: ["rule", "in"], facts: { cases: SEVERAL, noiseRange: RANGE_BY_CHANCE } },
 ];
 
-/** The section with every figure wrong but those that must be read. */
-function planted({ given, facts }: Asked): Readonly<Record<string, unknown>> {
-  const keep = new Set(given);
-  const go = (value: unknown, within: string): unknown => {
-    if (Array.isArray(value)) return value.map((one) => go(one, within));
-    if (typeof value !== "object" || value === null) return spoilt(value);
-    return Object.fromEntries(
-      Object.entries(value).map(([key, one]) => [
-        key,
-        keep.has(key) || keep.has(`${within}.${key}`) ? one : go(one, key),
-      ]),
-    );
-  };
-  return go(facts, "") as Readonly<Record<string, unknown>>;
-}
-
-test.each(SECTIONS)("$section: every field as worked out outside, none read from the file", async (asking) => {
-  const alone = await plan(asking.facts);
-  expect({ exit: alone.exit, err: alone.err }).toEqual({ exit: 0, err: "" });
-  expectAsPrinted(alone.answer, asking.facts, asking.section);
-  const wrong = await plan({ [asking.section]: planted(asking) });
-  expect({ exit: wrong.exit, err: wrong.err }).toEqual({ exit: 0, err: "" });
-  expect(wrong.answer).toEqual({ [asking.section]: alone.answer });
-});
+test.each(SECTIONS)("$section: every field as worked out outside, none read from the file", expectWorkedOut);
 
 const CASES = [
   ["a reading beside its limit", guard[0]],
@@ -141,15 +90,11 @@ const CASES = [
   ["money in shares", SHARED_OUT[1]],
   ["several readings", SEVERAL[2]],
 ] as const;
-test.each(CASES)("one bare case: %s", async (_, facts) => {
-  const { exit, answer, err } = await plan(facts);
-  expect({ exit, err }).toEqual({ exit: 0, err: "" });
-  expectAsPrinted(answer, facts);
-});
+test.each(CASES)("one bare case: %s", (_, facts) => expectCase(facts));
 
 test("a faulty case is told with its path and what was expected; the rest is worked out", async () => {
   const sound = SHARED_OUT[0];
-  const { exit, answer, err } = await plan({ about: "shares", split_money: { cases: [{ total: 10.5 }, sound] } });
+  const { exit, answer, err } = await askedFor({ about: "shares", split_money: { cases: [{ total: 10.5 }, sound] } });
   expect(exit).toBe(1);
   expect(answer).toEqual({ about: "shares", split_money: { cases: [null, sound] } });
   expect(err).toBe(
@@ -159,7 +104,7 @@ test("a faulty case is told with its path and what was expected; the rest is wor
 });
 
 test("a section nobody knows is told with its nearest, the others are answered", async () => {
-  const { exit, answer, err } = await plan({ half_live: {}, sum_weight_counterexample: { minors: 3 } });
+  const { exit, answer, err } = await askedFor({ half_live: {}, sum_weight_counterexample: { minors: 3 } });
   expect(exit).toBe(1);
   expect(answer).toMatchObject({ sum_weight_counterexample: { minorSum: 3, first: "dangerous" } });
   expect(err).toContain("half_live: is no section; nearest half_life");
@@ -178,18 +123,18 @@ test.each([
   ["weights of nothing", { total: 5, weights: [0, 0] }, "expected weights of which one is above nought"],
   ["what is no question", { colour: "red" }, "holds no section of planning"],
 ])("%s is told", async (_, value, told) => {
-  const { exit, err } = await plan(value);
+  const { exit, err } = await askedFor(value);
   expect(exit).toBe(1);
   expect(err).toContain(told);
 });
 
 test("wrong use ends with 2, a file that is no JSON with 1", async () => {
-  expect((await asked("{}", "more")).exit).toBe(2);
-  expect((await asked("{")).exit).toBe(1);
+  expect((await askedText("{}", "more")).exit).toBe(2);
+  expect((await askedText("{")).exit).toBe(1);
   const [out, err]: [string[], string[]] = [[], []];
   const terminal = { out: (line: string) => out.push(line), err: (line: string) => err.push(line) };
   expect(await main(["plan"], terminal)).toBe(2);
   expect(err.join("\n")).toContain("mc_");
-  expect(await main(["plan", join(scratch, "none.json")], terminal)).toBe(2);
+  expect(await main(["plan", "none.json"], terminal)).toBe(2);
   expect(out).toEqual([]);
 });

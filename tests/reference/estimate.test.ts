@@ -14,6 +14,8 @@ import {
 } from "../../src/core/plan/index.js";
 import type { Three } from "../../src/core/plan/terms.js";
 import { minorDigitsOf, minorOf, money, ROUNDINGS, type Rounding, share, split } from "../../src/core/units/index.js";
+import { CENGAGE, FIVE_JOBS, FIVE_JOBS_EACH, TAX } from "./facts/estimate.js";
+import { SHARED_OUT } from "./facts/money.js";
 
 /** Share of the normal distribution under z, summed up strip by strip. */
 function underNormal(z: number): number {
@@ -33,19 +35,6 @@ function sumIn(per: number, points: readonly (readonly [number, number, number])
 test("the 80 % point: the normal curve summed up to it", () => {
   expect(underNormal(Z80)).toBeCloseTo(0.8, 6);
 });
-
-const CENGAGE = {
-  A: [4, 5, 12, 6, 1.78],
-  B: [1, 1.5, 5, 2, 0.44],
-  C: [2, 3, 4, 3, 0.11],
-  D: [3, 4, 11, 5, 1.78],
-  E: [2, 3, 4, 3, 0.11],
-  F: [1.5, 2, 2.5, 2, 0.03],
-  G: [1.5, 3, 4.5, 3, 0.25],
-  H: [2.5, 3.5, 7.5, 4, 0.69],
-  I: [1.5, 2, 2.5, 2, 0.03],
-  J: [1, 2, 3, 2, 0.11],
-} as const;
 
 test.each(Object.entries(CENGAGE))("table 9.4, activity %s: mean and variance", (_, [a, m, b, mean, variance]) => {
   const got = sumIn(2, [[a, m, b]]);
@@ -78,20 +67,12 @@ test("web textbook: mean 24, variance 5, within 28 with 0.9632", () => {
   expect(underNormal(4 / path.sd)).toBeCloseTo(0.9632, 4);
 });
 
-const FIVE_JOBS = [
-  [0.8, 1, 2],
-  [4, 5, 9],
-  [0.5, 0.6, 1.5],
-  [1, 1.5, 4],
-  [0.3, 0.4, 0.5],
-] as const;
-
 test("five jobs in hours: each mean and variance, 9.600 together, P80 10.447", () => {
   const each = FIVE_JOBS.map((job) => sumIn(60, [job]));
-  [1.1333, 5.5, 0.7333, 1.8333, 0.4].forEach((mean, i) => {
+  FIVE_JOBS_EACH.means.forEach((mean, i) => {
     expect(each[i]?.mean).toBeCloseTo(mean, 4);
   });
-  [0.04, 0.69444, 0.02778, 0.25, 0.00111].forEach((variance, i) => {
+  FIVE_JOBS_EACH.vars.forEach((variance, i) => {
     expect(each[i]?.variance).toBeCloseTo(variance, 5);
   });
   const sum = sumIn(60, FIVE_JOBS);
@@ -115,15 +96,6 @@ test("one lopsided job of 4, 5, 9 hours: P80 6.201, where the exact beta has 6.2
   expect(Math.abs(one.p80 / 6.251 - 1)).toBeLessThan(0.01);
 });
 
-// net, basis points, then half-up, half-even, down, up
-const TAX = [
-  [1050, 500, 53, 52, 52, 53],
-  [50, 500, 3, 2, 2, 3],
-  [-1050, 500, -53, -52, -52, -53],
-  [999, 2000, 200, 200, 199, 200],
-  [10, 2500, 3, 2, 2, 3],
-  [1234, 2000, 247, 247, 246, 247],
-] as const;
 const taxOf = (nets: readonly number[], basisPoints: number, rounding: Rounding, level: TaxLevel) =>
   taxOn(
     nets.map((net) => ({ group: "g", net })),
@@ -145,11 +117,7 @@ test("three lines of 0.99 at 19 %: 57 line by line, 56 on the total", () => {
   expect(taxOf([99, 99, 99], 1900, "half-up", "invoice")).toEqual([56]);
 });
 
-test.each([
-  [1000, [1, 1, 1], [334, 333, 333]],
-  [100, [3, 3, 1], [43, 43, 14]],
-  [5, [1, 1, 1, 1, 1, 1, 1], [1, 1, 1, 1, 1, 0, 0]],
-])("%i split by %j", (total, weights, shares) => {
+test.each(SHARED_OUT)("$total split by $weights", ({ total, weights, shares }) => {
   expect(split(money(total), weights).map(minorOf)).toEqual(shares);
 });
 

@@ -1,8 +1,8 @@
 // When parts come: days of a supplier counted by hand on the calendars of 2025.
 import { expect, test } from "vitest";
 import { arrivesOn, orderBefore, orderBy } from "../../src/core/plan/index.js";
+import { ARRIVALS, AUGUST } from "./facts/lead-time.js";
 
-const AUGUST = [{ from: "2025-08-01", to: "2025-08-31", why: "summer" }];
 const supplier = (leadDays: number, closed: typeof AUGUST, carriageDays = 0) => ({
   id: "castings",
   week: [1, 2, 3, 4, 5],
@@ -10,17 +10,6 @@ const supplier = (leadDays: number, closed: typeof AUGUST, carriageDays = 0) => 
   leadDays,
   carriageDays,
 });
-
-/** By hand, Monday to Friday, the day of the order not counted. */
-const ARRIVALS = [
-  ["2025-07-28", 10, [], "2025-08-11"],
-  ["2025-07-18", 5, AUGUST, "2025-07-25"],
-  ["2025-07-17", 10, AUGUST, "2025-07-31"],
-  ["2025-07-31", 1, AUGUST, "2025-09-01"],
-  ["2025-08-14", 1, AUGUST, "2025-09-01"],
-  ["2025-07-18", 10, AUGUST, "2025-09-01"],
-  ["2025-07-28", 10, AUGUST, "2025-09-09"],
-] as const;
 
 test.each(ARRIVALS)("[PD4] ordered %s with %i days of lead", (ordered, leadDays, closed, arrives) => {
   expect(arrivesOn(supplier(leadDays, [...closed]), ordered)).toEqual({ ok: true, value: arrives });

@@ -258,3 +258,28 @@ export const CHOICES: readonly ChoiceFacts[] = [
     mandatory: 335003,
   },
 ];
+
+/** The same as it is asked. */
+export const problemOf = ({ budget, states, jobs }: ChoiceFacts) => ({
+  budget,
+  states: states.map((text) => {
+    const [id = "", cost, ...parents] = text.split(" ");
+    return { id, cost: Number(cost), parents };
+  }),
+  jobs: jobs.map((text) => {
+    const [id = "", value, cost, ...access] = text.replace(" !", "").split(" ");
+    return { id, value: Number(value), cost: Number(cost), access, mandatory: text.endsWith("!") };
+  }),
+});
+
+// Worked by hand. Greedy by worth for money takes c first and ends at 17.
+export const HAND = {
+  budget: 100,
+  states: [{ id: "g", cost: 60, parents: [] }],
+  jobs: [
+    { id: "a", cost: 20, value: 9, access: ["g"] },
+    { id: "b", cost: 20, value: 9, access: ["g"] },
+    { id: "c", cost: 50, value: 10, access: [] },
+    { id: "d", cost: 50, value: 7, access: [] },
+  ],
+};

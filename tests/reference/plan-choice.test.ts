@@ -1,19 +1,8 @@
 // Choice within a budget against worked figures: eight computed cases (two independent means agree), one worked by hand.
 import { expect, test } from "vitest";
 import { type ChoiceProblem, type ChoiceResult, choose, nextStep } from "../../src/core/plan/index.js";
-import { CHOICES, type ChoiceFacts } from "./plan-choice-facts.js";
+import { CHOICES, HAND, problemOf } from "./plan-choice-facts.js";
 
-const problemOf = ({ budget, states, jobs }: ChoiceFacts): ChoiceProblem => ({
-  budget,
-  states: states.map((text) => {
-    const [id = "", cost, ...parents] = text.split(" ");
-    return { id, cost: Number(cost), parents };
-  }),
-  jobs: jobs.map((text) => {
-    const [id = "", value, cost, ...access] = text.replace(" !", "").split(" ");
-    return { id, value: Number(value), cost: Number(cost), access, mandatory: text.endsWith("!") };
-  }),
-});
 function chosen(asked: ChoiceProblem): ChoiceResult {
   const got = choose(asked);
   if (!got.ok) throw new Error(JSON.stringify(got.problems));
@@ -41,18 +30,6 @@ test.each(CHOICES.filter((facts) => facts.mandatory > 0).map((facts) => [facts.j
     expect([got.cost, got.overBy, got.proven]).toEqual([facts.mandatory, facts.mandatory, true]);
   },
 );
-
-// Worked by hand. Greedy by worth for money takes c first and ends at 17.
-const HAND: ChoiceProblem = {
-  budget: 100,
-  states: [{ id: "g", cost: 60, parents: [] }],
-  jobs: [
-    { id: "a", cost: 20, value: 9, access: ["g"] },
-    { id: "b", cost: 20, value: 9, access: ["g"] },
-    { id: "c", cost: 50, value: 10, access: [] },
-    { id: "d", cost: 50, value: 7, access: [] },
-  ],
-};
 
 test("[PC4] opening one state for two jobs beats the job that is best for its money", () => {
   expect(chosen(HAND)).toMatchObject({ value: 18, cost: 100, chosen: ["a", "b"], open: ["g"], proven: true });

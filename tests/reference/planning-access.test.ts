@@ -14,6 +14,7 @@ import {
   opportunity,
   type ReachedJob,
 } from "../../src/core/plan/index.js";
+import { GARAGE, NESTED, OFFERS } from "./facts/access.js";
 
 const state = (id: string, setUp: number, putBack: number, ...parents: string[]): AccessState => ({
   id,
@@ -24,23 +25,8 @@ const state = (id: string, setUp: number, putBack: number, ...parents: string[])
 const job = (id: string, own: number, ...access: string[]): AccessJob => ({ id, own: [own, own, own], access });
 
 const garage = accessOf(
-  [
-    state("lift", 10, 10),
-    state("wheelFL", 10, 10, "lift"),
-    state("hubFL", 45, 60, "wheelFL"),
-    state("gearbox", 180, 210, "lift"),
-    state("engine", 240, 300, "gearbox"),
-    state("carpets", 60, 75),
-  ],
-  [
-    job("clutch", 60, "gearbox"),
-    job("rearSeal", 35, "gearbox"),
-    job("relBearing", 10, "gearbox"),
-    job("discFL", 25, "wheelFL"),
-    job("wheelBearingFL", 70, "hubFL"),
-    job("sumpGasket", 90, "engine"),
-    job("floorRust", 120, "carpets", "lift"),
-  ],
+  GARAGE.states.map(({ id, parents, setup, putback }) => state(id, setup, putback, ...parents)),
+  GARAGE.jobs.map(({ id, own, access }) => job(id, own, ...access)),
 );
 const named = (...ids: string[]): ReachedJob[] => garage.jobs.filter(({ id }) => ids.includes(id));
 const one = (id: string): ReachedJob => {
@@ -49,34 +35,15 @@ const one = (id: string): ReachedJob => {
   return found;
 };
 
-test.each([
-  [["clutch"], 470],
-  [["clutch", "rearSeal"], 505],
-  [["clutch", "rearSeal", "relBearing"], 515],
-  [["clutch", "sumpGasket"], 1100],
-  [["discFL", "wheelBearingFL"], 240],
-  [["clutch", "discFL"], 515],
-  [["floorRust", "clutch"], 725],
-])("%j in one visit take %i minutes", (ids, minutes) => {
+test.each(GARAGE.total)("$jobs in one visit take $minutes minutes", ({ jobs, minutes }) => {
   expect(garage.problems).toEqual([]);
-  expect(hours(named(...ids))).toEqual([minutes, minutes, minutes]);
+  expect(hours(named(...jobs))).toEqual([minutes, minutes, minutes]);
 });
 
-test.each([
-  ["rearSeal", ["clutch"], 35, 445, 0.0787],
-  ["rearSeal", [], 445, 445, 1],
-  ["sumpGasket", ["clutch"], 630, 1040, 0.6058],
-  ["sumpGasket", [], 1040, 1040, 1],
-  ["wheelBearingFL", ["discFL"], 175, 215, 0.814],
-  ["wheelBearingFL", [], 215, 215, 1],
-  ["discFL", ["clutch"], 45, 65, 0.6923],
-  ["discFL", [], 65, 65, 1],
-  ["floorRust", ["clutch"], 255, 275, 0.9273],
-  ["floorRust", [], 275, 275, 1],
-])("%s beside %j adds %i minutes of %i alone", (id, given, added, standAlone, ratio) => {
-  const got = marginal(one(id), named(...given));
-  expect([got.added[1], got.standAlone[1]]).toEqual([added, standAlone]);
-  expect(got.ratio).toBeCloseTo(ratio, 4);
+test.each(GARAGE.marginal)("$job beside $given adds $marginal minutes of $standAlone alone", (row) => {
+  const got = marginal(one(row.job), named(...row.given));
+  expect([got.added[1], got.standAlone[1]]).toEqual([row.marginal, row.standAlone]);
+  expect(got.ratio).toBeCloseTo(row.ratio, 4);
 });
 
 test("of all nested pairs of the seven jobs none makes a job dearer by company", () => {
@@ -112,11 +79,7 @@ const nested = (costs: readonly number[]) =>
     costs.map((_, i) => job(`j${i}`, 0, `s${i}`)),
   ).jobs;
 
-test.each([
-  [[8, 11, 13, 18], [2, 3, 4, 9], 1],
-  [[1500, 2200, 3000], [500, 850, 1650], 1],
-  [[40, 50, 60, 70, 80, 90], [40, 52, 67, 87, 117, 177], 6],
-])("nested costs %j are shared as %j ÷ %i", (costs, shares, times) => {
+test.each(NESTED)("nested costs %j are shared as %j ÷ %i", (costs, shares, times) => {
   const jobs = nested(costs);
   const exact = exactShares(jobs, 1).map(({ over, under }) => (Number(over) * times) / Number(under));
   expect(exact).toEqual(shares);
@@ -127,17 +90,14 @@ test.each([
   });
 });
 
-test.each([
-  ["rearSeal", ["clutch"], 1800, 50, 61_500, 900, true, "saves-more"],
-  // only the lift is shared: too little to call it 'while it is apart', and the money says no as well
-  ["discFL", ["clutch"], 14_000, 60, 3000, 8400, false, "little-shared"],
-])("%s while %j is done saves against what it throws away", (id, given, price, life, saved, lost, suggest, why) => {
+test.each(OFFERS)("$job while the clutch is done saves against what it throws away", (row) => {
   const got = opportunity({
-    job: id,
-    marginal: marginal(one(id), named(...given)),
-    rate: 9000,
-    partPrice: price,
-    lifeLeft: life,
+    job: row.job,
+    marginal: marginal(one(row.job), named("clutch")),
+    rate: row.ratePerHourMinor,
+    partPrice: row.partPriceMinor,
+    lifeLeft: row.remainingLife * 100,
   });
-  expect(got).toMatchObject({ ok: true, value: { moneySaved: saved, moneyThrownAway: lost, suggest, why } });
+  const { savingMinor: moneySaved, lossMinor: moneyThrownAway, suggest, why } = row;
+  expect(got).toMatchObject({ ok: true, value: { moneySaved, moneyThrownAway, suggest, why } });
 });

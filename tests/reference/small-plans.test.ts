@@ -1,6 +1,7 @@
 // Small plans whose shortest finish is known, and the car that must not be stranded on the only lift.
 import { expect, test } from "vitest";
 import { type Activity, type LocalTime, type PartNeed, type Schedule, schedule } from "../../src/core/plan/index.js";
+import { CASES, STRANDED } from "./facts/small-plans.js";
 
 /** A shop that never shuts: a working minute is a minute, and each unit of a case is a day. */
 const ALWAYS = Array.from({ length: 7 }, () => [[0, 1440] as const]);
@@ -8,69 +9,6 @@ const DAY = 1440;
 const FIRST = Date.UTC(2026, 0, 5) / 86_400_000;
 const date = (day: number): string => new Date((FIRST + day) * 86_400_000).toISOString().slice(0, 10);
 const unitsOf = ({ date: on, minute }: LocalTime): number => Date.parse(on) / 86_400_000 - FIRST + minute / DAY;
-
-type Row = readonly [duration: number, preds: readonly number[], people: number, lift: number, release: number];
-/** Computed: full enumeration of orders and branch and bound agree. Two people, one lift. */
-const CASES: readonly (readonly [optimum: number, rows: readonly Row[]])[] = [
-  [
-    18,
-    [
-      [1, [], 1, 0, 0],
-      [4, [], 1, 1, 0],
-      [5, [], 1, 0, 0],
-      [4, [], 2, 1, 0],
-      [4, [0], 1, 0, 0],
-      [1, [4], 2, 1, 6],
-      [8, [4], 1, 0, 0],
-    ],
-  ],
-  [
-    20,
-    [
-      [5, [], 1, 0, 0],
-      [5, [], 1, 1, 12],
-      [7, [], 1, 1, 0],
-      [6, [], 1, 0, 0],
-      [2, [], 1, 0, 3],
-      [6, [3], 1, 1, 0],
-      [2, [0, 1, 2], 2, 0, 0],
-    ],
-  ],
-  [
-    23,
-    [
-      [8, [], 1, 1, 0],
-      [1, [], 2, 1, 7],
-      [7, [], 1, 1, 0],
-      [6, [1], 1, 0, 10],
-      [8, [1, 2], 1, 0, 0],
-      [7, [2], 1, 0, 0],
-    ],
-  ],
-  [
-    29,
-    [
-      [5, [], 1, 0, 0],
-      [1, [], 1, 1, 0],
-      [5, [0], 1, 0, 6],
-      [8, [], 2, 0, 0],
-      [5, [], 1, 0, 0],
-      [6, [0, 3], 2, 0, 4],
-      [5, [], 2, 0, 0],
-    ],
-  ],
-  [
-    20,
-    [
-      [3, [], 1, 1, 0],
-      [6, [], 1, 0, 3],
-      [1, [0, 1], 2, 0, 8],
-      [4, [1], 1, 0, 0],
-      [6, [1, 3], 1, 1, 0],
-      [4, [2], 1, 1, 0],
-    ],
-  ],
-];
 
 test.each(CASES)(
   "[PD9] the shortest plan of a small job for two people and one lift takes %i, and is proven",
@@ -114,29 +52,18 @@ const hours = (time: LocalTime): number => {
 const told = ({ finish, lifts }: Schedule) => ({
   start: lifts[0] && hours(lifts[0].from),
   finish: finish && hours(finish),
-  held: (lifts[0]?.held ?? 0) / 60,
-  idle: (lifts[0]?.idle ?? 0) / 60,
+  liftHeld: (lifts[0]?.held ?? 0) / 60,
+  liftIdle: (lifts[0]?.idle ?? 0) / 60,
   gate: lifts[0]?.gate,
 });
 
 test("[PD10] gearbox out at once: the lift stands idle for 66 hours; with parts in hand for none; just in time both", () => {
-  expect(told(gearbox("at-once", true))).toEqual({ start: 0, finish: 79, held: 79, idle: 66, gate: "at-once" });
-  expect(told(gearbox("parts-in-hand", true))).toEqual({
-    start: 72,
-    finish: 85,
-    held: 13,
-    idle: 0,
-    gate: "parts-in-hand",
-  });
-  expect(told(gearbox("just-in-time", true))).toEqual({
-    start: 66,
-    finish: 79,
-    held: 13,
-    idle: 0,
-    gate: "just-in-time",
-  });
+  const { early, kitFirst, justInTime } = STRANDED;
+  expect(told(gearbox("at-once", true))).toEqual({ ...early, gate: "at-once" });
+  expect(told(gearbox("parts-in-hand", true))).toEqual({ ...kitFirst, gate: "parts-in-hand" });
+  expect(told(gearbox("just-in-time", true))).toEqual({ ...justInTime, gate: "just-in-time" });
 });
 
 test("[PD10] just in time on a day nobody has confirmed waits for the part after all", () => {
-  expect(told(gearbox("just-in-time", false))).toMatchObject({ start: 72, finish: 85, gate: "parts-in-hand" });
+  expect(told(gearbox("just-in-time", false))).toMatchObject({ ...STRANDED.kitFirst, gate: "parts-in-hand" });
 });

@@ -1,7 +1,7 @@
 /** Readings beside a limit, several readings of one part, and what chance alone does to their range. */
 import { aggregate, COVERAGE, singleU, spanOf, standingOf } from "../../core/assess/index.js";
 import { normal } from "../../core/trade/index.js";
-import { caseOf, eachOf, has, reckoned, remarks, type Section, tidy } from "./section.js";
+import { caseOf, eachOf, firstOf, has, reckoned, remarks, type Section, tidy } from "./section.js";
 import {
   type At,
   asFields,
@@ -106,7 +106,7 @@ const extra = (value: unknown, at: At) => (has(value, "relU") ? threshold(value,
 
 export const guard: Section = {
   name: "guard",
-  isSection: (value) => hasCase(value, isGuarded),
+  isSection: (value) => isGuarded(firstOf(value, "cases")),
   answer: (value, at) => {
     const given = asFields(value) ?? {};
     return {
@@ -119,12 +119,6 @@ export const guard: Section = {
   answerCase: (value, at) => (isGuarded(value) ? guarded(value, at) : extra(value, at)),
 };
 const isGuarded = (value: unknown): boolean => has(value, "y", "mpe") || has(value, "y", "resolution");
-
-/** Whether a value holds cases of a kind. */
-function hasCase(value: unknown, isOne: (value: unknown) => boolean): boolean {
-  const cases = asFields(value)?.["cases"];
-  return Array.isArray(cases) && isOne(cases[0]);
-}
 
 const RULES = ["min", "max", "mean", "median", "range", "minOfMeans"] as const;
 const readings = list(figure, 1);
@@ -163,7 +157,7 @@ const COUNTS = ["2", "3", "4", "5", "8", "12"];
 
 export const several: Section = {
   name: "aggregate",
-  isSection: (value) => has(value, "noiseRange") || hasCase(value, (one) => has(one, "rule", "in")),
+  isSection: (value) => has(value, "noiseRange") || has(firstOf(value, "cases"), "rule", "in"),
   answer: (value, at) => {
     const given = asFields(value) ?? {};
     const asked: Fields | undefined = asFields(given["noiseRange"]);

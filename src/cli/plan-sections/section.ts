@@ -1,4 +1,5 @@
 /** What a section of a planning file is, and what all sections share. Works nothing out. */
+import type { Problem } from "../../core/terms/index.js";
 import { calculate, type Given, TRADE_TABLE } from "../../core/trade/index.js";
 import { type At, anything, asFields, type Fields, inside, list, type Shape } from "./shape.js";
 
@@ -51,6 +52,12 @@ export const has = (value: unknown, ...names: readonly string[]): value is Field
   return given !== undefined && names.every((name) => given[name] !== undefined);
 };
 
+/** The first entry of a list under a name. */
+export function firstOf(value: unknown, key: string): unknown {
+  const all: unknown = asFields(value)?.[key];
+  return Array.isArray(all) ? all[0] : undefined;
+}
+
 /** Whether a list's first entry has all these names. */
 export const listHas = (value: unknown, ...names: readonly string[]): boolean =>
   Array.isArray(value) && has(value[0], ...names);
@@ -59,12 +66,17 @@ const DIGITS = 9;
 /** Without the noise of binary fractions. */
 export const tidy = (value: number): number => Number(value.toPrecision(DIGITS));
 
+/** Problems that planning found, told at a place of the file: their sentences name the job or state themselves. */
+export function tellAll(problems: readonly Problem[], at: At): void {
+  at.problems.push(...problems.map((one) => ({ ...one, where: { path: at.path } })));
+}
+
 /** A trade function worked out by its name; what it refuses is told. */
 export function reckoned(name: string, given: readonly Given[], at: At): number | undefined {
   const fn = TRADE_TABLE.get(name);
   if (fn === undefined) throw new Error(`no trade function ${name}`);
   const result = calculate(fn, given);
   if (result.ok) return Number(result.value);
-  at.problems.push(...result.problems.map((one) => ({ ...one, where: { path: at.path } })));
+  tellAll(result.problems, at);
   return undefined;
 }

@@ -134,5 +134,7 @@ test("npm run leadlamp prints data on one side and messages on the other", async
   const visit = await file("whole.json", JSON.stringify(VISIT));
   const { stdout, stderr } = await promisify(execFile)("npm", ["run", "-s", "leadlamp", "--", "assess", visit]);
   const { problems }: ReturnType<typeof printed> = JSON.parse(stdout);
-  expect([problems, stderr]).toEqual([[], ""]);
+  // What npm or Node itself have to say on a machine is none of ours.
+  const ours = stderr.split("\n").filter((line) => line !== "" && !/^(npm |\(node:|\(Use |Warning:)/.test(line));
+  expect([problems, ours]).toEqual([[], []]);
 });

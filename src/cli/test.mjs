@@ -11,7 +11,8 @@ import process from "node:process";
 import { fileURLToPath } from "node:url";
 import { makeReady } from "./install.mjs";
 
-/** @typedef {{ passed: number, failed: number, skipped: number }} Tally */
+/** @typedef {{ passed: number, failed: number, skipped: number }} Count */
+/** @typedef {Count & { faults: readonly string[] }} Tally `faults`: where each failed test stands, its name, how it failed */
 /** @typedef {{ name: string, heading: string, commands: readonly (readonly string[])[], needs?: string, tally?: () => Tally }} Step */
 /** @typedef {{ good: boolean, ran: boolean, seconds: number, told: string }} Outcome */
 
@@ -22,17 +23,48 @@ const bin = (/** @type {readonly string[]} */ ...parts) => join(root, "node_modu
 /** @param {string} file */
 const readJson = (file) => JSON.parse(readFileSync(join(results, file), "utf8"));
 
+/** How much of a failure's own words is told again at the end. */
+const FAULT_CHARACTERS = 1500;
+
+/**
+ * @param {string} where
+ * @param {string} title
+ * @param {unknown} says
+ */
+const fault = (where, title, says) =>
+  `${where.replace(`${root}`, "")} › ${title}\n${String(says ?? "nothing said").slice(0, FAULT_CHARACTERS)}`;
+
 /** @returns {Tally} */
 function unitTally() {
   const report = readJson("unit.json");
   const skipped = report.numPendingTests + report.numTodoTests;
-  return { passed: report.numPassedTests, failed: report.numFailedTests, skipped };
+  const faults = [];
+  for (const file of report.testResults) {
+    const failed = file.assertionResults.filter((/** @type {any} */ one) => one.status === "failed");
+    for (const one of failed) faults.push(fault(file.name, one.fullName, one.failureMessages[0]));
+    if (file.status === "failed" && failed.length === 0) faults.push(fault(file.name, "the file itself", file.message));
+  }
+  return { passed: report.numPassedTests, failed: report.numFailedTests, skipped, faults };
+}
+
+/**
+ * @param {any} suite of Playwright's report
+ * @returns {string[]}
+ */
+function faultsIn(suite) {
+  const own = (suite.specs ?? []).filter((/** @type {any} */ spec) => !spec.ok);
+  const told = own.map((/** @type {any} */ spec) => {
+    const results = spec.tests.flatMap((/** @type {any} */ one) => one.results);
+    return fault(spec.file, spec.title, results.find((/** @type {any} */ one) => one.error)?.error.message);
+  });
+  return [...told, ...(suite.suites ?? []).flatMap(faultsIn)];
 }
 
 /** @returns {Tally} */
 function endToEndTally() {
-  const { expected, unexpected, flaky, skipped } = readJson("e2e.json").stats;
-  return { passed: expected, failed: unexpected + flaky, skipped };
+  const report = readJson("e2e.json");
+  const { expected, unexpected, flaky, skipped } = report.stats;
+  return { passed: expected, failed: unexpected + flaky, skipped, faults: report.suites.flatMap(faultsIn) };
 }
 
 const tsc = bin("typescript", "bin", "tsc");
@@ -158,10 +190,12 @@ const onlyChecks = process.argv.includes("--checks");
 
 /** @type {Map<string, Outcome>} */
 const went = new Map();
-/** @type {Tally} */
+/** @type {Count} */
 const total = { passed: 0, failed: 0, skipped: 0 };
 /** @type {string[]} */
 const lines = [];
+/** Told once more below everything else: what failed long before the end is not to be looked for. @type {string[]} */
+const faults = [];
 
 /** @param {Step} step */
 const heading = (step) => console.log(`\n━━ ${step.heading} ━━`);
@@ -182,6 +216,7 @@ function take(step, outcome) {
       total.passed += tally.passed;
       total.skipped += tally.skipped;
       failed = tally.failed;
+      faults.push(...tally.faults);
     } catch (error) {
       console.error(`${step.name}: no result could be read (${error instanceof Error ? error.message : error})`);
       good = false;
@@ -213,6 +248,7 @@ for (const step of onlyChecks ? [] : [UNIT, END_TO_END]) {
   take(step, missing === undefined ? await run(step, "inherit", went.get(step.needs ?? "")) : notRun(missing));
 }
 
+if (faults.length > 0) console.log(`\n━━ What failed ━━\n${faults.join("\n\n")}`);
 console.log(`\n━━ All of it ━━\n${lines.join("\n")}\n`);
 if (!onlyChecks)
   console.log(`${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ""}`);

@@ -20,6 +20,7 @@ export const whyTexts: Readonly<Record<string, string>> = {
   "measure-again": "The reading is too close to call: measure again first.",
   "look-again-at-grade": "Its outcome is grave: is {grade} enough? Look again.",
   "answers-several": "It answers {faults} findings at once.",
+  "brought-along": "Other work on this list cannot do without it, and it is done once for all of it.",
   "above.dangerous": "It stands above the next because a dangerous finding comes before all others.",
   "above.due": "It stands above the next because it is due sooner: {upper}, the next {lower}.",
   "above.rank": "It stands above the next because outcome and likelihood are worse: {upper} against {lower} of 20.",

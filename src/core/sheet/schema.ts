@@ -173,6 +173,10 @@ export const Job = z.strictObject({
   after: z.optional(idList),
   /** Jobs this one must follow. */
   follows: z.optional(idList),
+  /** Once, and after everything else: geometry. */
+  last: z.optional(z.boolean()),
+  /** Jobs this one cannot do without afterwards, done once for all of them: one bleed. */
+  "ends-in": z.optional(idList),
   /** Greater jobs that already contain this work at the same place, the greatest first. */
   "included-in": z.optional(idList),
   /** Must be re-checked after this many km. */

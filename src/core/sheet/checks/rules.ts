@@ -97,6 +97,7 @@ function checkJob(job: Job, path: Path, c: Checking): void {
   each(job.access, [...path, "access"], known.access);
   each(job.after, [...path, "after"], known.pointThere);
   each(job.follows, [...path, "follows"], known.job);
+  each(job["ends-in"], [...path, "ends-in"], known.job);
   each(job["included-in"], [...path, "included-in"], known.job);
   each(job.cautions, [...path, "cautions"], known.caution);
   if (job["look-too"] !== undefined) known.relation(job["look-too"], [...path, "look-too"]);

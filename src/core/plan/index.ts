@@ -22,6 +22,6 @@ export {
 } from "./order.js";
 export * from "./schedule/door.js";
 export type { IsoDate, Three } from "./terms.js";
+export { compareKeys, likelihoodFromTrend, type Urgency, type Urgent, urgencyOf } from "./urgency.js";
 // the whole list: everything above, one after the other
 export * from "./whole/door.js";
-export { compareKeys, likelihoodFromTrend, type Urgency, type Urgent, urgencyOf } from "./urgency.js";

@@ -128,11 +128,7 @@ export function workFromSheets(
  * The list with what its jobs cannot do without afterwards: one bleed for all that open the hydraulics, as urgent as the
  * most urgent of them and right behind it. None where it is due anyway, or a greater job that contains it is.
  */
-function withAfterJobs(
-  due: readonly JobDue[],
-  jobs: ReadonlyMap<string, SheetJob>,
-  places: Places,
-): readonly JobDue[] {
+function withAfterJobs(due: readonly JobDue[], jobs: ReadonlyMap<string, SheetJob>, places: Places): readonly JobDue[] {
   const there = new Set(due.map(({ job }) => job));
   return due.flatMap((one) => {
     const brought = (jobs.get(one.job)?.["ends-in"] ?? []).filter((after) => {

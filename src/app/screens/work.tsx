@@ -1,41 +1,19 @@
-/**
- * The work list: what it comes to, the jobs as far as the money reaches, by urgency or as they are done, what would pay
- * while it is apart, what holds the car up, and the way to the pages of the plan.
- */
-import { useState } from "preact/hooks";
+/** The work list in urgency order; the first job lies in the light with the reason why it stands there. */
 import { JobRow } from "../parts/job-row.js";
-import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
-import { Band, Pool } from "../parts/pool.js";
-import { RangeScale } from "../parts/range-scale.js";
-import { UnitSwitch } from "../parts/switch.js";
+import { Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
-import { ReachLine, WorkBundle } from "../parts/work-bundle.js";
+
 import { carTitle } from "../state/car-view.js";
-import { planLinks } from "../state/plan-links.js";
-import { spanText } from "../state/plan-words.js";
-import {
-  type DrawnPart,
-  drawnBundles,
-  moneyRange,
-  offerLines,
-  type PlanLine,
-  plannedList,
-  reachOf,
-} from "../state/plan-work-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
-import { jobView, workLines } from "../state/work-view.js";
-import { t } from "../texts/plan-work.js";
+import { type JobLine, jobView, workLines } from "../state/work-view.js";
+import { t } from "../texts/index.js";
 import { Covered } from "./covered.js";
 import { Sections, Top } from "./frame.js";
-import { type OnPlan, WithPlan } from "./on-plan.js";
-import { OnVisit } from "./on-visit.js";
+import { type OnDesk, OnVisit } from "./on-visit.js";
 import { WorstCaution } from "./worst-caution.js";
 
-const ORDERS = ["urgency", "doing"] as const;
-type Order = (typeof ORDERS)[number];
-
-function Row({ line, why }: { readonly line: PlanLine; readonly why?: string | undefined }) {
+function Row({ line, why }: { readonly line: JobLine; readonly why?: string | undefined }) {
   return (
     <JobRow
       number={line.number}
@@ -44,8 +22,6 @@ function Row({ line, why }: { readonly line: PlanLine; readonly why?: string | u
       markWord={t(`mark.${line.mark}`)}
       byWhen={line.byWhen}
       hours={line.hours}
-      cost={line.cost}
-      apart={line.apart}
       href={line.href}
       open={why !== undefined}
       why={why}
@@ -53,138 +29,29 @@ function Row({ line, why }: { readonly line: PlanLine; readonly why?: string | u
   );
 }
 
-/** What all of it comes to: money once the rates are said, else hours. */
-function Sum({ on }: { readonly on: OnPlan }) {
-  const { plan, input, currency } = on;
-  const money = moneyRange(plan, input.budget, currency);
-  if (money) return <RangeScale {...money} />;
-  if (!plan || plan.chosen.length === 0) return null;
-  const [low, likely, high] = plan.minutes.map((minutes) => spanText([minutes, minutes, minutes])) as [
-    string,
-    string,
-    string,
-  ];
-  return (
-    <Band heading={t("plan.hours")} aside={t("plan.figure", { n: likely })}>
-      <p class="remark">{t("plan.hours.says", { likely, low, high })}</p>
-    </Band>
-  );
-}
-
-function ByUrgency({ on }: { readonly on: OnPlan }) {
+function WorkBody({ on }: { readonly on: OnDesk }) {
   const jobs = on.desk.jobs.value;
-  const { lit, shade } = plannedList(on.telling, jobs, on.plan, on.currency);
-  const reach = reachOf(on.plan, on.input.budget, on.currency);
-  const [first, ...rest] = lit;
+  const [first, ...rest] = workLines(on.telling, jobs);
   const why = first && jobView(on.telling, on.tree, jobs, first, on.desk.above)?.why[0];
-  return (
-    <>
-      {first && (
-        <Pool as="section" label={first.title} bare>
-          <Row line={first} why={why ?? ""} />
-          {reach && rest.map((line) => <Row key={line.id} line={line} />)}
-        </Pool>
-      )}
-      {reach ? <ReachLine {...reach} /> : rest.map((line) => <Row key={line.id} line={line} />)}
-      {shade.length > 0 && (
-        <Band heading={t("plan.shade")}>
-          {shade.map((line) => (
-            <Row key={line.id} line={line} />
-          ))}
-        </Band>
-      )}
-    </>
-  );
-}
-
-/** Brackets deeper than this have no room at 320 px: what is opened further in stands in the third. */
-const DEEPEST = 3;
-
-function Parts({ parts, level }: { readonly parts: readonly DrawnPart[]; readonly level: 1 | 2 | 3 }) {
-  return (
-    <>
-      {parts.map((part) =>
-        part.kind === "job" ? (
-          <Row key={part.line.id} line={part.line} />
-        ) : (
-          <WorkBundle key={part.id} title={part.title} aside={part.aside} shared={part.shared} level={level}>
-            <Parts parts={part.parts} level={level < DEEPEST ? ((level + 1) as 2 | 3) : DEEPEST} />
-          </WorkBundle>
-        ),
-      )}
-    </>
-  );
-}
-
-function AsItIsDone({ on }: { readonly on: OnPlan }) {
-  const { lit, shade } = plannedList(on.telling, on.desk.jobs.value, on.plan, on.currency);
-  const lines = new Map(lit.map((line) => [line.id, line]));
-  const aside = lit.filter(({ id }) => on.plan?.setAside.includes(id));
-  return (
-    <>
-      <Parts parts={drawnBundles(on.telling, on.plan?.bundles ?? [], lines)} level={1} />
-      {[...aside, ...shade].length > 0 && (
-        <Band heading={t("plan.shade")}>
-          {[...aside, ...shade].map((line) => (
-            <Row key={line.id} line={line} />
-          ))}
-        </Band>
-      )}
-    </>
-  );
-}
-
-function Offers({ on }: { readonly on: OnPlan }) {
-  const offers = offerLines(on.telling, on.plan, on.currency);
-  if (offers.length === 0) return null;
-  return (
-    <Band heading={t("plan.offers")}>
-      {offers.map(({ id, title, says, href }) => (
-        <ListRow key={id} title={title} second={says} href={href} />
-      ))}
-    </Band>
-  );
-}
-
-function List({ on }: { readonly on: OnPlan }) {
-  const [order, setOrder] = useState<Order>("urgency");
-  return (
-    <>
-      <Sum on={on} />
-      <div class="form">
-        <UnitSwitch
-          label={t("plan.order")}
-          choices={ORDERS.map((id) => ({ id, words: t(`plan.order.${id}`) }))}
-          chosen={order}
-          onChoose={(id) => setOrder(ORDERS.find((one) => one === id) ?? order)}
-        />
-      </div>
-      {order === "urgency" ? <ByUrgency on={on} /> : <AsItIsDone on={on} />}
-      {on.isPlanning && (
-        <p class="remark small" role="status">
-          {t("plan.planning")}
-        </p>
-      )}
-      <p class="remark small">{t("work.own")}</p>
-      <Offers on={on} />
-      <Band heading={t("plan.more")}>
-        {planLinks(on).map(({ id, title, second, href }) => (
-          <ListRow key={id} title={title} second={second} href={href} />
-        ))}
-      </Band>
-    </>
-  );
-}
-
-function WorkBody({ on }: { readonly on: OnPlan }) {
-  const isEmpty = workLines(on.telling, on.desk.jobs.value).length === 0;
   return (
     <>
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
       <main>
-        <Title title={t("work.title")} {...(isEmpty ? {} : { second: t("work.order") })} />
+        <Title title={t("work.title")} {...(first ? { second: t("work.order") } : {})} />
         <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
-        {isEmpty ? <EmptyState title={t("work.none")} says={t("work.none.says")} /> : <List on={on} />}
+        {first ? (
+          <>
+            <Pool as="section" label={first.title} bare>
+              <Row line={first} why={why ?? ""} />
+            </Pool>
+            {rest.map((line) => (
+              <Row key={line.id} line={line} />
+            ))}
+            <p class="remark small">{t("work.own")}</p>
+          </>
+        ) : (
+          <EmptyState title={t("work.none")} says={t("work.none.says")} />
+        )}
       </main>
       <Sections visit={on.param} here="work" />
     </>
@@ -195,7 +62,7 @@ export const Work = ({ params }: { readonly params: ParamsOf<"work"> }) => (
   <OnVisit param={params.visit}>
     {(on) => (
       <Covered on={on} title={t("work.title")} section="work">
-        <WithPlan on={on}>{(planned) => <WorkBody on={planned} />}</WithPlan>
+        <WorkBody on={on} />
       </Covered>
     )}
   </OnVisit>

@@ -25,8 +25,6 @@ export const ROUTES = {
   "off-list": "/visit/:visit/off-list/:place/:finding",
   work: "/visit/:visit/work",
   job: "/visit/:visit/work/:job/:place",
-  part: "/visit/:visit/work/:job/:place/:part",
-  plan: "/visit/:visit/plan/:page",
   cautions: "/visit/:visit/cautions",
   gate: "/visit/:visit/gate/:gate",
   differ: "/visit/:visit/differ",
@@ -170,10 +168,7 @@ export function above(place: Address): string {
     case "cautions":
       return to("findings", visit);
     case "job":
-    case "plan":
       return to("work", visit);
-    case "part":
-      return to("job", { ...visit, job: p.params["job"] ?? "", place: point.place });
     case "sheet":
       return to("sheets");
     case "install":

@@ -11,8 +11,8 @@ import { type Checklists, type Loading, loadChecklists } from "./load-checklists
 
 /** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
 const NAME = "virtual:leadlamp/";
-/** Where what was woven is taken apart on the phone. */
-const UNWEAVE = fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url));
+/** What takes woven modules apart on the phone. */
+const WOVEN = fileURLToPath(new URL("../core/sheet/weave.ts", import.meta.url));
 /** Rollup's mark for modules without a file. */
 const RESOLVED = "\0";
 
@@ -120,64 +120,49 @@ function wovenModule(data: object, texts: Readonly<Record<string, object>>): str
   return `export const woven = ${JSON.stringify(woven)};\n`;
 }
 
-/** Takes a woven module apart, as code: the source by its name with its edition, which the index knows, and its texts. */
-const APART = `const apart = (name, edition) => ({ woven }) => {
-  const [data, texts] = unweave(woven);
-  return { source: { [name]: data, edition }, texts };
-};`;
-
 function indexModule(lists: Checklists): string {
-  const sheets = lists.sheets.map(({ built, sheet }) => {
-    const { id, label, texts } = sheet;
-    const source = apart(`sheet/${id}`, "sheet", built.edition);
-    const own = textLoaders(texts, source, id);
-    const head = {
-      id,
-      label,
-      edition: built.edition,
-      titles: each(texts, (t) => t.title),
-    };
-    return `  { ...${JSON.stringify(head)}, ${loading(source, `plans/${id}`)}, texts: ${own} }`;
+  const sheets = lists.sheets.map(({ built, sheet: { id, label, texts } }) => {
+    const head = { id, label, titles: each(texts, (t) => t.title) };
+    return `  { ...${JSON.stringify(head)}, ...${sourceCode("sheet", `sheet/${id}`, id, built.edition, texts)} }`;
   });
-  const edition = JSON.stringify(lists.common.edition);
-  const languages = Object.keys(lists.commonWithTexts.texts).sort();
-  const source = apart("common", "common", lists.common.edition);
-  const texts = textLoaders(lists.commonWithTexts.texts, source, "common");
-  const complaints = loaders(languages, (language) => importing(`complaints/${language}`, "complaints"));
+  const { texts } = lists.commonWithTexts;
+  const common = sourceCode("common", "common", "common", lists.common.edition, texts);
+  const complaints = loaders(Object.keys(texts).sort(), (language) =>
+    importing(`complaints/${language}`, "complaints"),
+  );
   return [
-    `import { unweave } from ${JSON.stringify(UNWEAVE)};`,
-    APART,
+    `import { wovenSource } from ${JSON.stringify(WOVEN)};`,
     `export const sheets = [\n${sheets.join(",\n")},\n];`,
-    `export const common = { edition: ${edition}, ${loading(source, "plans/common")}, texts: ${texts} };`,
+    `export const common = ${common};`,
     `export const complaints = ${complaints};`,
     "",
   ].join("\n");
 }
 
-/** Code that loads the source alone, and the source with its plans. */
-function loading(source: string, plans: string): string {
-  const [own, planned] = [`() => ${source}.then((m) => m.source)`, importing(plans, "plans")];
-  return `source: ${own}, load: () => Promise.all([(${own})(), (${planned})()]).then(([s, p]) => ({ ...s, ...p }))`;
-}
-
-/** Code that fetches a woven module and takes it apart. */
-const apart = (module: string, name: string, edition: string): string =>
-  `import(${JSON.stringify(NAME + module)}).then(apart(${JSON.stringify(name)}, ${JSON.stringify(edition)}))`;
-
-/** Loaders of a source's texts; those woven into it come with it. */
-function textLoaders(texts: Readonly<Record<string, unknown>>, source: string, id: string): string {
+/** Code that makes the loaders of a woven module: `name` is what its data is called, `id` that of its plans and texts. */
+function sourceCode(
+  name: string,
+  module: string,
+  id: string,
+  edition: string,
+  texts: Readonly<Record<string, unknown>>,
+): string {
   const own = wovenLanguage(texts);
-  return loaders(Object.keys(texts).sort(), (language) =>
-    language === own ? `() => ${source}.then((m) => m.texts)` : importing(`texts/${language}/${id}`, "texts"),
-  );
+  const others = Object.keys(texts)
+    .sort()
+    .filter((language) => language !== own);
+  const head = JSON.stringify([name, edition, own]);
+  const otherTexts = loaders(others, (language) => importing(`texts/${language}/${id}`, "texts"));
+  return `wovenSource(${head}, ${fetching(module)}, ${fetching(`plans/${id}`)}, ${otherTexts})`;
 }
 
 /** A loader for each language, as code. */
 const loaders = (languages: readonly string[], load: (language: string) => string): string =>
   `{ ${languages.map((language) => `${JSON.stringify(language)}: ${load(language)}`).join(", ")} }`;
 
-const importing = (module: string, exported: string): string =>
-  `() => import(${JSON.stringify(NAME + module)}).then((m) => m.${exported})`;
+const fetching = (module: string): string => `() => import(${JSON.stringify(NAME + module)})`;
+
+const importing = (module: string, exported: string): string => `${fetching(module)}.then((m) => m.${exported})`;
 
 const each = <T, R>(of: Readonly<Record<string, T>>, take: (one: T) => R): Readonly<Record<string, R>> =>
   Object.fromEntries(Object.entries(of).map(([key, one]) => [key, take(one)]));

@@ -5,6 +5,9 @@
  */
 import type { Plugin } from "vite";
 
+/** What Vite hands its wrapper beside the call that fetches: once for each lazy part, and most lie in the first script. */
+const BESIDE_THE_CALL = /,\s*__VITE_PRELOAD__(?:,\s*import\.meta\.url)?(?=\s*\))/g;
+
 /** Replaces Vite's preloading wrapper by a plain call, and checks that nothing relied on it. */
 export function plainImports(): Plugin {
   return {
@@ -15,6 +18,7 @@ export function plainImports(): Plugin {
       filter: { id: /vite\/preload-helper\.js$/ },
       handler: () => "export const __vitePreload = (load) => load();\n",
     },
+    renderChunk: (code) => ({ code: code.replace(BESIDE_THE_CALL, ""), map: null }),
     generateBundle(_, bundle) {
       for (const chunk of Object.values(bundle)) {
         if (chunk.type !== "chunk" || chunk.isEntry) continue;

@@ -50,3 +50,26 @@ export function unweave({ lists, rest, words }: Woven): readonly [data: Texts, t
   }
   return [data, texts];
 }
+
+type Loaders = Readonly<Record<string, () => Promise<unknown>>>;
+
+/**
+ * How a source is fetched when its words lie woven into it: the source alone, with its plans, and its texts by
+ * language. `name` is what the data is called, `language` that of the woven words; `others` fetch the texts of the other
+ * languages.
+ */
+export function wovenSource(
+  [name, edition, language]: readonly [name: string, edition: string, language: string],
+  fetchWoven: () => Promise<{ readonly woven: Woven }>,
+  fetchPlans: () => Promise<{ readonly plans: object }>,
+  others: Loaders,
+) {
+  const apart = async () => unweave((await fetchWoven()).woven);
+  const source = async () => ({ [name]: (await apart())[0], edition });
+  const texts: Loaders = { [language]: async () => (await apart())[1], ...others };
+  const load = async () => {
+    const [own, { plans }] = await Promise.all([source(), fetchPlans()]);
+    return { ...own, ...plans };
+  };
+  return { edition, source, load, texts };
+}

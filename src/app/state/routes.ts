@@ -122,64 +122,30 @@ export function to<Name extends RouteName>(
   return hrefOf({ name, params: (params[0] ?? {}) as Readonly<Record<string, string>> });
 }
 
+/** Screens whose way up is another than the nearest address theirs goes on from. */
+const UP: Partial<Readonly<Record<RouteName, RouteName>>> = {
+  point: "visit",
+  reading: "point",
+  where: "round",
+  find: "round",
+  gate: "round",
+  "off-list": "findings",
+  cautions: "findings",
+  sheets: "settings",
+  gauges: "settings",
+  reckoner: "settings",
+  install: "settings",
+  about: "settings",
+};
+
 /** The screen one level up: where the back link leads when there is no history inside the app. */
-export function above(place: Address): string {
-  const p = place as AnyAddress;
-  const car = { car: p.params["car"] ?? "" };
-  const visit = { visit: p.params["visit"] ?? "" };
-  const point = {
-    ...visit,
-    state: p.params["state"] ?? "",
-    place: p.params["place"] ?? "",
-    point: p.params["point"] ?? "",
-  };
-  switch (place.name) {
-    case "facts":
-    case "limits":
-    case "places":
-    case "new-visit":
-      return to("car", car);
-    case "limit":
-      return to("limits", car);
-    case "round":
-    case "point":
-    case "findings":
-    case "work":
-    case "differ":
-    case "judge-again":
-    case "history":
-    case "picture":
-    case "pictures":
-    case "camera":
-    case "visit-reckoner":
-      return to("visit", visit);
-    case "visit-reckoning":
-      return to("visit-reckoner", visit);
-    case "reckoning":
-      return to("reckoner");
-    case "where":
-    case "find":
-    case "gate":
-      return to("round", visit);
-    case "reading":
-      return to("point", point);
-    case "finding":
-    case "off-list":
-    case "cautions":
-      return to("findings", visit);
-    case "job":
-      return to("work", visit);
-    case "sheet":
-      return to("sheets");
-    case "install":
-    case "gauges":
-    case "reckoner":
-    case "about":
-    case "sheets":
-      return to("settings");
-    default:
-      return to("cars");
-  }
+export function above({ name, params }: Address): string {
+  const own = ROUTES[name];
+  // The longest address that this one goes on from; where there is none, the car list.
+  const before = NAMES.filter((other) => other !== name && own.startsWith(`${ROUTES[other]}/`));
+  const nearest = before.sort((a, b) => ROUTES[b].length - ROUTES[a].length)[0];
+  // What is above needs no parameter that its own address has not.
+  return hrefOf({ name: UP[name] ?? nearest ?? "cars", params });
 }
 
 /** Streams in addresses go without their kind: `visit:x` is `x`. */

@@ -1,7 +1,6 @@
 /** Keeping: numbers, retries, and the quick way in view of a belief. Refuses to know what holds the transaction. */
 import { blobsOf } from "./blobs-of.js";
 import type { Draft, Entry } from "./contract.js";
-import { eraseNamed } from "./erase-on.js";
 import { isEntry } from "./identity.js";
 import { type Head, type Shelf, type Touched, touch } from "./shelf.js";
 import type { KeptBytes } from "./store.js";
@@ -15,8 +14,12 @@ export interface Belief {
 /** Thrown when a belief proved wrong: the transaction must not happen, and be tried again without it. */
 export class Mistaken extends Error {}
 
+/** Does what an erase entry says; `eraseNamed`, once it is fetched. */
+export type Erase = (shelf: Shelf, erasure: Entry, touched: Touched) => Promise<unknown>;
+
 /**
- * Appends drafts with the next numbers of this installation's writer. `spare`: writer to become if there is none.
+ * Appends drafts with the next numbers of this installation's writer. `spare`: writer to become if there is none;
+ * `erase` must be there when a draft erases.
  */
 export async function appendOn(
   shelf: Shelf,
@@ -24,6 +27,7 @@ export async function appendOn(
   blobs: readonly KeptBytes[],
   spare: string,
   touched: Touched,
+  erase: Erase | undefined,
 ): Promise<Appended> {
   const [known, before] = await Promise.all([
     shelf.writer(),
@@ -37,7 +41,11 @@ export async function appendOn(
   const heads = new Map(streams.map((stream, i) => [stream, found[i] ?? { last: 0, moved: 0 }]));
   const appended = write(shelf, fresh, { writer, heads }, touched);
   await putBlobs(shelf, blobs);
-  for (const entry of appended.entries) if (entry.kind === "erase") await eraseNamed(shelf, entry, touched);
+  for (const entry of appended.entries) {
+    if (entry.kind !== "erase") continue;
+    if (!erase) throw new Error("Nothing was fetched to erase with");
+    await erase(shelf, entry, touched);
+  }
   const made = new Map(appended.entries.map((entry) => [entry.nonce, entry]));
   const entries = drafts.map(({ nonce }, i) => before[i] ?? made.get(nonce)).filter((one) => one !== undefined);
   return { entries: entries.filter(isEntry), belief: appended.belief };

@@ -3,9 +3,10 @@ import { expect, test } from "vitest";
 import { act, opening } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import type { FreeFinding } from "./contract.js";
+import { draftErase } from "./draft-erase.js";
 import { draftClock, draftFinding } from "./draft-judged.js";
 import { draftVisit } from "./draft-visit.js";
-import { draftErase, draftUndo } from "./undo.js";
+import { draftUndo } from "./undo.js";
 
 const WIRE: FreeFinding = {
   place: "RL",

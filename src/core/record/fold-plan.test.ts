@@ -3,6 +3,7 @@ import { act } from "../../../tests/store/sample.js";
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import type { Bodies, Entry } from "./contract.js";
+import { draftErase } from "./draft-erase.js";
 import {
   draftAddition,
   draftBudget,
@@ -22,7 +23,7 @@ import { foldVisit } from "./fold-visit.js";
 import { isDemo, isStreamName, planStream, streamKind } from "./identity.js";
 import type { LaterKind } from "./kinds.js";
 import { summarise } from "./summary.js";
-import { draftErase, draftUndo, undoable } from "./undo.js";
+import { draftUndo, undoable } from "./undo.js";
 
 const bearing = { job: "whl.bearing", place: "FR" };
 const set = { ...bearing, part: "bearing-set" };

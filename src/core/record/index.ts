@@ -4,6 +4,7 @@ export { faultsOf } from "./check-logged.js";
 export type * from "./contract.js";
 export * from "./draft.js";
 export * from "./draft-car.js";
+export { draftErase } from "./draft-erase.js";
 export * from "./draft-house.js";
 export * from "./draft-judged.js";
 export * from "./draft-plan.js";
@@ -36,5 +37,5 @@ export { NO_ANSWER, NoStorage, storageTrouble, withTries } from "./store-trouble
 export * from "./summary.js";
 export * from "./time.js";
 export * from "./to-assess.js";
-export { draftErase, draftRedo, draftUndo, historyOf, type Past, redoable, type Step, undoable } from "./undo.js";
+export { draftRedo, draftUndo, historyOf, type Past, redoable, type Step, undoable } from "./undo.js";
 export { Watched } from "./watched.js";

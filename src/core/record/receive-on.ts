@@ -23,8 +23,6 @@ interface Taking {
   metSelf: boolean;
 }
 
-export { ALL_KINDS };
-
 /** What is wrong with entries from elsewhere, of whatever kind. */
 export const faultsIn = (entries: readonly Logged[]): readonly Problem[] =>
   entries.flatMap((logged) => faultsOf(logged, {}, ALL_KINDS));

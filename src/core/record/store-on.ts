@@ -8,13 +8,15 @@ import { Beliefs } from "./beliefs.js";
 import { faultsOfDraft } from "./check-logged.js";
 import type { Act, Draft, Entry, Logged } from "./contract.js";
 import type { Engine, Mode, WideShelf } from "./engine.js";
-import { removeOn } from "./erase-on.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";
 import { ledgerOf } from "./ledger.js";
 import type { Head, Touched } from "./shelf.js";
 import type { Change, EraseWhat, Heads, KeptBytes, Received, Store } from "./store.js";
 import { markOf, summaries } from "./summaries-on.js";
-import { draftErase } from "./undo.js";
+
+/** Fetched before a transaction begins. */
+const rarely = () => import("./rarely-on.js");
+const erases = ({ kind }: Draft): boolean => kind === "erase";
 
 export function storeOn(engine: Engine): Store {
   const listeners = new Set<(changes: readonly Change[]) => void>();
@@ -50,7 +52,8 @@ export function storeOn(engine: Engine): Store {
     const wrong = await wrongHashes(engine, blobs);
     if (wrong.length > 0) return fail(...wrong);
     const spare = engine.nonce();
-    const keep = () => changing("keep", (shelf, touched) => appendOn(shelf, drafts, blobs, spare, touched));
+    const erase = drafts.some(erases) ? (await rarely()).eraseNamed : undefined;
+    const keep = () => changing("keep", (shelf, touched) => appendOn(shelf, drafts, blobs, spare, touched, erase));
     const belief = blobs.length === 0 ? beliefs.about(drafts) : undefined;
     const isNew = engine.newNonces(drafts.map(({ nonce }) => nonce));
     const result = belief
@@ -59,13 +62,12 @@ export function storeOn(engine: Engine): Store {
         )
       : await keep();
     if (!result.ok) return result;
-    if (drafts.every(({ kind }) => kind !== "erase")) beliefs.learn(result.value.belief);
+    if (!erase) beliefs.learn(result.value.belief);
     return ok(result.value.entries);
   }
 
   async function receive(entries: readonly Logged[], blobs: readonly KeptBytes[] = []): Promise<Result<Received>> {
-    // Few sessions take anything in. Fetched before the transaction: that one waits for nothing but its own requests.
-    const { faultsIn, receiveOn } = await import("./receive-on.js");
+    const { faultsIn, receiveOn } = await rarely();
     const problems = [...faultsIn(entries), ...(await wrongHashes(engine, blobs))];
     if (problems.length > 0) return fail(...problems);
     const spare = engine.nonce();
@@ -82,13 +84,14 @@ export function storeOn(engine: Engine): Store {
     const ids = "stream" in what ? entries.filter((one) => isEntry(one) && one.kind !== "erase").map(idText) : what.ids;
     if (ids.length === 0) return ok([]);
     // What an entry had replaced is read off its body, of whatever kind.
-    const { ALL_KINDS } = await import("./receive-on.js");
+    const { ALL_KINDS, draftErase } = await rarely();
     return append(draftErase(act, { ledger: ledgerOf(entries, { kinds: ALL_KINDS }) }, ids));
   }
 
   async function removeStreams(streams: readonly string[]): Promise<Result<number>> {
     const own = streams.filter((stream) => !isDemo(stream));
     if (own.length > 0) return fail(...own.map((stream) => problem("record.not-demo", {}, { stream })));
+    const { removeOn } = await rarely();
     return changing("remove", (shelf, touched) => removeOn(shelf, streams, touched));
   }
 

@@ -3,9 +3,10 @@ import { act, HASH_A, key, notReached, opening, words } from "../../../tests/sto
 import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText } from "../terms/index.js";
 import type { IdText } from "./contract.js";
+import { draftErase } from "./draft-erase.js";
 import { draftNote, draftPicture, draftReply, draftVisit } from "./draft-visit.js";
 import { idText } from "./identity.js";
-import { draftErase, draftRedo, draftUndo, redoable, undoable } from "./undo.js";
+import { draftRedo, draftUndo, redoable, undoable } from "./undo.js";
 
 const spin = key("whl.spin");
 const rock = key("whl.rock");

@@ -1,9 +1,9 @@
-/** Undo, redo, erasing and the history of a slot. Refuses to know screens; texts are theirs. */
+/** Undo, redo and the history of a slot. Refuses to know screens; texts are theirs. */
 import type { Act, Draft, FoldedState, IdText, Ledger, Stamp } from "./contract.js";
 import { draft } from "./draft.js";
 import { byCode, compareShown, idText, isEntry, parseId } from "./identity.js";
 import type { Known } from "./kinds.js";
-import { canBeErased, knownIn, replacedBy } from "./ledger.js";
+import { knownIn } from "./ledger.js";
 import { standingIn } from "./standing.js";
 import { compareStamps } from "./time.js";
 
@@ -89,24 +89,8 @@ export function draftUndo(act: Act, state: FoldedState, ids: readonly IdText[]):
 /** Brings back what these undos (a step of `redoable`) undid. */
 export const draftRedo = draftUndo;
 
-/** Erases entries for good; one draft per stream. Erasures themselves are left out: they cannot be erased. */
-export function draftErase(
-  act: Act,
-  { ledger }: Pick<FoldedState, "ledger">,
-  ids: readonly IdText[],
-): readonly Draft[] {
-  const named = ids.filter((id) => canBeErased(parseId(id)?.stream ?? "", id, ledger.log.get(id)));
-  return [...byStream(named)].map(([stream, own]) =>
-    draft(act, stream, "erase", {
-      of: own.map((id) => {
-        const replaced = replacedBy(ledger, id);
-        return replaced.length > 0 ? { id, replaced } : { id };
-      }),
-    }),
-  );
-}
-
-function byStream(ids: readonly IdText[]): ReadonlyMap<string, readonly IdText[]> {
+/** Ids by the stream of their entry. */
+export function byStream(ids: readonly IdText[]): ReadonlyMap<string, readonly IdText[]> {
   const streams = new Map<string, IdText[]>();
   for (const id of new Set(ids)) {
     const stream = parseId(id)?.stream;

@@ -1,14 +1,14 @@
 /**
- * Data and words of a sheet laid item beside text, and apart again. Packed as two lists one after the other an id stands
- * further from its words than gzip looks back. Knows no field of a sheet.
+ * Data and words of a sheet laid list beside list, and apart again. Packed as two whole sheets one after the other an id
+ * stands further from its words than gzip looks back. Knows no field of a sheet.
  */
 
 type Item = { readonly id?: unknown };
 type Texts = Readonly<Record<string, unknown>>;
 
-/** Lists of items as pairs with their text where the texts of the same name have one; what is left of the texts. */
+/** Lists of items beside their texts in the same order (`null` for none), where the texts have the name; what is left of both. */
 export interface Woven {
-  readonly lists: Readonly<Record<string, readonly (readonly [item: unknown, text?: unknown])[]>>;
+  readonly lists: Readonly<Record<string, readonly [items: readonly unknown[], texts: readonly unknown[]]>>;
   readonly rest: Texts;
   readonly words: Texts;
 }
@@ -18,20 +18,20 @@ const isTexts = (value: unknown): value is Texts =>
 
 /** Lays `texts` beside the items of `data` they belong to. `unweave` gives both back. */
 export function weave(data: Readonly<Record<string, unknown>>, texts: Texts): Woven {
-  const lists: Record<string, (readonly [unknown, unknown?])[]> = {};
+  const lists: Record<string, readonly [readonly unknown[], readonly unknown[]]> = {};
   const rest: Record<string, unknown> = { ...data };
   const words: Record<string, unknown> = { ...texts };
   for (const [name, items] of Object.entries(data)) {
     const own = texts[name];
     if (!Array.isArray(items) || !isTexts(own)) continue;
     const left: Record<string, unknown> = { ...own };
-    lists[name] = items.map((item: Item) => {
-      const id = item.id;
-      if (typeof id !== "string" || !Object.hasOwn(left, id)) return [item];
+    const told = items.map(({ id }: Item) => {
+      if (typeof id !== "string" || !Object.hasOwn(left, id)) return null;
       const text = left[id];
       delete left[id];
-      return [item, text];
+      return text;
     });
+    lists[name] = [items, told];
     delete rest[name];
     words[name] = left;
   }
@@ -42,11 +42,11 @@ export function weave(data: Readonly<Record<string, unknown>>, texts: Texts): Wo
 export function unweave({ lists, rest, words }: Woven): readonly [data: Texts, texts: Texts] {
   const data: Record<string, unknown> = { ...rest };
   const texts: Record<string, unknown> = { ...words };
-  for (const [name, pairs] of Object.entries(lists)) {
-    data[name] = pairs.map(([item]) => item);
-    const told = pairs.flatMap(([item, ...text]) => (text.length > 0 ? [[(item as Item).id, text[0]] as const] : []));
+  for (const [name, [items, told]] of Object.entries(lists)) {
+    data[name] = items;
     // Only items whose id is a text were given one.
-    texts[name] = { ...Object.fromEntries(told as readonly (readonly [string, unknown])[]), ...(words[name] as Texts) };
+    const own = items.map((item, i) => [(item as Item).id as string, told[i]] as const);
+    texts[name] = { ...Object.fromEntries(own.filter(([, text]) => text !== null)), ...(words[name] as Texts) };
   }
   return [data, texts];
 }

@@ -4,21 +4,12 @@ import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText, type ReplyKey, type ReplyValue } from "../terms/index.js";
 import type { Draft, IdText, VisitState } from "./contract.js";
 import { draftClose, draftJudgedAgain, draftRegrade, draftReopen, draftTold } from "./draft-judged.js";
-import {
-  draftComplaint,
-  draftDate,
-  draftNote,
-  draftOdometer,
-  draftPicture,
-  draftReply,
-  draftSettle,
-  draftSheet,
-  draftSound,
-  draftVisit,
-} from "./draft-visit.js";
+import { draftNote, draftOdometer, draftPicture, draftSettle, draftSheet, draftSound } from "./draft-more.js";
+import { draftComplaint, draftDate, draftReply, draftVisit } from "./draft-visit.js";
 import { foldVisit } from "./fold-visit.js";
 import { replySlot } from "./kinds.js";
-import { draftUndo, historyOf } from "./undo.js";
+import { historyOf } from "./redo.js";
+import { draftUndo } from "./undo.js";
 
 /** Says it in view of what stands, as a screen does. */
 const say = (log: SampleLog, at: ReplyKey, value: ReplyValue | null, writer = "w1"): IdText =>

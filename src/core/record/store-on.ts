@@ -5,7 +5,7 @@
 import { fail, ok, type Problem, problem, type Result } from "../terms/index.js";
 import { appendBelieving, appendOn, Mistaken } from "./append-on.js";
 import { Beliefs } from "./beliefs.js";
-import { faultsOfDraft } from "./check-logged.js";
+import { faultsOfDraft } from "./check-draft.js";
 import type { Act, Draft, Entry, Logged } from "./contract.js";
 import type { Engine, Mode, WideShelf } from "./engine.js";
 import { byCode, idText, isDemo, isEntry } from "./identity.js";

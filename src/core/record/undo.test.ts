@@ -4,9 +4,11 @@ import { SampleLog } from "../../../tests/store/sample-log.js";
 import { keyText } from "../terms/index.js";
 import type { IdText } from "./contract.js";
 import { draftErase } from "./draft-erase.js";
-import { draftNote, draftPicture, draftReply, draftVisit } from "./draft-visit.js";
+import { draftNote, draftPicture } from "./draft-more.js";
+import { draftReply, draftVisit } from "./draft-visit.js";
 import { idText } from "./identity.js";
-import { draftRedo, draftUndo, redoable, undoable } from "./undo.js";
+import { draftRedo, redoable } from "./redo.js";
+import { draftUndo, undoable } from "./undo.js";
 
 const spin = key("whl.spin");
 const rock = key("whl.rock");

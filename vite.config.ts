@@ -14,12 +14,12 @@ const testing = process.env["VITEST"] !== undefined;
 
 /**
  * What is always loaded together lies in one file and is squeezed as one: what the start needs, and what the way to the
- * first reply needs beyond that. Everything else is split by screen. tests/support/loaded.ts names the same screens.
+ * first reply needs beyond that, with the few lines of the bundler's own that only this one needs. Everything else is
+ * split by screen. tests/support/loaded.ts names the same screens.
  */
 const LOADED_TOGETHER = [
   { name: "start", tags: ["$initial" as const], priority: 2 },
-  { name: "complaints", test: /virtual:leadlamp\/complaints\//, priority: 2 },
-  { name: "round", test: /src\/app\/screens\/(new-car|car|new-visit|round)\.tsx$/, priority: 1 },
+  { name: "round", test: /(src\/app\/screens\/on-the-way\.ts|rolldown\/runtime\.js)$/, priority: 1 },
 ];
 
 export default defineConfig({

@@ -110,10 +110,7 @@ beforeAll(() => {
     write(`node_modules/${name}/package.json`, JSON.stringify({ name, version: "1.0.0", main: "index.js" }));
     write(`node_modules/${name}/index.js`, "export const one = 1;\n");
   }
-  write(
-    "package.json",
-    JSON.stringify({ type: "module", dependencies: { zod: "1", preact: "1", vitest: "1" } }),
-  );
+  write("package.json", JSON.stringify({ type: "module", dependencies: { zod: "1", preact: "1", vitest: "1" } }));
   write("tsconfig.json", JSON.stringify({ compilerOptions: { module: "ESNext", moduleResolution: "bundler" } }));
   caught = new Set(cruise(planted, ["src"]).summary.violations.map((it) => `${it.rule.name} ${it.from}`));
   tree = cruise(root, ["src", "tests"]);

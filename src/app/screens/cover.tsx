@@ -5,8 +5,9 @@ import { Pool } from "../parts/pool.js";
 import { uncover } from "../state/covers.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/viewing.js";
-import { type Section, Sections, SpokenTitle, Top } from "./frame.js";
+import { SpokenTitle, Top } from "./frame.js";
 import type { OnDesk } from "./on-visit.js";
+import { type Section, Sections } from "./sections.js";
 
 export interface CoverProps {
   readonly on: OnDesk;

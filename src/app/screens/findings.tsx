@@ -15,8 +15,9 @@ import { t } from "../texts/index.js";
 import { ComplaintRows } from "./complaint-rows.js";
 import { Covered } from "./covered.js";
 import { FindingLines } from "./finding-lines.js";
-import { Sections, Top } from "./frame.js";
+import { Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { Sections } from "./sections.js";
 import { WorstCaution } from "./worst-caution.js";
 
 function FindingsBody({ on }: { readonly on: OnDesk }) {

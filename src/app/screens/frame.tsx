@@ -1,13 +1,11 @@
-/** What most screens share: the top line with keeping, the title, and the section row of a visit. */
+/** What most screens share: the top line with keeping, and the title. */
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { EmptyState } from "../parts/notice.js";
-import { SectionRow } from "../parts/section-row.js";
 import { Title } from "../parts/title.js";
 import { TopLine } from "../parts/top-line.js";
 import { useApp } from "../state/app.js";
 import { keepingState } from "../state/keeping.js";
-import { to } from "../state/routes.js";
 import { t } from "../texts/first.js";
 
 /** The keeping state of the top line. */
@@ -38,19 +36,6 @@ export function Top({
       {...says}
     />
   );
-}
-
-export type Section = "round" | "findings" | "work" | "visit";
-
-/** The four parts of a visit; put away during the round, where gloves would mis-tap. */
-export function Sections({ visit, here }: { readonly visit: string; readonly here: Section }) {
-  const sections = (["round", "findings", "work", "visit"] as const).map((id) => ({
-    id,
-    words: t(`sections.${id}`),
-    href: to(id, { visit }),
-    here: id === here,
-  }));
-  return <SectionRow label={t("sections.label")} sections={sections} />;
 }
 
 /** The title of a screen whose heading is drawn by something else, for screen readers and the focus. */

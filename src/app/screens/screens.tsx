@@ -10,20 +10,20 @@ export interface ScreenProps<Name extends RouteName> {
 
 type Screens = { readonly [Name in RouteName]: ComponentType<ScreenProps<Name>> };
 
-const loadRound = () => import("./round.js");
-const Round = onTheWay(() => loadRound().then((file) => file.Round));
-const Point = onTheWay(() => loadRound().then((file) => file.Point));
+const loadWay = () => import("./on-the-way.js");
+const Round = onTheWay(() => loadWay().then((way) => way.Round));
+const Point = onTheWay(() => loadWay().then((way) => way.Point));
 
 export const SCREENS: Screens = {
   cars: Cars,
   demo: lazy(() => import("./demo.js").then((file) => file.Demo)),
-  "new-car": onTheWay(() => import("./new-car.js").then((file) => file.NewCar)),
-  car: onTheWay(() => import("./car.js").then((file) => file.Car)),
+  "new-car": onTheWay(() => loadWay().then((way) => way.NewCar)),
+  car: onTheWay(() => loadWay().then((way) => way.Car)),
   facts: lazy(() => import("./facts.js").then((file) => file.Facts)),
   limits: lazy(() => import("./limits.js").then((file) => file.Limits)),
   limit: lazy(() => import("./limit.js").then((file) => file.LimitScreen)),
   places: lazy(() => import("./places.js").then((file) => file.Places)),
-  "new-visit": onTheWay(() => import("./new-visit.js").then((file) => file.NewVisit)),
+  "new-visit": onTheWay(() => loadWay().then((way) => way.NewVisit)),
   visit: lazy(() => import("./visit.js").then((file) => file.Visit)),
   round: Round,
   point: Point,

@@ -18,9 +18,10 @@ import { day, t } from "../texts/index.js";
 import { t as viewing } from "../texts/viewing.js";
 import { AddSheet, useMoreSheets } from "./add-sheet.js";
 import { ComplaintRows } from "./complaint-rows.js";
-import { Sections, Top } from "./frame.js";
+import { Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { Sections } from "./sections.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 

@@ -9,8 +9,9 @@ import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { type JobLine, jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/index.js";
 import { Covered } from "./covered.js";
-import { Sections, Top } from "./frame.js";
+import { Top } from "./frame.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { Sections } from "./sections.js";
 import { WorstCaution } from "./worst-caution.js";
 
 function Row({ line, why }: { readonly line: JobLine; readonly why?: string | undefined }) {

@@ -7,12 +7,11 @@ import { GradeMark } from "../parts/grade-mark.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { Switch } from "../parts/switch.js";
+import { Switch, UnitSwitch } from "../parts/switch.js";
 import { Thumb } from "../parts/thumb.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { Title } from "../parts/title.js";
 import { TopLine } from "../parts/top-line.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
 
 const tick = (): void => undefined;
 const PICTURE = "./icons/leadlamp-192.png";

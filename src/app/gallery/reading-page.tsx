@@ -5,9 +5,9 @@ import { Pool } from "../parts/pool.js";
 import { GaugeLine, ReadingEntry, ReadingList } from "../parts/reading-entry.js";
 import { ReadingScale } from "../parts/reading-scale.js";
 import { Stopwatch } from "../parts/stopwatch.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { Title } from "../parts/title.js";
 import { TopLine } from "../parts/top-line.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
 
 const tick = (): void => undefined;
 const KEYS = { rubOut: "Rub out", decimal: "Decimal comma", minus: "Minus", fraction: "Fraction" };

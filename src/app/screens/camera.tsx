@@ -5,8 +5,8 @@
 import { useRef, useState } from "preact/hooks";
 import { NextAction, Tool } from "../parts/button.js";
 import { Notice } from "../parts/notice.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
 import { useApp } from "../state/app.js";
 import { aimSays, aimTitle, backFrom } from "../state/camera-view.js";
 import { pictureLineOf } from "../state/picture-line.js";

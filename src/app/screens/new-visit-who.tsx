@@ -4,7 +4,7 @@ import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { Field } from "../parts/field.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { PURPOSES, USUALLY, type VisitForm } from "../state/new-visit.js";
 import { t } from "../texts/round.js";
 

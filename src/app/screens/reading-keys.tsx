@@ -2,7 +2,7 @@
 import { Keypad } from "../parts/keypad.js";
 import { Notice } from "../parts/notice.js";
 import { GaugeLine, ReadingEntry } from "../parts/reading-entry.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { type ReadingField, unitsOffered, windowIn } from "../state/reading-view.js";
 import { problemText } from "../texts/problems.js";
 import { figure, rounded, t } from "../texts/reading.js";

@@ -7,7 +7,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Band, Pool } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { Sheet } from "../parts/sheet.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { openVisits } from "../state/reckoner-view.js";
 import {

@@ -5,7 +5,7 @@ import { NextAction } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
-import { UnitSwitch } from "../parts/unit-switch.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { worstCaution } from "../state/cautions-view.js";
 import { close as closeVisit, complaint, odometer, reopen } from "../state/visit-acts.js";

@@ -55,6 +55,12 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "terms.no-rate": "The house has no labour rate. Give one.",
   "terms.rounding": "{found} is no way of rounding. Known: {expected}.",
   "terms.tax-group": "There is no rate of tax {found}. Known: {expected}.",
+  // Progress.
+  "progress.fitted-failed": "{part} for {job} at {place} was fitted though it failed its check. Look at it again.",
+  "progress.fitted-unchecked": "{part} for {job} at {place} was fitted and nobody says it was checked. Check it.",
+  "progress.no-day": "“{named}” is no day. Write YYYY-MM-DD.",
+  "progress.no-next": "{job} at {place} waits and nobody says until when. Name the day to take it up again.",
+  "progress.no-promise": "{part} for {job} at {place} is ordered with no day promised and none to ask. Name one.",
   // Dates.
   "schedule.block-unknown": "The block {block} names {named}, which is no job here. Take it out or add the job.",
   "schedule.circle": "These jobs each wait for the next: {jobs}. Take one of the steps out.",

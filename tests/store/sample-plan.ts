@@ -73,7 +73,7 @@ export const PLAN_BODIES: { readonly [K in keyof All]: All[K] } = {
       digits: 2,
       labourRates: [{ id: "bench", name: "Bench work", perHour: 6800 }],
       tax: {
-        label: "Tax",
+        label: "Our own country",
         groups: [
           { id: "full", name: "Full", basisPoints: 2000 },
           { id: "less", name: "Reduced", basisPoints: 1000 },
@@ -82,6 +82,7 @@ export const PLAN_BODIES: { readonly [K in keyof All]: All[K] } = {
         partsGroup: "full",
         rounding: "half-up",
         level: "group",
+        digits: 2,
       },
     },
     replaces: [],

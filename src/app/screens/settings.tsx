@@ -12,7 +12,11 @@ import { to } from "../state/routes.js";
 import type { Settings } from "../state/settings.js";
 import { rounded, t } from "../texts/index.js";
 import { Plain } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { useLoaded } from "./use-loaded.js";
+
+/** Fetched apart: most phones look at the settings without it. */
+const HouseBand = lazy(() => import("./house-band.js").then((file) => file.HouseBand), Nothing);
 
 const THEMES = ["phone", "under-the-car", "daylight"] as const;
 const SWITCHES = [
@@ -124,6 +128,7 @@ export function SettingsScreen() {
     <Plain back={t("cars.title")} href="#/" title={t("settings.title")}>
       <Looks />
       <Storage />
+      <HouseBand />
       <DemoBand />
       <Band>
         <ListRow title={t("settings.install")} href={to("install")} />

@@ -3,6 +3,7 @@ import { UNIT_MESSAGES } from "../../core/units/index.js";
 import { en } from "./en.js";
 import { enCar } from "./en-car.js";
 import { enFirst } from "./en-first.js";
+import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
@@ -46,12 +47,13 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enReading),
     Object.keys(enMedia),
     Object.keys(enCar),
+    Object.keys(enHouse),
     Object.keys(enViewing),
     Object.keys(enWorking),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
-  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar, ...enWorking, ...enViewing })) {
+  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar, ...enHouse, ...enWorking, ...enViewing })) {
     expect(text.trim(), key).not.toBe("");
     expect(text.replace(/\{[a-z]+(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
   }

@@ -24,6 +24,7 @@ export interface TaxGroup {
 }
 /** How tax is worked out here. Two of `groups` are those of labour and of parts. */
 export interface TaxProfile {
+  /** Whose: a country, or a bookkeeper's name for it. */
   readonly label: string;
   readonly groups: readonly TaxGroup[];
   readonly labourGroup: string;
@@ -31,6 +32,8 @@ export interface TaxProfile {
   /** `half-up` is away from zero, so that a credit mirrors its invoice. */
   readonly rounding: (typeof ROUNDINGS)[number];
   readonly level: (typeof TAX_LEVELS)[number];
+  /** Digits behind the point that tax is rounded to; the currency's own where nothing is said. */
+  readonly digits?: number;
 }
 export interface HouseTerms {
   /** ISO 4217 letters. */

@@ -43,14 +43,18 @@ const gauge = fields(
 
 const rate = fields({ id: own, name, perHour: count });
 const group = fields({ id: own, name, basisPoints: count });
-const profile = fields({
-  label: text,
-  groups: atMost(LONGEST_ROW, group, 1),
-  labourGroup: own,
-  partsGroup: own,
-  rounding: oneOf(ROUNDINGS),
-  level: oneOf(TAX_LEVELS),
-});
+const digits = oneOf([0, 1, 2, 3, 4, 5, 6]);
+const profile = fields(
+  {
+    label: text,
+    groups: atMost(LONGEST_ROW, group, 1),
+    labourGroup: own,
+    partsGroup: own,
+    rounding: oneOf(ROUNDINGS),
+    level: oneOf(TAX_LEVELS),
+  },
+  { digits },
+);
 /** Labour and parts are taxed by groups that are there. */
 const groupsFit: Check = (value, path) => {
   if (!isPlainObject(value) || !Array.isArray(value["groups"])) return undefined;

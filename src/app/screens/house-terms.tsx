@@ -25,8 +25,8 @@ function Rows({ prefix, rows, heading, label, figure, unit, add, onRows }: RowsP
   const put = (id: string, part: Partial<FigureRow>): void =>
     onRows(rows.map((row) => (row.id === id ? { ...row, ...part } : row)));
   return (
-    <fieldset class="form">
-      <legend class="label">{heading}</legend>
+    <div class="form">
+      <p class="label">{heading}</p>
       {rows.map((row, index) => (
         <div key={row.id}>
           <Field
@@ -54,7 +54,7 @@ function Rows({ prefix, rows, heading, label, figure, unit, add, onRows }: RowsP
         </div>
       ))}
       <Tool words={add} onPress={() => onRows([...rows, { id: freeId(prefix, rows), name: "", figure: "" }])} />
-    </fieldset>
+    </div>
   );
 }
 

@@ -13,8 +13,8 @@ export function ShutDaysFields({ rows, onRows }: ShutDaysProps) {
   const put = (at: number, part: Partial<ShutRow>): void =>
     onRows(rows.map((row, index) => (index === at ? { ...row, ...part } : row)));
   return (
-    <fieldset class="form">
-      <legend class="label">{t("house.shut")}</legend>
+    <div class="form">
+      <p class="label">{t("house.shut")}</p>
       {rows.map((row, at) => {
         const isBackwards = row.from !== "" && row.to !== "" && row.to < row.from;
         return (
@@ -34,11 +34,13 @@ export function ShutDaysFields({ rows, onRows }: ShutDaysProps) {
               onInput={(to) => put(at, { to })}
               {...(isBackwards ? { problem: t("house.shut.wrong") } : {})}
             />
-            <Tool words={t("house.away")} onPress={() => onRows(rows.filter((_, index) => index !== at))} />
+            <div class="acts">
+              <Tool words={t("house.away")} onPress={() => onRows(rows.filter((_, index) => index !== at))} />
+            </div>
           </div>
         );
       })}
       <Tool words={t("house.shut.add")} onPress={() => onRows([...rows, { from: "", to: "" }])} />
-    </fieldset>
+    </div>
   );
 }

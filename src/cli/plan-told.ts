@@ -8,6 +8,7 @@ const MESSAGES: Readonly<Record<string, string>> = {
   "plan-file.missing": "is missing; expected {expected}",
   "plan-file.no-instances":
     "holds results of benchmarks and no instance of one: nothing can be worked out; leave it out",
+  "plan-file.no-job": "{id} asks for {found}, which is no job here; expected {expected}",
   "plan-file.no-limit": "has neither a lower nor an upper limit; give one",
   "plan-file.no-section": "is no section; nearest {expected}",
   "plan-file.no-threshold": "no reading is past this limit for certain; give a smaller uncertainty or confidence",

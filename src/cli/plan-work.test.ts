@@ -141,3 +141,54 @@ test.each([
   expect(exit).toBe(1);
   expect(err).toContain(told);
 });
+
+/** An invented car: pads and discs on one corner, an oil leak behind the gearbox. */
+const LIST = {
+  faults: [
+    { id: "leak", grade: "minor", consequence: 3, likelihood: "C", order: 2, jobs: ["seal"] },
+    { id: "pads", grade: "dangerous", consequence: 1, likelihood: "B", order: 1, jobs: ["pads"] },
+  ],
+  jobs: [
+    { id: "seal", own: 35, access: ["gearbox"], parts: [{ id: "seal", price: 1800, leadDays: 3, supplier: "s" }] },
+    { id: "pads", minutes: [20, 30, 60], access: ["wheel"], parts: [{ id: "pads", price: 6000, inHand: true }] },
+  ],
+  access: [
+    { id: "lift", parents: [], setup: 10, putback: 10 },
+    { id: "wheel", parents: ["lift"], setUp: [5, 10, 15], putBack: 10 },
+    { id: "gearbox", parents: ["lift"], setup: 180, putback: 210 },
+  ],
+  budget: 40_000,
+  calendar: { today: "2026-03-02", week: [...Array.from({ length: 5 }, () => [["08:00", "17:00"]]), [], []] },
+  rates: { currency: "EUR", perHour: 9000, tax: { basisPoints: 1900 } },
+  people: 1,
+  lifts: ["two-post"],
+  suppliers: [{ id: "s", leadDays: 3 }],
+};
+
+test("a whole work list: order, choice within the budget, estimate and dates in one plan", async () => {
+  const { exit, answer, err } = await askedFor(LIST);
+  expect({ exit, err }).toEqual({ exit: 0, err: "" });
+  expect(answer).toMatchObject({
+    order: { detail: [{ id: "pads", due: 0 }, { id: "leak" }], reasons: [{ above: "pads", below: "leak" }] },
+    chosen: ["pads"],
+    minutes: [55, 70, 105],
+    choice: { chosen: ["pads"], proven: true },
+    estimate: { currency: "EUR" },
+    schedule: { finish: { date: "2026-03-02" } },
+    problems: [],
+  });
+});
+
+test("a whole work list with faults in it: each told with its path, the rest planned", async () => {
+  const { exit, answer, err } = await askedFor({
+    ...LIST,
+    faults: [...LIST.faults, { id: "x", grade: "bad" }],
+    jobs: [...LIST.jobs, { id: "pads" }, { id: "seat", own: -1 }],
+    rates: { currency: "EUR", tax: 1900 },
+  });
+  expect(exit).toBe(1);
+  expect(answer).toMatchObject({ chosen: ["pads", "seal"], order: { detail: [{ id: "pads" }, { id: "leak" }] } });
+  for (const told of ["faults[2].grade", "“pads” stands twice", "jobs[3].own: -1", "rates.perHour: is missing"])
+    expect(err).toContain(told);
+  expect((await askedFor({ ...LIST, calendar: undefined })).err).toContain("today: is missing; expected text");
+});

@@ -4,6 +4,7 @@ import type { Problem } from "../core/terms/index.js";
 import { SECTIONS } from "./plan-sections/all.js";
 import { remarks, type Section } from "./plan-sections/section.js";
 import { type At, asFields, inside } from "./plan-sections/shape.js";
+import { isWorkList, workListAnswer } from "./plan-sections/whole.js";
 import { tellPlanFile } from "./plan-told.js";
 import { parsed, readNear } from "./read-near.js";
 import type { Terminal } from "./sheets.js";
@@ -11,6 +12,7 @@ import type { Terminal } from "./sheets.js";
 const USE = `use: plan FILE
   FILE  JSON: sections under their names, one section, or one case of a section:
         ${[...SECTIONS.keys()].join(", ")}
+  or a whole work list: {faults, jobs, access, budget, calendar, rates, people, lifts, suppliers}
   Every section comes back with its own fields, all worked out anew and none read from the file.
   Figures by simulation (mc_…) and measured times are left out.`;
 
@@ -41,6 +43,7 @@ export async function planVerb(args: readonly string[], { out, err }: Terminal):
 /** The answer to whatever the file holds; undefined where nobody can tell what it asks. */
 function answered(value: unknown, at: At): unknown {
   const given = asFields(value);
+  if (given !== undefined && isWorkList(given)) return workListAnswer(given, at);
   if (given !== undefined && Object.keys(given).some((key) => SECTIONS.has(key))) return bySection(given, at);
   const all = [...SECTIONS.values()];
   const section = all.find((one) => one.isSection(value));

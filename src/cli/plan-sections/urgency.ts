@@ -10,7 +10,20 @@ import {
 } from "../../core/plan/index.js";
 import { GRADES } from "../../core/terms/index.js";
 import { caseOf, has, listHas, remarks, type Section } from "./section.js";
-import { type At, asFields, fields, figure, list, name, optional, text, whole, word, yesNo } from "./shape.js";
+import {
+  type At,
+  asFields,
+  fields,
+  figure,
+  list,
+  name,
+  optional,
+  text,
+  type ValueOf,
+  whole,
+  word,
+  yesNo,
+} from "./shape.js";
 
 const SEVERITIES: readonly Consequence[] = [1, 2, 3, 4];
 const LETTERS: readonly Likelihood[] = ["A", "B", "C", "D", "E"];
@@ -33,7 +46,8 @@ export const riskMatrix: Section = {
   },
 };
 
-const finding = fields({
+/** One finding of a list as it is read. */
+export const FINDING = {
   id: name,
   what: optional(text),
   grade: word(...GRADES),
@@ -46,9 +60,7 @@ const finding = fields({
   dueKm: optional(figure),
   nextVisitKm: optional(figure),
   order: optional(whole, 0),
-});
-/** One finding of a list as it is read. */
-export const findingShape = finding;
+};
 
 const DUE_NAMES = [
   "before the car is moved",
@@ -67,7 +79,7 @@ const BECAUSE: Readonly<Record<ReturnType<typeof compareKeys>["by"], string>> = 
   id: "its name comes first",
 };
 
-type Finding = NonNullable<ReturnType<typeof finding.read>>["value"];
+type Finding = { readonly [K in keyof typeof FINDING]: ValueOf<(typeof FINDING)[K]> };
 
 /** The urgency of one finding of the list. */
 export function urgencyIn(of: Finding): Urgency {
@@ -98,29 +110,32 @@ export function onlyOnce<T extends { readonly id: string }>(all: readonly T[], a
   });
 }
 
-const priorityList = caseOf(fields({ input: list(finding) }), ({ input }, at, raw) => {
-  const all = onlyOnce(input, at).map((of) => ({ id: of.id, urgency: urgencyIn(of) }));
-  const ordered = all.sort((a, b) => compareKeys(a.urgency.key, b.urgency.key).sign);
-  return {
-    dueNames: DUE_NAMES,
-    input: raw["input"],
-    expectedOrder: ordered.map(({ id }) => id),
-    detail: ordered.map(({ id, urgency }) => ({
-      id,
-      sev: urgency.severity,
-      p: urgency.likelihood,
-      rank: urgency.key.rank,
-      band: urgency.band,
-      due: urgency.key.due,
-      regrade: urgency.lookAgain,
-    })),
-    reasons: ordered.slice(1).flatMap((below, i) => {
-      const above = ordered[i];
-      if (above === undefined) return [];
-      const { by } = compareKeys(above.urgency.key, below.urgency.key);
-      return [{ above: above.id, below: below.id, because: BECAUSE[by] }];
-    }),
-  };
+/** A list in urgency order, each with its figures and why it stands above the next. */
+export function inOrder(list: readonly Finding[]) {
+  const ordered = list
+    .map((of) => ({ id: of.id, urgency: urgencyIn(of) }))
+    .sort((a, b) => compareKeys(a.urgency.key, b.urgency.key).sign);
+  const detail = ordered.map(({ id, urgency }) => ({
+    id,
+    sev: urgency.severity,
+    p: urgency.likelihood,
+    rank: urgency.key.rank,
+    band: urgency.band,
+    due: urgency.key.due,
+    regrade: urgency.lookAgain,
+  }));
+  const reasons = ordered.slice(1).flatMap((below, i) => {
+    const above = ordered[i];
+    if (above === undefined) return [];
+    const { by } = compareKeys(above.urgency.key, below.urgency.key);
+    return [{ above: above.id, below: below.id, because: BECAUSE[by] }];
+  });
+  return { detail, reasons };
+}
+
+const priorityList = caseOf(fields({ input: list(fields(FINDING)) }), ({ input }, at, raw) => {
+  const { detail, reasons } = inOrder(onlyOnce(input, at));
+  return { dueNames: DUE_NAMES, input: raw["input"], expectedOrder: detail.map(({ id }) => id), detail, reasons };
 });
 
 export const priorityOrder: Section = {

@@ -88,14 +88,14 @@ export default {
     ...zone(
       "store",
       "^src/device/store/",
-      ["^src/core/"],
-      "A device folder knows core's interfaces and its own files. Let main.tsx join two of them.",
+      ["^src/core/", pkg("idb")],
+      "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),
     ...zone(
       "device",
       "^src/device/(photo|sound|files|work)/",
       ["^src/core/"],
-      "A device folder knows core's interfaces and its own files. Let main.tsx join two of them.",
+      "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),
     ...zone(
       "texts",

@@ -52,18 +52,18 @@ const PLANTED: Readonly<Record<string, readonly [file: string, imports: string]>
   "trade-imports": ["src/core/trade/a.ts", "../expr/index.js"],
   "sheet-imports": ["src/core/sheet/a.ts", "../assess/index.js"],
   "assess-imports": ["src/core/assess/a.ts", "../record/index.js"],
-  "plan-imports": ["src/core/plan/a.ts", "../record/index.js"],
+  "plan-imports": ["src/core/plan/a.ts", "../expr/index.js"],
   "plan-types-only": ["src/core/plan/b.ts", "../assess/index.js"],
   "record-imports": ["src/core/record/a.ts", "../assess/index.js"],
   "record-types-only": ["src/core/record/b.ts", "../sheet/run.js"],
   "report-imports": ["src/core/report/a.ts", "../../device/store/index.js"],
   "report-types-only": ["src/core/report/b.ts", "../assess/index.js"],
   "store-imports": ["src/device/store/a.ts", "../photo/index.js"],
-  "device-imports": ["src/device/photo/a.ts", "zod"],
+  "device-imports": ["src/device/photo/a.ts", "idb"],
   "texts-imports": ["src/app/texts/a.ts", "../state/index.js"],
   "parts-imports": ["src/app/parts/a.tsx", "../state/index.js"],
   "parts-types-only": ["src/app/parts/b.tsx", "../../core/assess/index.js"],
-  "screens-imports": ["src/app/screens/a.tsx", "zod"],
+  "screens-imports": ["src/app/screens/a.tsx", "idb"],
   "state-imports": ["src/app/state/a.ts", "../screens/index.js"],
   "app-imports": ["src/app/main.tsx", "../cli/index.js"],
   "no-node-in-browser": ["src/app/b.ts", "node:fs"],
@@ -106,11 +106,14 @@ beforeAll(() => {
   for (const [file, imports] of Object.values(PLANTED))
     write(file, `import * as it from "${imports}";\nexport { it };\n`);
   write("src/core/units/c.ts", 'import * as it from "./b.js";\nexport { it };\n');
-  for (const name of ["zod", "preact", "vitest"]) {
+  for (const name of ["idb", "zod", "preact", "vitest"]) {
     write(`node_modules/${name}/package.json`, JSON.stringify({ name, version: "1.0.0", main: "index.js" }));
     write(`node_modules/${name}/index.js`, "export const one = 1;\n");
   }
-  write("package.json", JSON.stringify({ type: "module", dependencies: { zod: "1", preact: "1", vitest: "1" } }));
+  write(
+    "package.json",
+    JSON.stringify({ type: "module", dependencies: { idb: "1", zod: "1", preact: "1", vitest: "1" } }),
+  );
   write("tsconfig.json", JSON.stringify({ compilerOptions: { module: "ESNext", moduleResolution: "bundler" } }));
   caught = new Set(cruise(planted, ["src"]).summary.violations.map((it) => `${it.rule.name} ${it.from}`));
   tree = cruise(root, ["src", "tests"]);

@@ -2,9 +2,9 @@
  * One connection to the database: opened, watched, dropped and opened anew. Tells how storage is doing.
  * Refuses to know what is kept.
  */
+import { type IDBPDatabase, openDB } from "idb";
 import { type Health, NO_ANSWER, NoStorage, storageTrouble, Watched } from "../../core/record/index.js";
-import { LAYOUT_VERSION, upgrade } from "./layout.js";
-import { answerOf, openDatabase, storeIn } from "./requests.js";
+import { LAYOUT_VERSION, type Layout, upgrade } from "./layout.js";
 
 export interface ConnectionOptions {
   /** How long opening or a transaction may take before it counts as dead, ms. */
@@ -14,9 +14,11 @@ export interface ConnectionOptions {
   readonly version?: number;
 }
 
+type Database = IDBPDatabase<Layout>;
+
 export class Connection {
   readonly health = new Watched<Health>({ is: "opening" });
-  #database: Promise<IDBDatabase> | undefined;
+  #database: Promise<Database> | undefined;
   /** Which database this is: another one under the same name means ours was cleared. */
   #made: string | undefined;
   #isClosed = false;
@@ -29,7 +31,7 @@ export class Connection {
   }
 
   /** An open handle; throws `NoStorage` with what to show when there is none. */
-  async handle(): Promise<IDBDatabase> {
+  async handle(): Promise<Database> {
     const { is } = this.health.value;
     if (this.#isClosed) throw new NoStorage({ is: "lost", why: "closed" });
     if (is === "closed-by-newer" || is === "blocked") throw new NoStorage(this.health.value);
@@ -50,8 +52,8 @@ export class Connection {
     this.drop();
   }
 
-  #open(): Promise<IDBDatabase> {
-    const opening = new Promise<IDBDatabase>((resolve, reject) => {
+  #open(): Promise<Database> {
+    const opening = new Promise<Database>((resolve, reject) => {
       let isOver = false;
       const giveUp = (error: unknown): void => {
         isOver = true;
@@ -76,15 +78,15 @@ export class Connection {
     return opening;
   }
 
-  async #request(onBlocked: () => void): Promise<IDBDatabase> {
+  async #request(onBlocked: () => void): Promise<Database> {
     if (typeof indexedDB === "undefined") throw new NoStorage({ is: "refused", why: "no IndexedDB" });
-    return openDatabase(this.#name, this.#options.version ?? LAYOUT_VERSION, {
-      upgrade: (database, from, transaction) => upgrade(database, from, transaction, this.#options.nonce),
+    return openDB<Layout>(this.#name, this.#options.version ?? LAYOUT_VERSION, {
+      upgrade: (database, from, _to, transaction) => upgrade(database, from, transaction, this.#options.nonce),
       blocked: () => {
         this.health.set({ is: "blocked" });
         onBlocked();
       },
-      blocking: (asked) => this.#giveWay(asked),
+      blocking: (_own, asked) => this.#giveWay(asked),
       // The browser ended the connection: the next operation opens anew.
       terminated: () => {
         this.#database = undefined;
@@ -93,7 +95,7 @@ export class Connection {
   }
 
   /** The tab that was in the way let go at last, or a slow disk answered. */
-  #arriveLate(database: IDBDatabase): void {
+  #arriveLate(database: Database): void {
     if (this.#database || this.#isClosed || this.health.value.is === "closed-by-newer") {
       database.close();
       return;
@@ -108,8 +110,8 @@ export class Connection {
     this.health.set(asked === null ? { is: "lost", why: "removed" } : { is: "closed-by-newer" });
   }
 
-  async #check(database: IDBDatabase): Promise<IDBDatabase> {
-    const made = await answerOf(storeIn(database.transaction("meta"), "meta").get("made"));
+  async #check(database: Database): Promise<Database> {
+    const made = await database.get("meta", "made");
     if (this.#made !== undefined && made !== this.#made) {
       database.close();
       throw new NoStorage({ is: "lost", why: "removed" });

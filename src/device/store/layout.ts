@@ -1,14 +1,13 @@
 /** What the database holds and how an older one becomes this one. Refuses to know the rules of keeping. */
+import type { DBSchema, IDBPDatabase, IDBPTransaction } from "idb";
 import type { BlobHash, Head, Logged, Snapshot } from "../../core/record/index.js";
-import { storeIn } from "./requests.js";
 
 /** Raised with every change of layout; `upgrade` brings older ones along. */
 export const LAYOUT_VERSION = 1;
 
 export type EntryKey = [stream: string, writer: string, seq: number, nonce: string];
 
-/** Key, value and indexes of every store. */
-export interface Layout {
+export interface Layout extends DBSchema {
   entries: {
     key: EntryKey;
     value: { readonly logged: Logged; readonly blobs: readonly BlobHash[] };
@@ -28,14 +27,15 @@ export interface Layout {
 export const STORES = ["entries", "heads", "erased", "blobs", "settings", "snapshots", "meta"] as const;
 export const RECORD = ["entries", "heads", "erased", "blobs", "meta"] as const;
 
-export type StoreName = keyof Layout;
-/** What the indexes of a store are searched by. */
-export type Indexes<Name extends StoreName> = Layout[Name] extends { readonly indexes: infer Searched }
-  ? Searched
-  : Record<never, never>;
+type Upgrading = IDBPTransaction<Layout, (typeof STORES)[number][], "versionchange">;
 
 /** Runs inside the upgrade's own transaction: nothing here may wait for anything else. */
-export function upgrade(database: IDBDatabase, from: number, transaction: IDBTransaction, nonce: () => string): void {
+export function upgrade(
+  database: IDBPDatabase<Layout>,
+  from: number,
+  transaction: Upgrading,
+  nonce: () => string,
+): void {
   if (from < 1) {
     const entries = database.createObjectStore("entries");
     entries.createIndex("nonce", ["logged.stream", "logged.nonce"]);
@@ -43,6 +43,9 @@ export function upgrade(database: IDBDatabase, from: number, transaction: IDBTra
     for (const name of ["heads", "erased", "blobs", "settings", "meta"] as const) database.createObjectStore(name);
     database.createObjectStore("snapshots").createIndex("name", "name");
     // Should this fail, so does the upgrade, and opening says it.
-    storeIn(transaction, "meta").put(nonce(), "made");
+    transaction
+      .objectStore("meta")
+      .put(nonce(), "made")
+      .catch(() => undefined);
   }
 }

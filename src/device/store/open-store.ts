@@ -13,8 +13,7 @@ import { hashOf, makeNonce, takeNonces } from "./chance.js";
 import { Connection } from "./connection.js";
 import { RECORD, STORES } from "./layout.js";
 import { openNews } from "./news.js";
-import { endOf } from "./requests.js";
-import { shelfOn } from "./shelf.js";
+import { shelfOn, type Transaction } from "./shelf.js";
 
 export interface StoreOptions {
   /** How long opening or one transaction may take before it counts as dead, ms. Own choice: 8 s. */
@@ -78,8 +77,9 @@ async function transact<T>(
 ): Promise<T> {
   const database = await connection.handle();
   const { stores, mode: access, durability } = MODES[mode];
-  const transaction = database.transaction(stores, access, { durability });
-  const done = endOf(transaction);
+  // Typed as the widest transaction: the engine's modes say which stores each operation may reach.
+  const transaction = database.transaction([...stores], access, { durability }) as unknown as Transaction;
+  const done = transaction.done;
   done.catch(() => undefined);
   const watch = watchFor(patience);
   try {
@@ -121,7 +121,7 @@ async function finished<T>(working: Promise<T>, done: Promise<void>): Promise<T>
   return value;
 }
 
-function abort(transaction: IDBTransaction): void {
+function abort(transaction: Transaction): void {
   try {
     transaction.abort();
   } catch {

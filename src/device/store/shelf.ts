@@ -1,7 +1,10 @@
 /** One IndexedDB transaction as the rules of keeping see it. Only ever waits for requests of its own transaction. */
+import type { IDBPObjectStore, IDBPTransaction } from "idb";
 import { compareIds, type EntryId, type Head, idText, type Logged, type WideShelf } from "../../core/record/index.js";
-import type { EntryKey, StoreName } from "./layout.js";
-import { answerOf, storeIn } from "./requests.js";
+import type { EntryKey, Layout, STORES } from "./layout.js";
+
+type StoreName = (typeof STORES)[number];
+export type Transaction = IDBPTransaction<Layout, StoreName[], "readwrite">;
 
 const keyOf = ({ stream, writer, seq, nonce }: EntryId): EntryKey => [stream, writer, seq, nonce];
 /** Every key that begins with these parts: lists sort behind numbers and texts. */
@@ -11,19 +14,19 @@ const from = (...parts: (string | number)[]): IDBKeyRange => IDBKeyRange.bound(p
  * Writes are issued and not waited for: should one fail, the transaction is aborted and says so when it ends.
  * `answered` is told of every answer, as a sign of life.
  */
-export function shelfOn(transaction: IDBTransaction, answered: () => void): WideShelf {
-  const store = <Name extends StoreName>(name: Name) => storeIn(transaction, name);
-  const issue = (request: IDBRequest<unknown>): void => request.addEventListener("success", answered);
-  const read = async <T>(request: IDBRequest<T>): Promise<T> => {
-    const answer = await answerOf(request);
+export function shelfOn(transaction: Transaction, answered: () => void): WideShelf {
+  const store = <Name extends StoreName>(name: Name): IDBPObjectStore<Layout, StoreName[], Name, "readwrite"> =>
+    transaction.objectStore(name);
+  const issue = (request: Promise<unknown> | undefined): void => {
+    request?.then(answered, () => undefined);
+  };
+  const read = async <T>(request: Promise<T>): Promise<T> => {
+    const answer = await request;
     answered();
     return answer;
   };
   const headsIn = async (range?: IDBKeyRange): Promise<ReadonlyMap<string, ReadonlyMap<string, Head>>> => {
-    const [keys, values] = await Promise.all([
-      read(store("heads").getAllKeys(range)),
-      read(store("heads").getAll(range)),
-    ]);
+    const [keys, values] = await read(Promise.all([store("heads").getAllKeys(range), store("heads").getAll(range)]));
     const streams = new Map<string, Map<string, Head>>();
     for (const [i, [stream, writer]] of keys.entries()) {
       const head = values[i];

@@ -11,6 +11,7 @@ import type { Entry } from "../core/record/index.js";
 import type { PictureKeeper } from "../core/record/photo.js";
 import pictureWorker from "../device/photo/worker.js?worker&url";
 import { hashOf, makeNonce, openStore } from "../device/store/index.js";
+import planWorker from "../device/work/worker.js?worker&url";
 import { tellKept } from "./kept-event.js";
 import { preloadRound } from "./screens/screens.js";
 import { Shell } from "./screens/shell.js";
@@ -138,6 +139,8 @@ const pictures: PictureKeeper<Blob, AbortSignal> = {
 };
 const camera: App["camera"] = async () => (await import("../device/photo/index.js")).browserCamera;
 const sound: App["sound"] = async () => (await import("../device/sound/index.js")).browserSound;
+const planner: App["planner"] = async () =>
+  (await import("../device/work/index.js")).startPlanner(() => startWorker(planWorker));
 const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
@@ -160,6 +163,7 @@ const app: App = {
   files,
   sound,
   around,
+  planner,
   openDemo: async () => (await import("./demo/open-demo.js")).openDemo(app),
 };
 

@@ -6,8 +6,8 @@ import { useLoaded } from "./use-loaded.js";
 /** The sheets at hand, without reading them. */
 export function useSheetsAtHand(): readonly SheetAtHand[] {
   const { shelf, journal, store } = useApp();
-  const house = journal.house().value;
-  return sheetsAtHand(shelf, house.is === "open" ? house.state : undefined, store);
+  const house = journal.houseSaid.value ? journal.house().value : undefined;
+  return sheetsAtHand(shelf, house?.is === "open" ? house.state : undefined, store);
 }
 
 export function useSheetFiles(): SheetsRead | undefined {

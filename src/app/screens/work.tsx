@@ -1,20 +1,50 @@
-/** The work list in urgency order; the first job lies in the light with the reason why it stands there. */
+/**
+ * The work list: what it comes to, the jobs as far as the money reaches, by urgency or as they are done, what would pay
+ * while it is apart, what holds the car up, and the way to the pages of the plan.
+ */
+import { useState } from "preact/hooks";
 import { JobRow } from "../parts/job-row.js";
+import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
-import { Pool } from "../parts/pool.js";
+import { Band, Pool } from "../parts/pool.js";
+import { RangeScale } from "../parts/range-scale.js";
+import { UnitSwitch } from "../parts/switch.js";
 import { Title } from "../parts/title.js";
-
+import { ReachLine, WorkBundle } from "../parts/work-bundle.js";
 import { carTitle } from "../state/car-view.js";
+import { planLinks } from "../state/plan-links.js";
+import { planProblem, spanText } from "../state/plan-words.js";
+import {
+  type DrawnPart,
+  doingReasons,
+  drawnBundles,
+  moneyRange,
+  offerLines,
+  type PlanLine,
+  plannedList,
+  reachOf,
+} from "../state/plan-work-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
-import { type JobLine, jobView, workLines } from "../state/work-view.js";
-import { t } from "../texts/index.js";
+import { jobView, workLines } from "../state/work-view.js";
+import { t } from "../texts/plan-work.js";
 import { Covered } from "./covered.js";
 import { Top } from "./frame.js";
-import { type OnDesk, OnVisit } from "./on-visit.js";
+import { type OnPlan, WithPlan } from "./on-plan.js";
+import { OnVisit } from "./on-visit.js";
 import { Sections } from "./sections.js";
 import { WorstCaution } from "./worst-caution.js";
 
-function Row({ line, why }: { readonly line: JobLine; readonly why?: string | undefined }) {
+const ORDERS = ["urgency", "doing"] as const;
+type Order = (typeof ORDERS)[number];
+
+interface RowProps {
+  readonly line: PlanLine;
+  readonly why?: string | undefined;
+  /** With what it adds to what is open anyway. */
+  readonly isApart?: boolean;
+}
+
+function Row({ line, why, isApart = false }: RowProps) {
   return (
     <JobRow
       number={line.number}
@@ -23,6 +53,8 @@ function Row({ line, why }: { readonly line: JobLine; readonly why?: string | un
       markWord={t(`mark.${line.mark}`)}
       byWhen={line.byWhen}
       hours={line.hours}
+      cost={line.cost}
+      apart={isApart ? line.apart : undefined}
       href={line.href}
       open={why !== undefined}
       why={why}
@@ -30,29 +62,165 @@ function Row({ line, why }: { readonly line: JobLine; readonly why?: string | un
   );
 }
 
-function WorkBody({ on }: { readonly on: OnDesk }) {
-  const jobs = on.desk.jobs.value;
-  const [first, ...rest] = workLines(on.telling, jobs);
+/** What all of it comes to: money once the rates are said, else hours. */
+function Sum({ on }: { readonly on: OnPlan }) {
+  const { plan, input, currency } = on;
+  const money = moneyRange(plan, input.budget, currency);
+  if (money) return <RangeScale {...money} />;
+  if (!plan || plan.chosen.length === 0) return null;
+  const [low, likely, high] = plan.minutes.map((minutes) => spanText([minutes, minutes, minutes])) as [
+    string,
+    string,
+    string,
+  ];
+  return (
+    <Band heading={t("plan.hours")} aside={t("plan.figure", { n: likely })}>
+      <p class="remark">{t("plan.hours.says", { likely, low, high })}</p>
+    </Band>
+  );
+}
+
+function ByUrgency({ on }: { readonly on: OnPlan }) {
+  const jobs = on.due;
+  const { lit, shade } = plannedList(on.telling, jobs, on.plan, on.currency);
+  const reach = reachOf(on.plan, on.input.budget, on.currency);
+  const [first, ...rest] = lit;
   const why = first && jobView(on.telling, on.tree, jobs, first, on.desk.above)?.why[0];
+  return (
+    <>
+      {first && (
+        <Pool as="section" label={first.title} bare>
+          <Row line={first} why={why ?? ""} />
+          {reach && rest.map((line) => <Row key={line.id} line={line} />)}
+        </Pool>
+      )}
+      {reach ? <ReachLine {...reach} /> : rest.map((line) => <Row key={line.id} line={line} />)}
+      {shade.length > 0 && (
+        <Band heading={t("plan.shade")}>
+          {shade.map((line) => (
+            <Row key={line.id} line={line} />
+          ))}
+        </Band>
+      )}
+    </>
+  );
+}
+
+/** Brackets deeper than this have no room at 320 px: what is opened further in stands in the third. */
+const DEEPEST = 3;
+
+interface PartsProps {
+  readonly parts: readonly DrawnPart[];
+  readonly reasons: ReadonlyMap<string, string>;
+  readonly level: 1 | 2 | 3;
+}
+
+function Parts({ parts, reasons, level }: PartsProps) {
+  return (
+    <>
+      {parts.map((part) =>
+        part.kind === "job" ? (
+          <Row key={part.line.id} line={part.line} isApart why={reasons.get(part.line.id) || undefined} />
+        ) : (
+          <WorkBundle key={part.id} title={part.title} aside={part.aside} shared={part.shared} level={level}>
+            <Parts parts={part.parts} reasons={reasons} level={level < DEEPEST ? ((level + 1) as 2 | 3) : DEEPEST} />
+          </WorkBundle>
+        ),
+      )}
+    </>
+  );
+}
+
+function AsItIsDone({ on }: { readonly on: OnPlan }) {
+  const { lit, shade } = plannedList(on.telling, on.due, on.plan, on.currency);
+  const lines = new Map(lit.map((line) => [line.id, line]));
+  const aside = lit.filter(({ id }) => on.plan?.setAside.includes(id));
+  return (
+    <>
+      <Parts
+        parts={drawnBundles(on.telling, on.plan?.bundles ?? [], lines)}
+        reasons={doingReasons(on.telling, on.said, on.plan)}
+        level={1}
+      />
+      {[...aside, ...shade].length > 0 && (
+        <Band heading={t("plan.shade")}>
+          {[...aside, ...shade].map((line) => (
+            <Row key={line.id} line={line} />
+          ))}
+        </Band>
+      )}
+    </>
+  );
+}
+
+function Offers({ on }: { readonly on: OnPlan }) {
+  const offers = offerLines(on.telling, on.plan, on.currency);
+  if (offers.length === 0) return null;
+  return (
+    <Band heading={t("plan.offers")}>
+      {offers.map(({ id, title, says, href }) => (
+        <ListRow key={id} title={title} second={says} href={href} />
+      ))}
+    </Band>
+  );
+}
+
+/** What planning could not use, with what to do. */
+function Problems({ on }: { readonly on: OnPlan }) {
+  const { plan, telling, said } = on;
+  const lines = [...new Set((plan?.problems ?? []).map((one) => planProblem(telling, said, one)))];
+  if (lines.length === 0) return null;
+  return (
+    <Band heading={t("plan.problems")}>
+      {lines.map((line) => (
+        <p key={line} class="remark">
+          {line}
+        </p>
+      ))}
+    </Band>
+  );
+}
+
+function List({ on }: { readonly on: OnPlan }) {
+  const [order, setOrder] = useState<Order>("urgency");
+  return (
+    <>
+      <Sum on={on} />
+      <div class="form">
+        <UnitSwitch
+          label={t("plan.order")}
+          choices={ORDERS.map((id) => ({ id, words: t(`plan.order.${id}`) }))}
+          chosen={order}
+          onChoose={(id) => setOrder(ORDERS.find((one) => one === id) ?? order)}
+        />
+      </div>
+      {order === "urgency" ? <ByUrgency on={on} /> : <AsItIsDone on={on} />}
+      {on.isPlanning && (
+        <p class="remark small" role="status">
+          {t("plan.planning")}
+        </p>
+      )}
+      <p class="remark small">{t("work.own")}</p>
+      <Offers on={on} />
+      <Problems on={on} />
+      <Band heading={t("plan.more")}>
+        {planLinks(on).map(({ id, title, second, href }) => (
+          <ListRow key={id} title={title} second={second} href={href} />
+        ))}
+      </Band>
+    </>
+  );
+}
+
+function WorkBody({ on }: { readonly on: OnPlan }) {
+  const isEmpty = workLines(on.telling, on.due).length === 0;
   return (
     <>
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
       <main>
-        <Title title={t("work.title")} {...(first ? { second: t("work.order") } : {})} />
+        <Title title={t("work.title")} {...(isEmpty ? {} : { second: t("work.order") })} />
         <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
-        {first ? (
-          <>
-            <Pool as="section" label={first.title} bare>
-              <Row line={first} why={why ?? ""} />
-            </Pool>
-            {rest.map((line) => (
-              <Row key={line.id} line={line} />
-            ))}
-            <p class="remark small">{t("work.own")}</p>
-          </>
-        ) : (
-          <EmptyState title={t("work.none")} says={t("work.none.says")} />
-        )}
+        {isEmpty ? <EmptyState title={t("work.none")} says={t("work.none.says")} /> : <List on={on} />}
       </main>
       <Sections visit={on.param} here="work" />
     </>
@@ -63,7 +231,7 @@ export const Work = ({ params }: { readonly params: ParamsOf<"work"> }) => (
   <OnVisit param={params.visit}>
     {(on) => (
       <Covered on={on} title={t("work.title")} section="work">
-        <WorkBody on={on} />
+        <WithPlan on={on}>{(planned) => <WorkBody on={planned} />}</WithPlan>
       </Covered>
     )}
   </OnVisit>

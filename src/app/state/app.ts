@@ -5,6 +5,7 @@
 import type { ReadonlySignal, Signal } from "@preact/signals";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { Planner } from "../../core/plan/index.js";
 import type { Camera } from "../../core/record/camera.js";
 import type { FileDoor } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
@@ -70,6 +71,8 @@ export interface App {
   /** Recording what is heard; its code is fetched when it is first wanted. */
   readonly sound: () => Promise<SoundRecorder>;
   readonly around: Surroundings;
+  /** Plans work lists beside the screen; its code is fetched when a plan is first wanted. */
+  readonly planner: () => Promise<Planner>;
   /** Brings the demo in, or finds it; its car and last visit. */
   readonly openDemo: () => Promise<void>;
 }

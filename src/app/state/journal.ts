@@ -74,6 +74,8 @@ export interface Journal {
   car(stream: string): ReadonlySignal<Opened<CarState>>;
   visit(stream: string): ReadonlySignal<Opened<VisitState>>;
   house(): ReadonlySignal<Opened<HouseState>>;
+  /** Whether the house has said anything; undefined while that is being read. Folding it is for who needs to know what. */
+  readonly houseSaid: ReadonlySignal<boolean | undefined>;
   /** The plan of a visit; one of which nothing is said yet is open, and empty. */
   plan(visit: string): ReadonlySignal<Opened<PlanState>>;
   /** Folded entries only: what judging may use, and what drafts are made from. */
@@ -102,6 +104,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
   const summaries = signal<readonly Summary[] | undefined>(undefined);
   const underway = signal<readonly Unkept[]>([]);
   const folded = new Map<string, Signal<Opened<RecordState>>>();
+  const houseSaid = signal<boolean | undefined>(undefined);
   let last: Stamp = FIRST_STAMP;
   let tail: Promise<unknown> = Promise.resolve();
 
@@ -136,8 +139,14 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     return made;
   };
 
+  void inTurn(async () => {
+    const entries = await store.entries(HOUSE);
+    if (entries.ok) houseSaid.value = entries.value.length > 0;
+  });
+
   const take = (entries: readonly Logged[]): void => {
     seen(entries.map(({ at }) => at));
+    if (entries.some(({ stream }) => stream === HOUSE)) houseSaid.value = true;
     for (const stream of new Set(entries.map((entry) => entry.stream))) {
       const own = entries.filter((entry) => entry.stream === stream);
       const into = folded.get(stream);
@@ -245,6 +254,7 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     car: (stream) => cached<CarState>(stream),
     visit: (stream) => cached<VisitState>(stream),
     house: () => cached<HouseState>(HOUSE),
+    houseSaid,
     plan: (visit) => cached<PlanState>(planStream(visit)),
     keptCar: (stream) => keptOf<CarState>(stream),
     keptVisit: (stream) => keptOf<VisitState>(stream),

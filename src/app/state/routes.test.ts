@@ -17,6 +17,8 @@ const SAMPLE: Readonly<Record<string, string>> = {
   sheet: "whl",
   finding: "f1",
   of: "disc_spread",
+  page: "budget",
+  part: "wheel-bearing",
   aim: "point~w8-off~RR~whl.float",
 };
 

@@ -43,6 +43,7 @@ function everyReason(): readonly Why[] {
   const beside: Partial<UrgencyKey>[] = [{ grade: "advisory" }, { left: 0.2 }, { position: 9 }, { id: "g@p" }];
   for (const change of beside) add(whyKeys({ ...one, left: null }, { ...one, left: null, ...change }));
   add({ code: "answers-several", params: { faults: 2 } });
+  add({ code: "brought-along", params: {} });
   return [...found.values()];
 }
 

@@ -21,7 +21,7 @@ export {
   whyKeys,
 } from "./order.js";
 // progress: where parts and jobs stand, what is loose
-export type { PartPlace, PartStands } from "./progress/parts.js";
+export { type PartPlace, type PartStands, partStands } from "./progress/parts.js";
 export { type JobStands, type Progress, progressOf, type StillLoose } from "./progress/progress.js";
 export * from "./schedule/door.js";
 export type { IsoDate, Three } from "./terms.js";

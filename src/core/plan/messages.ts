@@ -28,6 +28,8 @@ export const PLAN_MESSAGES: Readonly<Record<string, string>> = {
   "choice.unknown-job": "{of} needs the job {named}, which is not here. Nearest: {expected}. Take it out or add it.",
   "choice.unknown-state": "{of} needs {named} open, which is not known. Nearest: {expected}. Take it out or add it.",
   "choice.value": "{of} is worth {found}. Give a whole number, nought or more.",
+  // The whole list.
+  "plan.parts-assumed": "Dates take as here what nobody has said anything of: {parts}.",
   // Estimate, its terms, its forecast.
   "estimate.beyond": "Together {found} in the smallest coin: more than {most}. Look for a slip in a price or a count.",
   "estimate.day": "{found} is no day. Write it as 2026-03-31.",

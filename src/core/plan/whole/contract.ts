@@ -53,6 +53,8 @@ export interface WorkJob {
   readonly last?: boolean | undefined;
   /** Kinds of jobs it cannot do without afterwards, done once for all: a bleed. */
   readonly endsIn?: readonly string[] | undefined;
+  /** Kinds of jobs whose work it contains: a change of fluid is a bleed. */
+  readonly contains?: readonly string[] | undefined;
   readonly parts: readonly WorkPart[];
   /** `in`: to be done whatever the budget. `out`: not to be done; counts for optional work only. */
   readonly wanted?: "in" | "out" | undefined;

@@ -70,6 +70,8 @@ export interface SheetWork {
   readonly kind: string;
   readonly last?: true;
   readonly endsIn?: readonly string[];
+  /** Sorts of jobs whose work it contains. */
+  readonly contains?: readonly string[];
 }
 
 const WHOLE_CAR = "car";
@@ -107,6 +109,9 @@ export function workFromSheets(
   }
 
   const all = withAfterJobs(due, jobs, places);
+  const containing = new Map<string, string[]>();
+  for (const { id, "included-in": greater } of jobs.values())
+    for (const one of greater ?? []) containing.set(one, [...(containing.get(one) ?? []), id]);
   const work = all.map((one): SheetWork => {
     const row = jobs.get(one.job);
     return {
@@ -119,6 +124,7 @@ export function workFromSheets(
       parts: row?.parts ?? [],
       ...(row?.last ? { last: true } : {}),
       ...(row?.["ends-in"] ? { endsIn: row["ends-in"] } : {}),
+      ...(containing.has(one.job) ? { contains: containing.get(one.job) ?? [] } : {}),
     };
   });
   return { work, openings: [...openings.values()] };

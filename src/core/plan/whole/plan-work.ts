@@ -93,8 +93,10 @@ function inPlan(reached: ReachedJob, chosen: readonly ReachedJob[], given: WorkJ
 }
 
 /** What the doing order asks of a job. */
-const wayOf = (job: WorkJob | undefined): Pick<DoingJob, "kind" | "follows" | "last" | "endsIn"> =>
-  job === undefined ? {} : { kind: job.kind, follows: job.follows, last: job.last, endsIn: job.endsIn };
+const wayOf = (job: WorkJob | undefined): Pick<DoingJob, "kind" | "follows" | "last" | "endsIn" | "contains"> =>
+  job === undefined
+    ? {}
+    : { kind: job.kind, follows: job.follows, last: job.last, endsIn: job.endsIn, contains: job.contains };
 
 function inDoingOrder(jobs: readonly ReachedJob[], { steps }: Doing): readonly ReachedJob[] {
   const at = new Map(steps.flatMap(({ job, standsFor }, i) => [job, ...standsFor].map((id) => [id, i] as const)));

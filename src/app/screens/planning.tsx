@@ -1,0 +1,17 @@
+/** The pages of a visit's plan by the last word of their address; each comes when it is first opened. */
+import type { ComponentType } from "preact";
+import type { ParamsOf } from "../state/routes.js";
+import { MissingScreen } from "./frame.js";
+import { lazy } from "./lazy.js";
+
+type Page = ComponentType<{ readonly visit: string }>;
+
+/** Tests walk this table beside that of the addresses. */
+export const PLAN_PAGES: Readonly<Record<string, Page>> = {
+  budget: lazy(() => import("./plan-budget.js").then((file) => file.PlanBudget)),
+};
+
+export function Planning({ params: { visit, page } }: { readonly params: ParamsOf<"plan"> }) {
+  const Shown = Object.hasOwn(PLAN_PAGES, page) ? PLAN_PAGES[page] : undefined;
+  return Shown ? <Shown visit={visit} /> : <MissingScreen />;
+}

@@ -1,0 +1,69 @@
+/** The ways from the work list to the pages of its plan, with how each stands in a few words. Pure. */
+import type { WorkInput, WorkPlan } from "../../core/plan/index.js";
+import type { PlanState } from "../../core/record/index.js";
+import type { Audience } from "../../core/terms/index.js";
+import { day } from "../texts/index.js";
+import { t } from "../texts/plan-work.js";
+import { type Currency, moneyText, roundMoneyText } from "./money-words.js";
+import { to } from "./routes.js";
+
+interface Planned {
+  readonly param: string;
+  readonly who: Audience;
+  readonly said: PlanState;
+  readonly input: WorkInput;
+  readonly plan: WorkPlan | undefined;
+  readonly currency: Currency | undefined;
+}
+
+export interface PlanLink {
+  readonly id: string;
+  readonly title: string;
+  readonly second?: string;
+  readonly href: string;
+}
+
+/** A buyer orders no parts and takes no car in. */
+export function planLinks({ param, who, said, input, plan, currency }: Planned): readonly PlanLink[] {
+  const page = (id: string, title: string, second?: string): PlanLink => ({
+    id,
+    title,
+    href: to("plan", { visit: param, page: id }),
+    ...(second === undefined ? {} : { second }),
+  });
+  const gross = plan?.estimate?.gross;
+  const finish = plan?.schedule?.finish;
+  const parts = input.jobs.filter(({ isDone }) => !isDone).flatMap((job) => job.parts.filter(({ inHand }) => !inHand));
+  const loose = [...said.loose.keys()].filter((name) => !said.cleared.has(name)).length;
+  return [
+    page(
+      "budget",
+      t("plan.to.budget"),
+      input.budget === undefined || !currency ? t("plan.to.budget.none") : moneyText(input.budget, currency),
+    ),
+    page(
+      "estimate",
+      t("plan.to.estimate"),
+      gross && currency
+        ? `${roundMoneyText(gross.low, currency)} – ${roundMoneyText(gross.high, currency)}`
+        : t("plan.to.estimate.none"),
+    ),
+    page(
+      "dates",
+      t("plan.to.dates"),
+      finish
+        ? t("plan.to.dates.ready", { date: day(Date.parse(finish.date)) })
+        : input.calendar
+          ? undefined
+          : t("plan.to.dates.none"),
+    ),
+    ...(who === "buyer"
+      ? []
+      : [
+          page("parts", t("plan.to.parts"), t("plan.to.parts.n", { n: parts.length })),
+          page("scope", t("plan.to.scope")),
+          page("intake", t("plan.to.intake")),
+          page("left-loose", t("plan.to.left-loose"), loose > 0 ? String(loose) : undefined),
+        ]),
+  ];
+}

@@ -1,0 +1,2 @@
+/** The door of computing beside the screen. */
+export { startPlanner } from "./planner.js";

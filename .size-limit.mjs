@@ -22,7 +22,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * The work list and every page of its plan are weighed with what they all share: how a plan is laid out and told, and
- * the catalogue of words.
+ * the catalogue of words; what comes behind the estimate's figures, and what opens over them, with the whole estimate.
  * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
@@ -34,9 +34,12 @@ const APART = {
   "reading-over": "26 kB",
   "judged-before": "24 kB",
   visit: "24 kB",
-  work: "32 kB",
+  work: "33 kB",
   job: "32 kB",
   part: "32 kB",
+  "plan-given": "40 kB",
+  "plan-additions": "40 kB",
+  "plan-addition": "40 kB",
   plan: "32 kB",
   "trade-work": "24 kB",
   reckoner: "28 kB",

@@ -21,7 +21,19 @@ const PARAMS: Readonly<Record<string, string>> = {
   sheet: "whl",
 };
 
+interface Shown {
+  readonly name: RouteName;
+  readonly href: string;
+}
+
+/** Pages of a plan; each is a screen of its own. */
+const PLANNED = ["budget", "estimate", "scope", "intake"];
+
 /** Every route of the table with an address that shows something in the demo; `demo` itself brings it in. */
-export const demoAddresses = (): readonly { readonly name: RouteName; readonly href: string }[] =>
+export const demoAddresses = (): readonly Shown[] =>
   // The table's own keys.
-  (Object.keys(ROUTES) as RouteName[]).map((name) => ({ name, href: hrefOf({ name, params: PARAMS }) }));
+  (Object.keys(ROUTES) as RouteName[]).flatMap((name): readonly Shown[] =>
+    name === "plan"
+      ? PLANNED.map((page) => ({ name, href: hrefOf({ name, params: { ...PARAMS, page } }) }))
+      : [{ name, href: hrefOf({ name, params: PARAMS }) }],
+  );

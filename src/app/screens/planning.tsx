@@ -9,6 +9,9 @@ type Page = ComponentType<{ readonly visit: string }>;
 /** Tests walk this table beside that of the addresses. */
 export const PLAN_PAGES: Readonly<Record<string, Page>> = {
   budget: lazy(() => import("./plan-budget.js").then((file) => file.PlanBudget)),
+  estimate: lazy(() => import("./plan-estimate.js").then((file) => file.PlanEstimate)),
+  scope: lazy(() => import("./plan-scope.js").then((file) => file.PlanScope)),
+  intake: lazy(() => import("./plan-intake.js").then((file) => file.PlanIntake)),
 };
 
 export function Planning({ params: { visit, page } }: { readonly params: ParamsOf<"plan"> }) {

@@ -29,10 +29,14 @@ import { jobView, workLines } from "../state/work-view.js";
 import { t } from "../texts/plan-work.js";
 import { Covered } from "./covered.js";
 import { Top } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnPlan, WithPlan } from "./on-plan.js";
 import { OnVisit } from "./on-visit.js";
 import { Sections } from "./sections.js";
 import { WorstCaution } from "./worst-caution.js";
+
+const PlanUseBand = lazy(() => import("./plan-use.js").then((file) => file.PlanUseBand), Nothing);
+const ScopeNotice = lazy(() => import("./plan-stop.js").then((file) => file.ScopeNotice), Nothing);
 
 const ORDERS = ["urgency", "doing"] as const;
 type Order = (typeof ORDERS)[number];
@@ -185,6 +189,7 @@ function List({ on }: { readonly on: OnPlan }) {
   const [order, setOrder] = useState<Order>("urgency");
   return (
     <>
+      {on.said.scope.length > 0 && <ScopeNotice on={on} />}
       <Sum on={on} />
       <div class="form">
         <UnitSwitch
@@ -203,6 +208,7 @@ function List({ on }: { readonly on: OnPlan }) {
       <p class="remark small">{t("work.own")}</p>
       <Offers on={on} />
       <Problems on={on} />
+      <PlanUseBand on={on} />
       <Band heading={t("plan.more")}>
         {planLinks(on).map(({ id, title, second, href }) => (
           <ListRow key={id} title={title} second={second} href={href} />

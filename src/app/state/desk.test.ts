@@ -1,5 +1,6 @@
 import { expect, test, vi } from "vitest";
 import { bench, benchVisit, key, miniComplaints, miniShelf, until, words } from "../../../tests/support/app-bench.js";
+import { planUse } from "./plan-acts.js";
 import { reply } from "./reply-acts.js";
 import { complaint, note, regrade } from "./visit-acts.js";
 
@@ -93,4 +94,32 @@ test("a visit whose frozen sheet is gone says so", async () => {
   const desk = on.desk(visit);
   const trouble = await until(desk.trouble, (now) => now !== undefined);
   expect(trouble?.code).toBe("app.frozen-missing");
+});
+
+test("jobs are ordered by how the plan says the car is used, and anew when it is said otherwise", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const desk = on.desk(visit);
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  const why = (): readonly string[] => desk.jobs.value[0]?.why.map(({ code }) => code) ?? [];
+  await until(desk.jobs, (jobs) => jobs.length > 0);
+  expect(why().filter((code) => code.startsWith("exposure"))).toEqual([]);
+  await planUse(on.journal, visit, "hard");
+  expect(why()).toContain("exposure.hard");
+  await planUse(on.journal, visit, "laid-up");
+  expect(why()).toContain("exposure.laid-up");
+  await planUse(on.journal, visit, null);
+  expect(why().filter((code) => code.startsWith("exposure"))).toEqual([]);
+});
+
+test("the plan is not read before jobs are asked for", async () => {
+  const on = bench();
+  const { visit } = await benchVisit(on);
+  const asked = vi.spyOn(on.journal, "keptPlan");
+  const desk = on.desk(visit);
+  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
+  await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
+  expect(asked).not.toHaveBeenCalled();
+  expect(desk.jobs.value).toHaveLength(1);
+  expect(asked).toHaveBeenCalledWith(visit);
 });

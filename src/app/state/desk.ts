@@ -6,7 +6,14 @@ import { computed, effect, type ReadonlySignal, signal } from "@preact/signals";
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { Engine, Session } from "../../core/assess/index.js";
 import type { Reason } from "../../core/plan/index.js";
-import { type CarState, lookedOn, placesOf, type Store, type VisitState } from "../../core/record/index.js";
+import {
+  type CarState,
+  lookedOn,
+  type PlanUse,
+  placesOf,
+  type Store,
+  type VisitState,
+} from "../../core/record/index.js";
 import {
   type BuiltCommon,
   type BuiltSheet,
@@ -80,6 +87,9 @@ export interface DeskNeeds {
   readonly judging: () => Promise<Judging>;
   readonly remembered: TextShelf;
 }
+
+/** What order counts a use as; one nobody has said is normal. */
+const EXPOSURE: Readonly<Record<PlanUse, -1 | 0 | 1>> = { "laid-up": -1, normal: 0, hard: 1 };
 
 const mistake = (error: unknown): Problem => problem("app.mistake", {}, { says: String(error) });
 
@@ -181,7 +191,11 @@ export function layOut({ journal, store, shelf, compiler, judging, remembered }:
     const [judged, set, state] = [assessment.value, linked.value, keptState.value];
     if (!judged || !set || !state) return [];
     const around = tree.value?.around;
-    return set.core.order(judged, set.sheets, { at: lookedOn(state), exposure: 0, ...(around ? { around } : {}) });
+    // Read only here, once jobs are asked for: a plan's fold is not fetched before the first reply.
+    const plan = journal.keptPlan(stream).value;
+    const use = (plan.is === "open" ? plan.state.use.at(-1)?.value : undefined) ?? "normal";
+    const exposure = EXPOSURE[use];
+    return set.core.order(judged, set.sheets, { at: lookedOn(state), exposure, ...(around ? { around } : {}) });
   });
   return {
     stream,

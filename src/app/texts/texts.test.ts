@@ -5,6 +5,11 @@ import { enCar } from "./en-car.js";
 import { enFirst } from "./en-first.js";
 import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
+import { enPlanEstimate } from "./en-plan-estimate.js";
+import { enPlanIntake } from "./en-plan-intake.js";
+import { enPlanScope } from "./en-plan-scope.js";
+import { enPlanUse } from "./en-plan-use.js";
+import { enPlanWork } from "./en-plan-work.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
 import { enViewing } from "./en-viewing.js";
@@ -48,14 +53,22 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enMedia),
     Object.keys(enCar),
     Object.keys(enHouse),
+    Object.keys(enPlanWork),
+    Object.keys(enPlanEstimate),
+    Object.keys(enPlanScope),
+    Object.keys(enPlanUse),
+    Object.keys(enPlanIntake),
     Object.keys(enViewing),
     Object.keys(enWorking),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
-  for (const [key, text] of Object.entries({ ...en, ...enMedia, ...enCar, ...enHouse, ...enWorking, ...enViewing })) {
+  const planned = { ...enPlanWork, ...enPlanEstimate, ...enPlanScope, ...enPlanUse, ...enPlanIntake };
+  for (const key of Object.keys(planned)) expect(Object.hasOwn(en, key), key).toBe(false);
+  const all = { ...en, ...enMedia, ...enCar, ...enHouse, ...planned, ...enWorking, ...enViewing };
+  for (const [key, text] of Object.entries(all)) {
     expect(text.trim(), key).not.toBe("");
-    expect(text.replace(/\{[a-z]+(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
+    expect(text.replace(/\{[a-z]+\d*(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);
   }
 });
 

@@ -12,3 +12,4 @@ export { type Places, type SheetWork, workFromSheets, workId } from "./from-shee
 export { isMandatory } from "./mandatory.js";
 export { planWork } from "./plan-work.js";
 export type { Planner } from "./planner.js";
+export { addedWork, type DoneWork, doneWork, type MinutesTold, type SpentSoFar, spentSoFar } from "./so-far.js";

@@ -1,0 +1,184 @@
+/**
+ * What was told first, what came on top, and where the work stands against it. Pure; every sum comes from core/plan.
+ */
+import {
+  type Addition,
+  addedWork,
+  COLUMNS,
+  type Column,
+  type DoneWork,
+  doneWork,
+  type Estimate,
+  type FirstEstimate,
+  type Forecast,
+  forecast,
+  type Three,
+} from "../../core/plan/index.js";
+import type { Bodies, PlanState } from "../../core/record/index.js";
+import { day, rounded } from "../texts/index.js";
+import { t } from "../texts/plan-estimate.js";
+import { type Currency, moneyText } from "./money-words.js";
+import type { EstimateRow, Estimating } from "./plan-estimate-view.js";
+import { last } from "./plan-input.js";
+import { minutesTold } from "./plan-spent.js";
+import { planName, spanText } from "./plan-words.js";
+
+/** What the owner is told where no first estimate says otherwise: kept under four times in five. */
+const TOLD: Column = "p80";
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** A kept estimate read back; undefined when another version wrote what this one can't read. */
+export function readFirst(kept: unknown): FirstEstimate | undefined {
+  if (!isRecord(kept) || kept["kind"] !== "first-estimate/1") return undefined;
+  const { gross, currency, setAside } = kept;
+  const column = COLUMNS.find((one) => one === kept["told"]);
+  const isWhole =
+    column !== undefined &&
+    isRecord(gross) &&
+    Number.isSafeInteger(gross[column]) &&
+    typeof currency === "string" &&
+    Array.isArray(setAside);
+  // Its kind says which shape it is, and the figures the comparison rests on are there.
+  return isWhole ? (kept as unknown as FirstEstimate) : undefined;
+}
+
+export interface GivenLine {
+  readonly id: string;
+  readonly title: string;
+  readonly figure?: string;
+}
+
+/** Every estimate given, oldest first: the first one stays the first. */
+export function givenLines({ estimates }: PlanState, currency: Currency): readonly GivenLine[] {
+  return estimates.map(({ id, value }, index): GivenLine => {
+    const when = { day: day(Date.parse(value.on)) };
+    const first = readFirst(value.estimate);
+    if (!first) return { id, title: t("estimate.given.unreadable", when) };
+    const title = index === 0 ? t("estimate.given.first", when) : t("estimate.given.later", when);
+    return { id, title, figure: moneyText(first.gross[first.told], { ...currency, currency: first.currency }) };
+  });
+}
+
+export type SaidAddition = Omit<Bodies["estimate.addition"], "replaces">;
+
+export interface AdditionLine {
+  readonly said: SaidAddition;
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** Absent where the house has no terms that hold. */
+  readonly gross?: number;
+  readonly figure?: string;
+  readonly isAgreed: boolean;
+}
+
+/** What came on top, priced by its own hours and price. */
+export function additionLines({ said, input }: Estimating, currency: Currency | undefined): readonly AdditionLine[] {
+  const told = readFirst(said.estimates[0]?.value.estimate)?.told ?? TOLD;
+  return [...said.additions.values()].flatMap((standing) => {
+    const one = last(standing);
+    if (!one) return [];
+    const { addition, words, reason, minutes, price, agreed } = one;
+    const gross = input.terms && addedWork(input.terms, input.today, { id: addition, minutes, price })?.gross[told];
+    const spans = [spanText(minutes), ...(currency ? [priceText(price, currency)] : [])].join(", ");
+    const by = agreed
+      ? agreed.how.trim() === ""
+        ? t("addition.by.brief", { who: agreed.who, day: day(Date.parse(agreed.on)) })
+        : t("addition.by", { who: agreed.who, how: agreed.how, day: day(Date.parse(agreed.on)) })
+      : t("addition.by-nobody");
+    return [
+      {
+        said: one,
+        title: words,
+        lines: [...(reason.trim() === "" ? [] : [reason]), spans, by],
+        ...(gross === undefined ? {} : { gross }),
+        ...(gross === undefined || !currency ? {} : { figure: moneyText(gross, currency) }),
+        isAgreed: agreed !== null,
+      },
+    ];
+  });
+}
+
+function priceText([low, , high]: Three, currency: Currency): string {
+  const [from, to] = [moneyText(low, currency), moneyText(high, currency)];
+  return low === high ? from : `${from}–${to}`;
+}
+
+export interface ForecastTold {
+  readonly rows: readonly EstimateRow[];
+  readonly mark: Forecast["mark"];
+  readonly verdict: string;
+  readonly says: string;
+  readonly remarks: readonly string[];
+}
+
+/** Where the work stands against what was told first; undefined until that is given and a plan is there. */
+export function forecastTold(
+  of: Estimating,
+  currency: Currency,
+): ForecastTold | { readonly trouble: string } | undefined {
+  const { said, input, plan, telling } = of;
+  const given = said.estimates[0];
+  const first = readFirst(given?.value.estimate);
+  if (!given || !first || !plan?.estimate) return undefined;
+  const added = additionLines(of, currency).flatMap(({ said: one, gross }): readonly Addition[] =>
+    gross === undefined ? [] : [{ id: one.addition, gross, agreed: one.agreed }],
+  );
+  const paidFor = new Set(plan.estimate.lines.flatMap(({ kind, id }) => (kind === "access" ? [id] : [])));
+  const done = doneWork(input, minutesTold(said), paidFor);
+  const got = forecast(first, presentOf(plan.estimate, done, added), added);
+  if (!got.ok) {
+    const isOther = got.problems.some(({ code }) => code === "forecast.currency");
+    return { trouble: isOther ? t("forecast.differs") : t("forecast.unknown") };
+  }
+  const names = (ids: readonly string[]): string => ids.map((id) => planName(telling, said, id)).join("; ");
+  const aside = [...new Set([...got.value.remarks.flatMap(({ params }) => asList(params["ids"])), ...plan.setAside])];
+  return {
+    rows: forecastRows(got.value, given.value.on, currency),
+    mark: got.value.mark,
+    verdict: t(`forecast.${got.value.mark}`),
+    says: overText(got.value, currency),
+    remarks: [
+      ...(aside.length > 0 ? [t("forecast.aside", { what: names(aside) })] : []),
+      ...(done.untimed.length > 0 ? [t("forecast.untimed", { what: names(done.untimed) })] : []),
+    ],
+  };
+}
+
+const asList = (value: unknown): readonly string[] => (Array.isArray(value) ? value.map(String) : []);
+
+/** All that is agreed as it looks now: what is left to do, what is done, and what was agreed on top. */
+function presentOf(rest: Estimate, { estimate: done }: DoneWork, added: readonly Addition[]) {
+  const agreed = added.filter((one) => one.agreed).reduce((sum, { gross }) => sum + gross, 0);
+  const gross = { ...rest.gross };
+  for (const column of COLUMNS) gross[column] += (done?.gross[column] ?? 0) + agreed;
+  return { currency: rest.currency, gross, setAside: [...rest.setAside, ...(done?.setAside ?? [])] };
+}
+
+function forecastRows(got: Forecast, on: string, currency: Currency): readonly EstimateRow[] {
+  const row = (id: string, title: string, minor: number): EstimateRow => ({
+    id,
+    title,
+    figure: moneyText(minor, currency),
+    because: [],
+  });
+  return [
+    row("first", t("forecast.first", { day: day(Date.parse(on)) }), got.first),
+    ...(got.agreedAdditions === 0
+      ? []
+      : [row("added", t("forecast.added"), got.agreedAdditions), row("agreed", t("forecast.agreed"), got.agreed)]),
+    row("present", t("forecast.present"), got.present),
+    ...(got.notAgreed.length === 0
+      ? []
+      : [row("open", t("forecast.open"), got.notAgreedSum), row("whole", t("forecast.whole"), got.forecast)]),
+  ];
+}
+
+const PER_CENT = 100;
+function overText({ over, overBasisPoints }: Forecast, currency: Currency): string {
+  if (over <= 0) return over === 0 ? "" : t("forecast.under", { under: moneyText(-over, currency) });
+  const told = { over: moneyText(over, currency) };
+  if (overBasisPoints === null) return t("forecast.over.nothing", told);
+  return t("forecast.over", { ...told, percent: rounded(overBasisPoints / PER_CENT, 1) });
+}

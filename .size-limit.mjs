@@ -23,6 +23,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * The work list and every page of its plan are weighed with what they all share: how a plan is laid out and told, and
  * the catalogue of words; what comes behind the estimate's figures, and what opens over them, with the whole estimate.
+ * What plans the demo's open visit is weighed with the whole demo, which is there already when it is fetched.
  * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
@@ -39,6 +40,7 @@ const APART = {
   part: "32 kB",
   "plan-given": "40 kB",
   "plan-additions": "40 kB",
+  "write-plan": "24 kB",
   "plan-addition": "40 kB",
   plan: "32 kB",
   "trade-work": "24 kB",

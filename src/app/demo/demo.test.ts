@@ -3,25 +3,36 @@ import { createHash } from "node:crypto";
 import * as shelf from "virtual:leadlamp/index";
 import { beforeAll, expect, test } from "vitest";
 import type { Assessment } from "../../core/assess/contract.js";
+import { planWork, type WorkInput } from "../../core/plan/index.js";
 import {
   type CarState,
   type Entry,
   foldCar,
+  foldHouse,
+  foldPlan,
   foldVisit,
   isDemo,
   isEntry,
   limitsOf,
   memoryWorld,
   openMemoryStore,
+  type PlanState,
+  partKey,
+  placesOf,
   type Store,
   toAssessInput,
   type VisitState,
 } from "../../core/record/index.js";
+import { type BuiltCommon, type BuiltSheet, buildPlaces } from "../../core/sheet/run.js";
 import { GRADES } from "../../core/terms/index.js";
+import { withExamples } from "../state/example-house.js";
 import * as judging from "../state/judging.js";
-import { DEMO_CAR, INVENTED, PEOPLE } from "./names.js";
-import { writeDemo } from "./open-demo.js";
+import { layWork, workInput } from "../state/plan-input.js";
+import { dayOf } from "../state/today.js";
+import { DEMO_CAR, DEMO_PLAN, INVENTED, PEOPLE } from "./names.js";
+import { openDemo, writeDemo } from "./open-demo.js";
 import { DEMO_SHEETS, STORIES } from "./scenario.js";
+import { BEARING, BEARING_PART, CALIPER_HOURS } from "./third-plan.js";
 
 interface Told {
   readonly visit: VisitState;
@@ -31,8 +42,11 @@ let store: Store;
 let log: readonly Entry[];
 let car: CarState;
 let visits: readonly Told[];
+let plan: PlanState;
+let work: WorkInput;
 let refusing = false;
 
+const NOW = Date.parse("2026-11-20T10:00:00Z");
 const hash = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 
 function phoneAnd() {
@@ -45,8 +59,9 @@ function phoneAnd() {
       if (refusing && operation === "complete") throw new DOMException("no room", "QuotaExceededError");
     },
   });
-  const phone = { now: () => Date.parse("2026-11-20T10:00:00Z"), nonce, hash };
-  return { store: kept, phone, shelf, judging: async () => judging };
+  const phone = { now: () => NOW, nonce, hash };
+  const planner = async () => ({ plan: async (input: WorkInput) => planWork(input) });
+  return { store: kept, phone, shelf, judging: async () => judging, planner };
 }
 
 async function entriesOf(stream: string): Promise<readonly Entry[]> {
@@ -64,23 +79,34 @@ beforeAll(async () => {
   const needs = phoneAnd();
   store = needs.store;
   await writeDemo(needs);
-  const streams = [DEMO_CAR, ...STORIES.map(({ stream }) => stream)];
+  const streams = [DEMO_CAR, ...STORIES.map(({ stream }) => stream), DEMO_PLAN];
   log = (await Promise.all(streams.map(entriesOf))).flat();
   car = foldCar(await entriesOf(DEMO_CAR));
   const [first, second, third] = await Promise.all(
     STORIES.map(async ({ stream }) => foldVisit(await entriesOf(stream))),
   );
   if (!first || !second || !third) throw new Error("the demo has three visits");
-  const sheets = await Promise.all(shelf.sheets.map((one) => one.load()));
+  const sheets: readonly BuiltSheet[] = await Promise.all(shelf.sheets.map((one) => one.load()));
   const input = toAssessInput(car, third, [first, second], limitsOf(car));
   if (!input.ok) throw new Error("the third visit was opened");
-  const engine = await judging.ready({ common: await shelf.common.load(), sheets });
+  const common: BuiltCommon = await shelf.common.load();
+  const engine = await judging.ready({ common, sheets });
   const open = judging.start(engine, input.value).assessment;
   visits = [
     { visit: first, judged: await judgementOf(first) },
     { visit: second, judged: await judgementOf(second) },
     { visit: third, judged: judging.withHand(open, third) },
   ];
+  plan = foldPlan(await entriesOf(DEMO_PLAN));
+  const { tree } = buildPlaces(common.common.places, placesOf(car));
+  const jobs = judging.order(of(2).judged, sheets, { at: dayOf(NOW), exposure: 0, around: tree.around });
+  const known = {
+    jobs: new Map(sheets.flatMap(({ sheet }) => sheet.jobs.map((job) => [job.id, { job }] as const))),
+    common: common.common,
+    ownJobs: judging.ownJobsOf(third),
+  };
+  const laid = layWork({ known, tree, jobs, orders: of(2).judged.orders });
+  work = workInput(laid, known, plan, withExamples(foldHouse([])), dayOf(NOW));
 }, 120_000);
 
 const of = (at: number): Told => {
@@ -187,13 +213,51 @@ test("kilometres, dates and ages agree with each other", () => {
   expect([...days].sort((a, b) => b - a)).toEqual(days);
 });
 
+test("the money reaches some of the work that may wait and not all, and nothing due is without hours", () => {
+  const made = planWork(work);
+  expect([made.setAside, made.problems, made.choice?.overBy, made.choice?.proven]).toEqual([[], [], undefined, true]);
+  const may = made.jobs.filter(({ isMandatory }) => !isMandatory);
+  expect([may.some(({ isChosen }) => isChosen), may.some(({ isChosen }) => !isChosen)]).toEqual([true, true]);
+  expect(made.estimate?.gross.likely).toBeLessThanOrEqual(work.budget ?? 0);
+  expect(made.schedule?.finish).toBeDefined();
+});
+
+test("one part is priced, ordered and promised for a working day, one job has hours by hand, a nut is loose", () => {
+  const key = partKey(BEARING_PART);
+  const steps = plan.partSteps.get(key)?.map(({ value }) => value) ?? [];
+  expect(steps.map(({ step }) => step)).toEqual(["ordered", "promised"]);
+  const promised = steps[1]?.promised ?? "";
+  expect(promised > dayOf(NOW)).toBe(true);
+  expect([1, 2, 3, 4, 5]).toContain(new Date(promised).getUTCDay());
+  const bearing = work.jobs.find(({ id }) => id === `${BEARING.job}@${BEARING.place}`);
+  const part = bearing?.parts.find(({ id }) => id === BEARING_PART.part);
+  expect(part).toMatchObject({ supplier: "maker", promised, price: [18_900, 21_500, 26_000] });
+  expect(bearing?.parts.map(({ id }) => id)).toContain(part?.counterpart);
+  const byHand = work.jobs.find(({ id }) => id === `${CALIPER_HOURS.job}@${CALIPER_HOURS.place}`);
+  expect(byHand?.minutes).toEqual(CALIPER_HOURS.minutes);
+  expect([plan.loose.size, plan.cleared.size]).toEqual([1, 0]);
+});
+
+test("the first estimate is what planning gave that evening; what came on top was agreed to after it", () => {
+  const [first, ...more] = plan.estimates;
+  expect(more).toEqual([]);
+  expect(first?.value.estimate).toMatchObject({ kind: "first-estimate/1", told: "p80", currency: "EUR", setAside: [] });
+  const added = [...plan.additions.values()].flat().map(({ value }) => value.agreed);
+  expect(added.map((agreed) => agreed?.who)).toEqual([PEOPLE.ottilie.name]);
+  expect((added[0]?.on ?? "") > (first?.value.on ?? "9")).toBe(true);
+  expect([plan.scope.length, plan.intake.size > 5, plan.use.length]).toEqual([1, true, 1]);
+});
+
 test("no name occurs that is not on the list of invented ones", () => {
   const said = log.flatMap(({ body }) => {
-    const { text, name, words, reason, found, source, limit } = body as Record<string, unknown>;
-    const inner = [found, limit].flatMap((one) =>
+    const { text, name, words, reason, found, source, limit, ...more } = body as Record<string, unknown>;
+    const { says, why, figures, agreed } = more;
+    const inner = [found, limit, figures, agreed].flatMap((one) =>
       typeof one === "object" && one !== null ? Object.values(one as Record<string, unknown>) : [],
     );
-    return [text, name, words, reason, source, ...inner].filter((one): one is string => typeof one === "string");
+    return [text, name, words, reason, source, says, why, ...inner].filter(
+      (one): one is string => typeof one === "string",
+    );
   });
   // A large letter inside a sentence makes a name; the first word of a sentence has one anyway.
   const inside = said.flatMap((text) => [...text.matchAll(/(?<=[a-z,;:] )[A-Z]\w+/g)].map(([word]) => word));
@@ -207,8 +271,10 @@ test("no name occurs that is not on the list of invented ones", () => {
 
 test("all of it lies in streams of the demo and goes in one action; refused, nothing of it stays", async () => {
   expect(log.every(({ stream }) => isDemo(stream))).toBe(true);
-  const streams = await store.streams();
-  const removed = await store.removeStreams(streams.ok ? streams.value : []);
+  const there = await store.summaries();
+  const streams = there.ok ? there.value.filter(({ demo }) => demo).map(({ stream }) => stream) : [];
+  expect(streams).toContain(DEMO_PLAN);
+  const removed = await store.removeStreams(streams);
   expect(removed.ok && removed.value).toBe(log.length);
   expect(await store.streams()).toMatchObject({ value: [] });
   const needs = phoneAnd();
@@ -216,4 +282,19 @@ test("all of it lies in streams of the demo and goes in one action; refused, not
   await expect(writeDemo(needs)).rejects.toThrow("record.store-full");
   refusing = false;
   expect(await needs.store.streams()).toMatchObject({ value: [] });
+});
+
+test("brought in again while it is there, nothing is written twice", async () => {
+  const needs = phoneAnd();
+  const app = {
+    ...needs,
+    remembered: { get: () => null, put: () => undefined, drop: () => undefined },
+    journal: { refresh: async () => undefined },
+    router: { swap: () => undefined },
+  };
+  await openDemo(app);
+  const once = await needs.store.entries(DEMO_PLAN);
+  await openDemo(app);
+  expect(once.ok && once.value.length).toBe(plan.ledger.log.size);
+  expect(await needs.store.entries(DEMO_PLAN)).toEqual(once);
 });

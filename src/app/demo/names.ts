@@ -7,6 +7,8 @@ export const DEMO_FIRST = "visit:demo-first";
 export const DEMO_SECOND = "visit:demo-second";
 /** The visit under way. */
 export const DEMO_THIRD = "visit:demo-third";
+/** What is planned after it. */
+export const DEMO_PLAN = "plan:demo-third";
 /** Named by hand, so that its address is known. */
 export const DEMO_PICTURE = "demo-picture";
 

@@ -1,4 +1,5 @@
 /** Brings the demo in through the real record when it is not there yet, and goes to its car. */
+import type { Assessment } from "../../core/assess/contract.js";
 import {
   type CarState,
   draftCar,
@@ -9,8 +10,11 @@ import {
   draftPlaceName,
   type KeptBytes,
   limitsOf,
+  lookedOn,
+  placesOf,
   type VisitState,
 } from "../../core/record/index.js";
+import { buildPlaces } from "../../core/sheet/run.js";
 import type { App } from "../state/app.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
 import { paramOf, to } from "../state/routes.js";
@@ -24,10 +28,18 @@ import { DEMO_SHEETS, STORIES } from "./scenario.js";
 import { type Scribe, scribeOn } from "./scribe.js";
 import type { DemoNoise, DemoScene } from "./tell.js";
 import { LEFT_AT } from "./third.js";
+import type { WorkDue } from "./write-plan.js";
 import { type Props, writeVisit } from "./write-visit.js";
 
 /** What writing the demo needs of the app. */
-export type DemoNeeds = Pick<App, "store" | "phone" | "shelf" | "judging">;
+export type DemoNeeds = Pick<App, "store" | "phone" | "shelf" | "judging" | "planner">;
+
+/** What bringing it in and going to its car needs. */
+export type OpenNeeds = DemoNeeds &
+  Pick<App, "remembered"> & {
+    readonly journal: Pick<App["journal"], "refresh">;
+    readonly router: Pick<App["router"], "swap">;
+  };
 
 const SCENES: readonly DemoScene[] = ["grease", "tube", "boot", "carpet", "label"];
 const NOISES: readonly DemoNoise[] = ["quiet", "grumble"];
@@ -46,8 +58,13 @@ function writeCar(scribe: Scribe, wall: number): CarState {
   return car();
 }
 
+/** What is shared, and what the work due after a visit is. */
+interface Gathered extends Props {
+  readonly due: (visit: VisitState, earlier: readonly VisitState[]) => WorkDue;
+}
+
 /** Fetches, freezes, draws and reckons all that the visits share, side by side. */
-async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Promise<Props> {
+async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Promise<Gathered> {
   const blobOf = async (file: FrozenFile): Promise<KeptBytes> => {
     const bytes = frozenBytes(file);
     return { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes };
@@ -66,6 +83,13 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
     Promise.all(NOISES.map(async (noise) => [noise, await demoSound(noise, phone.hash)] as const)),
   ]);
   const engine = await core.ready({ common: builtCommon, sheets: built }, complaints);
+  const tree = buildPlaces(builtCommon.common.places, placesOf(car)).tree;
+  const jobsById = new Map(built.flatMap(({ sheet }) => sheet.jobs.map((job) => [job.id, { job }] as const)));
+  const judged = (visit: VisitState, earlier: readonly VisitState[]): Assessment => {
+    const input = core.toAssessInput(car, visit, earlier, limits);
+    if (!input.ok) throw new Error("A visit of the demo was never opened");
+    return core.withHand(core.start(engine, input.value).assessment, visit);
+  };
   return {
     sheets: frozen.map(({ listed: { id, edition, label }, blob }) => ({ id, edition, label, blob: blob.hash })),
     common: common.hash,
@@ -74,13 +98,20 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
     pictures: new Map(pictures.filter((one): one is readonly [DemoScene, MadePicture] => one[1] !== undefined)),
     sounds: new Map(sounds),
     async judge(visit, earlier) {
-      const input = core.toAssessInput(car, visit, earlier, limits);
-      if (!input.ok) throw new Error("A visit of the demo was never opened");
-      const judged = core.withHand(core.start(engine, input.value).assessment, visit);
-      const bytes = new TextEncoder().encode(JSON.stringify(judged));
+      const bytes = new TextEncoder().encode(JSON.stringify(judged(visit, earlier)));
       return {
         blob: { hash: await phone.hash(bytes), type: FROZEN_TYPE, bytes },
         engine: core.ENGINE_VERSION,
+      };
+    },
+    due: (visit, earlier) => {
+      const assessment = judged(visit, earlier);
+      return {
+        known: { jobs: jobsById, common: builtCommon.common },
+        tree,
+        jobs: core.order(assessment, built, { at: lookedOn(visit), exposure: 0, around: tree.around }),
+        orders: assessment.orders,
+        ownJobs: core.ownJobsOf(visit),
       };
     },
   };
@@ -89,6 +120,7 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
 /** Writes the whole demo, in one transaction: on a refusal nothing of it stays. */
 export async function writeDemo(needs: DemoNeeds): Promise<void> {
   const now = needs.phone.now();
+  const plans = import("./write-plan.js");
   const scribe = await scribeOn(needs.store, needs.phone.nonce);
   const oldest = Math.max(...STORIES.map(({ daysAgo }) => daysAgo));
   const props = await gather(needs, writeCar(scribe, now - (oldest + 1) * DAY_MS));
@@ -97,10 +129,12 @@ export async function writeDemo(needs: DemoNeeds): Promise<void> {
     await writeVisit(scribe, story, props, earlier, now);
     earlier.push(scribe.visit(story.stream));
   }
+  const due = props.due(scribe.visit(DEMO_THIRD), earlier.slice(0, -1));
+  await (await plans).writePlan(scribe, due, await needs.planner(), now);
   await scribe.keep();
 }
 
-export async function openDemo(app: App): Promise<void> {
+export async function openDemo(app: OpenNeeds): Promise<void> {
   const summaries = await app.store.summaries();
   const there = summaries.ok && summaries.value.some((one) => one.stream === DEMO_CAR);
   if (!there) {

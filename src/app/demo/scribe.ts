@@ -8,10 +8,12 @@ import {
   type Draft,
   type Entry,
   foldCar,
+  foldPlan,
   foldStep,
   foldVisit,
   idText,
   type KeptBytes,
+  type PlanState,
   type Store,
   streamKind,
   type VisitState,
@@ -20,6 +22,7 @@ import {
 export interface Scribe {
   car(stream: string): CarState;
   visit(stream: string): VisitState;
+  plan(stream: string): PlanState;
   /** Moves the moment on (ms since 1970); each act after it is a little later than the one before. */
   at(wall: number): void;
   /** Notes down what `make` drafts, one act. */
@@ -39,6 +42,7 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
   if (!writer.ok) throw new Error(refusal(writer.problems));
   const cars = new Map<string, CarState>();
   const visits = new Map<string, VisitState>();
+  const plans = new Map<string, PlanState>();
   const drafts: Draft[] = [];
   const bytes = new Map<string, KeptBytes>();
   const expected: string[] = [];
@@ -55,6 +59,7 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
   }
   const car = (stream: string): CarState => cars.get(stream) ?? foldCar([]);
   const visit = (stream: string): VisitState => visits.get(stream) ?? foldVisit([]);
+  const plan = (stream: string): PlanState => plans.get(stream) ?? { ...foldPlan([]), stream };
 
   const actBy = (by: string): Act => ({ id: nonce(), by, at: { wall, count: 0 }, nonce });
 
@@ -68,7 +73,9 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
       byStream.set(draft.stream, entries);
     }
     for (const [stream, entries] of byStream) {
-      if (streamKind(stream) === "car") cars.set(stream, foldStep(car(stream), entries));
+      const kind = streamKind(stream);
+      if (kind === "car") cars.set(stream, foldStep(car(stream), entries));
+      else if (kind === "plan") plans.set(stream, foldStep(plan(stream), entries));
       else visits.set(stream, foldStep(visit(stream), entries));
     }
   }
@@ -76,6 +83,7 @@ export async function scribeOn(store: Store, nonce: () => string): Promise<Scrib
   return {
     car,
     visit,
+    plan,
     at(moment) {
       wall = moment;
     },

@@ -33,17 +33,24 @@ export function withHand(ruled: Assessment, visit: VisitState): Assessment {
   return regrades.length > 0 ? applyRegrades(both, regrades) : both;
 }
 
+/** Jobs of findings off the list, in the words said last; of one without a job its own words. */
+export function ownJobsOf({ found }: Pick<VisitState, "found">): ReadonlyMap<string, OwnJob> {
+  return new Map(
+    [...found].flatMap(([name, standing]) => {
+      const last = standing.at(-1)?.value;
+      const job = standing.findLast(({ value }) => value.job !== undefined)?.value.job;
+      return last ? [[offListId(name), job ?? { words: last.words }] as const] : [];
+    }),
+  );
+}
+
 /** The same look-ups with the words of findings off the list; where people differ, the words said last. */
 export function withOwnWords(known: Knowledge, { found }: Pick<VisitState, "found">): Knowledge {
   if (found.size === 0) return known;
   const faults = { ...known.words.faults };
-  const ownJobs = new Map<string, OwnJob>();
   for (const [name, standing] of found) {
     const last = standing.at(-1)?.value;
-    if (!last) continue;
-    faults[offListId(name)] = { says: last.words };
-    const job = standing.findLast(({ value }) => value.job !== undefined)?.value.job;
-    ownJobs.set(offListId(name), job ?? { words: last.words });
+    if (last) faults[offListId(name)] = { says: last.words };
   }
-  return { ...known, words: { ...known.words, faults }, ownJobs };
+  return { ...known, words: { ...known.words, faults }, ownJobs: ownJobsOf({ found }) };
 }

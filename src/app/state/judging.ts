@@ -9,7 +9,7 @@ export { complaintsIn, ENGINE_VERSION, reassess, start, worldOf } from "../../co
 export { link } from "../../core/expr/run.js";
 export { order, whyAbove } from "../../core/plan/index.js";
 export { toAssessInput } from "../../core/record/index.js";
-export { withHand, withOwnWords } from "./by-hand.js";
+export { ownJobsOf, withHand, withOwnWords } from "./by-hand.js";
 export { inOrder } from "./order-by-need.js";
 
 /**

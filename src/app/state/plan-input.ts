@@ -4,10 +4,12 @@
  */
 import type { JobDue, JobOrder } from "../../core/assess/contract.js";
 import {
+  type AccessRow,
   type HouseTerms,
   type IsoDate,
   type PartPlace,
   partStands,
+  type SheetJob,
   type SheetWork,
   type Three,
   type WorkInput,
@@ -32,7 +34,10 @@ const MINUTES_AN_HOUR = 60;
 
 /** A judged visit, as far as its work goes. */
 export interface Judged {
-  readonly known: Pick<Knowledge, "jobs" | "common">;
+  readonly known: {
+    readonly jobs: ReadonlyMap<string, { readonly job: SheetJob }>;
+    readonly common: { readonly access: readonly AccessRow[] };
+  };
   readonly tree: PlaceTree;
   readonly jobs: readonly JobDue[];
   readonly orders: readonly JobOrder[];

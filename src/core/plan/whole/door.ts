@@ -8,7 +8,14 @@ export type {
   WorkPlan,
   WorkSupplier,
 } from "./contract.js";
-export { type Places, type SheetWork, workFromSheets, workId } from "./from-sheets.js";
+export {
+  type AccessRow,
+  type Places,
+  type SheetJob,
+  type SheetWork,
+  workFromSheets,
+  workId,
+} from "./from-sheets.js";
 export { isMandatory } from "./mandatory.js";
 export { planWork } from "./plan-work.js";
 export type { Planner } from "./planner.js";

@@ -15,6 +15,8 @@ const PARAMS: Readonly<Record<string, string>> = {
   finding: "new",
   of: "brake_imbalance",
   job: "job.whl.bearing",
+  part: "hub-nut",
+  page: "dates",
   gate: "gate.no-road",
   picture: DEMO_PICTURE,
   aim: "point~w8-off~RR~whl.float",

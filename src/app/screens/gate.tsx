@@ -5,7 +5,13 @@ import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { GateLineNotice } from "./gate-stands.js";
+import { lazy, Nothing } from "./lazy.js";
 import { OnVisit } from "./on-visit.js";
+
+const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
+
+/** Gates before which the car moves: what is loose is told there too. */
+const MOVES: ReadonlySet<string> = new Set(["drive-away", "w4-road"]);
 
 export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
   <OnVisit param={params.visit}>
@@ -20,6 +26,7 @@ export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
           title={line.title}
           second={t("gate.guards", { what: line.guards })}
         >
+          {MOVES.has(gate.guards) && <LooseLine visit={on.param} stream={on.stream} />}
           <GateLineNotice line={line} alone />
         </Plain>
       );

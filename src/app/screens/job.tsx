@@ -10,7 +10,10 @@ import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import { Covered } from "./covered.js";
 import { MissingScreen, SpokenTitle, Top } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+
+const JobPlan = lazy(() => import("./job-plan.js").then((file) => file.JobPlan), Nothing);
 
 function Lines({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
@@ -36,13 +39,7 @@ function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) 
         ))}
       </Band>
       <Lines heading={t("work.access")} lines={view.access} />
-      {view.parts.length > 0 && (
-        <Band heading={t("work.parts")}>
-          {view.parts.map((part) => (
-            <ListRow key={part.id} title={part.words} second={part.second} />
-          ))}
-        </Band>
-      )}
+      <JobPlan on={on} job={view.job} place={view.place} sheetParts={view.parts} />
       <Lines heading={t("work.consumables")} lines={view.consumables} />
       <Lines heading={t("work.includes")} lines={view.includes} />
       <Lines heading={t("work.follows")} lines={view.follows} />

@@ -35,6 +35,7 @@ export const SCREENS: Screens = {
   "off-list": lazy(() => import("./off-list.js").then((file) => file.OffListScreen)),
   work: lazy(() => import("./work.js").then((file) => file.Work)),
   job: lazy(() => import("./job.js").then((file) => file.Job)),
+  part: lazy(() => import("./part.js").then((file) => file.PartScreen)),
   plan: lazy(() => import("./planning.js").then((file) => file.Planning)),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
   gate: lazy(() => import("./gate.js").then((file) => file.Gate)),

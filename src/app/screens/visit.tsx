@@ -25,6 +25,7 @@ import { Sections } from "./sections.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
+const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 const ViewingSheet = lazy(() => import("./viewing-sheet.js").then((file) => file.ViewingSheet), Nothing);
 
 type Over = "complaint" | "odometer" | "sheet" | "close" | "reopen" | "way";
@@ -141,6 +142,7 @@ function VisitBody({ on }: { readonly on: OnDesk }) {
           title={opened ? t(`purpose.${opened.purpose}`) : t("visit.title")}
           second={`${t(`who.${on.who}`)}, ${when}`}
         />
+        <LooseLine visit={on.param} stream={on.stream} />
         <Rows on={on} open={setOver} />
         <div class="acts">
           {on.visit.closed ? (

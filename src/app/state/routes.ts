@@ -25,6 +25,7 @@ export const ROUTES = {
   "off-list": "/visit/:visit/off-list/:place/:finding",
   work: "/visit/:visit/work",
   job: "/visit/:visit/work/:job/:place",
+  part: "/visit/:visit/work/:job/:place/:part",
   plan: "/visit/:visit/plan/:page",
   cautions: "/visit/:visit/cautions",
   gate: "/visit/:visit/gate/:gate",

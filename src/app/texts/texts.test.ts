@@ -5,8 +5,11 @@ import { enCar } from "./en-car.js";
 import { enFirst } from "./en-first.js";
 import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
+import { enPlanDates } from "./en-plan-dates.js";
 import { enPlanEstimate } from "./en-plan-estimate.js";
 import { enPlanIntake } from "./en-plan-intake.js";
+import { enPlanLoose } from "./en-plan-loose.js";
+import { enPlanParts } from "./en-plan-parts.js";
 import { enPlanScope } from "./en-plan-scope.js";
 import { enPlanUse } from "./en-plan-use.js";
 import { enPlanWork } from "./en-plan-work.js";
@@ -60,10 +63,14 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enPlanIntake),
     Object.keys(enViewing),
     Object.keys(enWorking),
+    Object.keys(enPlanDates),
+    Object.keys(enPlanLoose),
+    Object.keys(enPlanParts),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
-  const planned = { ...enPlanWork, ...enPlanEstimate, ...enPlanScope, ...enPlanUse, ...enPlanIntake };
+  const money = { ...enPlanWork, ...enPlanEstimate, ...enPlanScope, ...enPlanUse, ...enPlanIntake };
+  const planned = { ...money, ...enPlanDates, ...enPlanLoose, ...enPlanParts };
   for (const key of Object.keys(planned)) expect(Object.hasOwn(en, key), key).toBe(false);
   const all = { ...en, ...enMedia, ...enCar, ...enHouse, ...planned, ...enWorking, ...enViewing };
   for (const [key, text] of Object.entries(all)) {

@@ -1,0 +1,27 @@
+/** English words of what was left loose, drained, off or unplugged. */
+export const enPlanLoose = {
+  "loose.title": "Left loose or drained",
+  "loose.says": "What is not as it must be when the car moves",
+  "loose.none": "Nothing is left loose",
+  "loose.none.says": "What is left finger-tight, drained, off or unplugged is told here, so that nobody drives on it.",
+  "loose.add": "Something is left loose",
+  "loose.what": "How it was left",
+  "loose.what.loose": "loose",
+  "loose.what.drained": "drained",
+  "loose.what.off": "taken off",
+  "loose.what.unplugged": "unplugged",
+  "loose.words": "What it is",
+  "loose.place": "Where",
+  "loose.place.change": "change",
+  "loose.open": "To be cleared before the car leaves",
+  "loose.cleared": "Cleared",
+  "loose.since": "{what}, {place}, since {date}",
+  "loose.clear": "It is right again",
+  "loose.clear.who": "Who looked",
+  "loose.clear.words": "What was done",
+  "loose.clear.said": "{words} ({who})",
+  "loose.clear.keep": "Keep: cleared",
+  "loose.before": "{n} {n|one=thing|other=things} must be cleared before the car leaves",
+  "loose.torque":
+    "Torque, levels and plugs are the maker's: look at the book, and have a second person look where a life hangs on it.",
+} as const;

@@ -34,6 +34,11 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   await walker.keepFigure("lim.float-taper", "0.1", "dangerous");
   const again = page.locator('a[href*="/judge-again"]').first();
   found.set("judge-again", (await again.getAttribute("href")) ?? "");
+  // A job's parts come a moment after the job itself.
+  await openScreen(walker, found.get("job") ?? "");
+  const part = page.locator('main a[href*="/work/"]').first();
+  await expect(part).toBeVisible();
+  found.set("part", (await part.getAttribute("href")) ?? "");
   await openScreen(walker, `#/visit/${visit}/round`);
   await expect(page).toHaveURL(/\/round\/.+/);
   found.set("point", hashOf(page));

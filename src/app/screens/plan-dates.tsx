@@ -1,5 +1,6 @@
 /** The dates: when the car is there, when it is ready, what holds it up, until when to order, how long the lift is held. */
 import { DayEntry } from "../parts/day-entry.js";
+import { Fold } from "../parts/fold.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState, Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
@@ -62,9 +63,17 @@ function Holds({ on }: { readonly on: OnPlan }) {
   if (holds.length === 0) return null;
   return (
     <Band heading={t("dates.holds")}>
-      {holds.map(({ id, title, days, says, href }) => (
-        <HoldLine key={id} title={title} days={days} says={says} href={href} />
-      ))}
+      {holds.map((hold) =>
+        "inside" in hold ? (
+          <Fold key={hold.id} title={hold.title} count={hold.count}>
+            {hold.inside.map(({ id, ...line }) => (
+              <HoldLine key={id} {...line} />
+            ))}
+          </Fold>
+        ) : (
+          <HoldLine key={hold.id} title={hold.title} days={hold.days} says={hold.says} href={hold.href} />
+        ),
+      )}
     </Band>
   );
 }

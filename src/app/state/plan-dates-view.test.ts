@@ -50,11 +50,12 @@ test("what holds the car up is the part, with its days and the shut weeks it wai
   const day = await (await gears()).at("2027-07-28");
   const { schedule } = day.plan;
   expect(finishTold(schedule)?.title).toBe(`Ready ${dayWords("2027-09-10")}`);
-  const hold = holdsTold(day, schedule).find(({ id }) => id.startsWith("part "));
-  expect(hold?.title).toMatch(/^(Third gear|Its mate) holds it up$/);
-  expect(hold?.says).toContain(dayWords("2027-09-10"));
-  expect(hold?.says).toContain("10 working days");
-  expect(hold?.says).toMatch(/Gear stores is shut 1 Aug – 31 Aug 2027/);
+  const hold = holdsTold(day, schedule).find((one) => !("inside" in one) && one.id.startsWith("part "));
+  if (!hold || "inside" in hold) throw new Error("a part holds it up");
+  expect(hold.title).toMatch(/^(Third gear|Its mate) holds it up$/);
+  expect(hold.says).toContain(dayWords("2027-09-10"));
+  expect(hold.says).toContain("10 working days");
+  expect(hold.says).toMatch(/Gear stores is shut 1 Aug – 31 Aug 2027/);
   // Needed on 10 Sep: 10, 9, 8, 7, 6, 3, 2, 1 Sep, 30 and 29 Jul are ten, so Wed 28 Jul is the last day.
   expect(ordersTold(day, schedule).map(({ says }) => says)).toEqual([
     `Order by ${dayWords("2027-07-28")}, needed ${dayWords("2027-09-10")}`,
@@ -64,7 +65,7 @@ test("what holds the car up is the part, with its days and the shut weeks it wai
   expect(gainsTold(day, schedule)).toEqual([]);
   expect(isHeldByMany(schedule)).toBe(true);
   // 28 July to 10 September.
-  expect(hold?.days).toBe("44 days");
+  expect(hold.days).toBe("44 days");
   expect(undatedTold(day, day.plan)).toEqual([]);
 });
 
@@ -113,4 +114,16 @@ test("a part nobody says anything of is told to be taken for here; one without a
   const [main] = partsOf(day, "own.gears@car");
   if (!main) throw new Error("the gear is there");
   expect(expectedOf(main, "2027-07-28")).toBeUndefined();
+});
+
+test("work that only follows on itself is told as one, with its pieces inside; what else holds it up stands alone", async () => {
+  const day = await (await gears()).at("2027-07-28");
+  const { schedule } = day.plan;
+  if (!schedule) throw new Error("there are dates");
+  const after = (job: string) => ({ job, cause: "job" as const, by: "own.gears@car" });
+  const holds = [after("a@car"), after("b@car"), { ...after("c@car"), cause: "person" as const }, ...schedule.holds];
+  const [work, ...rest] = holdsTold(day, { ...schedule, holds });
+  expect(work).toMatchObject({ count: 3, inside: [{ id: "job a@car" }, { id: "job b@car" }, { id: "person c@car" }] });
+  expect(rest).toEqual(holdsTold(day, schedule));
+  expect(holdsTold(day, { ...schedule, holds: holds.slice(1, 3) })).toHaveLength(2);
 });

@@ -56,13 +56,39 @@ export interface HoldTold {
   readonly href?: string;
 }
 
-/** What holds the car up, from the last back to the first cause; shut days told once. */
-export function holdsTold(known: PartsKnown, schedule: Schedule | undefined): readonly HoldTold[] {
+/** A cause, or a run of work that only follows on itself, with its pieces inside. */
+export interface HoldsTold {
+  readonly id: string;
+  readonly title: string;
+  readonly count: number;
+  readonly inside: readonly HoldTold[];
+}
+
+/** Work waiting for work: nobody can order it sooner. A run of these is told as one. */
+const WORK: ReadonlySet<Hold["cause"]> = new Set(["job", "person"]);
+/** Up to so many pieces of work are told one by one. */
+const ONE_BY_ONE = 2;
+
+/** What holds the car up, from the last back to the first cause; shut days told once, work in a row as one. */
+export function holdsTold(known: PartsKnown, schedule: Schedule | undefined): readonly (HoldTold | HoldsTold)[] {
   if (!schedule) return [];
   const nameOf = dateNames(known);
   const parts = new Map(plannedParts(known).map((part) => [part.id, part]));
-  const told = schedule.holds.map((hold) => holdTold(hold, { known, schedule, nameOf, parts }));
-  return told.filter(({ id }, i) => told.findIndex((other) => other.id === id) === i);
+  const all = schedule.holds.map((hold) => ({ hold, told: holdTold(hold, { known, schedule, nameOf, parts }) }));
+  const once = all.filter(({ told }, i) => all.findIndex((other) => other.told.id === told.id) === i);
+  const runs: (typeof once)[] = [];
+  for (const one of once) {
+    const run = runs.at(-1);
+    const isMore = run?.at(-1) !== undefined && WORK.has(one.hold.cause) && WORK.has(run.at(-1)?.hold.cause ?? "start");
+    if (isMore) run.push(one);
+    else runs.push([one]);
+  }
+  return runs.flatMap((run): readonly (HoldTold | HoldsTold)[] => {
+    const inside = run.map(({ told }) => told);
+    const first = inside[0];
+    if (first === undefined || inside.length <= ONE_BY_ONE) return inside;
+    return [{ id: `work ${first.id}`, title: t("dates.hold.work"), count: run.length, inside }];
+  });
 }
 
 interface Around {
@@ -212,6 +238,8 @@ function liftWords({ by, from, to, idle, gate }: LiftUse, schedule: Schedule | u
 }
 
 const ASSUMED = "plan.parts-assumed";
+/** More names than this nobody reads: the list of parts has them all. */
+const NAMED = 5;
 
 /** Jobs without a date and why, calendars and suppliers that don't read, parts the dates take to be here. */
 export function undatedTold(known: PartsKnown, plan: WorkPlan | undefined): readonly string[] {
@@ -220,7 +248,11 @@ export function undatedTold(known: PartsKnown, plan: WorkPlan | undefined): read
   const assumed = plan.remarks.flatMap(({ code, params }) => {
     const parts = params["parts"];
     return code === ASSUMED && Array.isArray(parts)
-      ? [t("dates.assumed", { parts: parts.map(nameOf).join(", ") })]
+      ? [
+          parts.length > NAMED
+            ? t("dates.assumed.many", { n: parts.length })
+            : t("dates.assumed", { parts: parts.map(nameOf).join(", ") }),
+        ]
       : [];
   });
   const told = plan.problems.filter(({ code }) => code.startsWith("schedule.")).map((one) => problemWords(known, one));

@@ -2,7 +2,7 @@
 import type { WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { PlanState } from "../../core/record/index.js";
 import type { Audience } from "../../core/terms/index.js";
-import { day } from "../texts/index.js";
+import { dayWords } from "../texts/days.js";
 import { t } from "../texts/plan-work.js";
 import { type Currency, moneyText, roundMoneyText } from "./money-words.js";
 import { to } from "./routes.js";
@@ -52,7 +52,7 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
       "dates",
       t("plan.to.dates"),
       finish
-        ? t("plan.to.dates.ready", { date: day(Date.parse(finish.date)) })
+        ? t("plan.to.dates.ready", { date: dayWords(finish.date) })
         : input.calendar
           ? undefined
           : t("plan.to.dates.none"),

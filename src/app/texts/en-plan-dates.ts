@@ -48,6 +48,7 @@ export const enPlanDates = {
   "dates.hold.start": "{job} is the first thing done",
   "dates.hold.job": "{job} comes after {by}",
   "dates.hold.process": "{job} waits while {by} stands",
+  "dates.hold.work": "Work, one piece after the other",
   "dates.hold.person": "Nobody is free for {job}",
   "dates.hold.lift": "No lift is free for {job}",
   "dates.hold.tool": "The tool for {job} is in use",
@@ -63,7 +64,9 @@ export const enPlanDates = {
   "dates.lift.idle": "{idle} of that with nobody at work on it.",
   "dates.lift.gate": "It goes up only once every part for that is here.",
   "dates.lift.while": "It waits for {parts}.",
-  "dates.left-out": "Without a date",
+  "dates.left-out": "Without a date, or taken as here",
+  "dates.assumed.many":
+    "{n} parts are taken to be here, as nobody has said anything of them. Parts to order names them.",
   "dates.assumed": "Taken to be here, as nobody has said anything of them: {parts}.",
   "dates.suppliers": "Suppliers and their shut weeks",
 } as const;

@@ -65,7 +65,7 @@ function Holds({ on }: { readonly on: OnPlan }) {
     <Band heading={t("dates.holds")}>
       {holds.map((hold) =>
         "inside" in hold ? (
-          <Fold key={hold.id} title={hold.title} count={hold.count}>
+          <Fold key={hold.id} title={hold.title} count={hold.count} open={false}>
             {hold.inside.map(({ id, ...line }) => (
               <HoldLine key={id} {...line} />
             ))}

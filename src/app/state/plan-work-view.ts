@@ -118,6 +118,10 @@ export function drawnBundles(
   });
 }
 
+/** How many things no sum of money holds: jobs without hours, parts without a price, what the estimate set aside. */
+const missingIn = ({ setAside, unpriced, estimate }: WorkPlan): number =>
+  setAside.length + unpriced.length + (estimate?.setAside.length ?? 0);
+
 /** The ruler of money with tax, with what is said about it. */
 export interface MoneyRange {
   readonly range: RangeInput;
@@ -135,7 +139,7 @@ export function moneyRange(
   const { gross } = plan.estimate;
   const write = (minor: number): string => roundMoneyText(minor, currency);
   const at = (minor: number) => ({ at: minor / 10 ** currency.minorDigits, text: write(minor) });
-  const missing = plan.estimate.setAside.length + plan.setAside.length;
+  const missing = missingIn(plan);
   const says = [
     ...(budget !== undefined && gross.high > budget
       ? [t("plan.range.over", { over: write(gross.high - budget) })]
@@ -185,8 +189,7 @@ export function reachOf(
       says: t("plan.reach.over.says"),
     };
   const left = budget - (plan.estimate?.gross.likely ?? choice.cost);
-  const isWhole = plan.setAside.length === 0 && (plan.estimate?.setAside.length ?? 0) === 0;
-  return left >= 0 && isWhole
+  return left >= 0 && missingIn(plan) === 0
     ? { words, aside: t("plan.reach.left", { left: moneyText(left, currency) }), ...says }
     : { words, ...says };
 }

@@ -123,6 +123,14 @@ test("a job nobody has given hours is named and set aside, the rest is planned",
   expect([plan.chosen, plan.setAside, plan.problems.length]).toEqual([["clutch"], ["rearSeal"], 1]);
 });
 
+test("a part whose price nobody has said is named: the money does not hold it", () => {
+  const parts = [
+    { id: "plate", count: 1, price: [9000, 9500, 12_000] as const },
+    { id: "spigot", count: 1 },
+  ];
+  expect(planWork(input({ jobs: [{ ...CLUTCH, parts }], terms: TERMS })).unpriced).toEqual(["clutch/spigot"]);
+});
+
 test("what is left out and nearly open already is offered where the labour saved outweighs the part", () => {
   const parts = [{ id: "seal", count: 1, price: [1500, 1800, 2500] as const }];
   const plan = planWork(input({ jobs: [CLUTCH, { ...SEAL, parts }], terms: TERMS, budget: 1 }));

@@ -63,6 +63,7 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
     ...(dates.schedule === undefined ? {} : { schedule: dates.schedule }),
     offers: offersBeside(input, settled.jobs, chosen),
     alone: sets.alone,
+    unpriced: unpricedOf(chosen, given),
     setAside: access.setAside,
     problems: [
       ...access.problems,
@@ -136,6 +137,12 @@ function estimateOf(
   });
   return made.ok ? { estimate: made.value, problems: made.value.problems } : { problems: made.problems };
 }
+
+/** Parts the money cannot hold yet. */
+const unpricedOf = (chosen: readonly ReachedJob[], given: ReadonlyMap<string, WorkJob>): readonly string[] =>
+  chosen.flatMap(({ id }) =>
+    (given.get(id)?.parts ?? []).flatMap(({ id: part, price }) => (price === undefined ? [`${id}/${part}`] : [])),
+  );
 
 const rateOf = (job: WorkJob | undefined): { readonly rate?: string } =>
   job?.rate === undefined ? {} : { rate: job.rate };

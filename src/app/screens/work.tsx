@@ -3,6 +3,7 @@
  * while it is apart, what holds the car up, and the way to the pages of the plan.
  */
 import { useState } from "preact/hooks";
+import { Fold } from "../parts/fold.js";
 import { JobRow } from "../parts/job-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
@@ -169,6 +170,18 @@ function Offers({ on }: { readonly on: OnPlan }) {
   );
 }
 
+/** Folded above the list: sixty jobs down nobody would look for them. */
+function Links({ on }: { readonly on: OnPlan }) {
+  const links = planLinks(on);
+  return (
+    <Fold title={t("plan.more")} count={links.length} open={false}>
+      {links.map(({ id, title, second, href }) => (
+        <ListRow key={id} title={title} second={second} href={href} />
+      ))}
+    </Fold>
+  );
+}
+
 /** What planning could not use, with what to do. */
 function Problems({ on }: { readonly on: OnPlan }) {
   const { plan, telling, said } = on;
@@ -191,6 +204,7 @@ function List({ on }: { readonly on: OnPlan }) {
     <>
       {on.said.scope.length > 0 && <ScopeNotice on={on} />}
       <Sum on={on} />
+      <Links on={on} />
       <div class="form">
         <UnitSwitch
           label={t("plan.order")}
@@ -209,11 +223,6 @@ function List({ on }: { readonly on: OnPlan }) {
       <Offers on={on} />
       <Problems on={on} />
       <PlanUseBand on={on} />
-      <Band heading={t("plan.more")}>
-        {planLinks(on).map(({ id, title, second, href }) => (
-          <ListRow key={id} title={title} second={second} href={href} />
-        ))}
-      </Band>
     </>
   );
 }

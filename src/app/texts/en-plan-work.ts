@@ -36,7 +36,7 @@ export const enPlanWork = {
   "plan.offer.saves-time": "Saves {minutes} of opening up",
   "plan.offer.against": "against {money} of parts renewed early",
   "plan.holds": "What holds the car up",
-  "plan.more": "Plan",
+  "plan.more": "Budget, dates, parts and more",
   "plan.to.budget": "Budget",
   "plan.to.budget.none": "None set: everything is planned",
   "plan.to.estimate": "Estimate",

@@ -2,7 +2,7 @@
  * The work list: what it comes to, the jobs as far as the money reaches, by urgency or as they are done, what would pay
  * while it is apart, what holds the car up, and the way to the pages of the plan.
  */
-import { useState } from "preact/hooks";
+import { type Signal, useSignal } from "@preact/signals";
 import { Fold } from "../parts/fold.js";
 import { JobRow } from "../parts/job-row.js";
 import { ListRow } from "../parts/list-row.js";
@@ -198,8 +198,7 @@ function Problems({ on }: { readonly on: OnPlan }) {
   );
 }
 
-function List({ on }: { readonly on: OnPlan }) {
-  const [order, setOrder] = useState<Order>("urgency");
+function List({ on, order }: { readonly on: OnPlan; readonly order: Signal<Order> }) {
   return (
     <>
       {on.said.scope.length > 0 && <ScopeNotice on={on} />}
@@ -209,11 +208,13 @@ function List({ on }: { readonly on: OnPlan }) {
         <UnitSwitch
           label={t("plan.order")}
           choices={ORDERS.map((id) => ({ id, words: t(`plan.order.${id}`) }))}
-          chosen={order}
-          onChoose={(id) => setOrder(ORDERS.find((one) => one === id) ?? order)}
+          chosen={order.value}
+          onChoose={(id) => {
+            order.value = ORDERS.find((one) => one === id) ?? order.value;
+          }}
         />
       </div>
-      {order === "urgency" ? <ByUrgency on={on} /> : <AsItIsDone on={on} />}
+      {order.value === "urgency" ? <ByUrgency on={on} /> : <AsItIsDone on={on} />}
       {on.isPlanning && (
         <p class="remark small" role="status">
           {t("plan.planning")}
@@ -228,14 +229,15 @@ function List({ on }: { readonly on: OnPlan }) {
 }
 
 function WorkBody({ on }: { readonly on: OnPlan }) {
+  const order = useSignal<Order>("urgency");
   const isEmpty = workLines(on.telling, on.due).length === 0;
   return (
     <>
       <Top back={carTitle(on.car)} href={to("car", { car: paramOf(on.car.stream) })} />
       <main>
-        <Title title={t("work.title")} {...(isEmpty ? {} : { second: t("work.order") })} />
+        <Title title={t("work.title")} {...(isEmpty ? {} : { second: t(`plan.order.${order.value}.says`) })} />
         <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
-        {isEmpty ? <EmptyState title={t("work.none")} says={t("work.none.says")} /> : <List on={on} />}
+        {isEmpty ? <EmptyState title={t("work.none")} says={t("work.none.says")} /> : <List on={on} order={order} />}
       </main>
       <Sections visit={on.param} here="work" />
     </>

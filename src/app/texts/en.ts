@@ -219,7 +219,6 @@ export const en = {
   "work.title": "Work list",
   "work.none": "No work so far",
   "work.none.says": "Jobs appear when a finding calls for one.",
-  "work.order": "Most urgent first",
   "work.min": "{n} min",
   "work.min-range": "{low}–{high} min",
   "work.hours": "{n} h",

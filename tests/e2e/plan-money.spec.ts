@@ -1,6 +1,9 @@
-/** Money of a plan as a person meets it: rates, an estimate given, work on top, limits of taking apart, taking a car in. */
+/**
+ * Money of a plan as a person meets it: rates, an estimate given, work on top, limits of taking apart, taking a car in.
+ * On the demo visit that nobody has planned yet.
+ */
 import type { Page } from "@playwright/test";
-import { DEMO_THIRD } from "../../src/app/demo/names.js";
+import { DEMO_SECOND } from "../../src/app/demo/names.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
@@ -13,7 +16,7 @@ import { expect, test } from "../support/harness.js";
 import { tooSmall } from "../support/small-text.js";
 import { pressable, Walker } from "../support/walker.js";
 
-const VISIT = paramOf(DEMO_THIRD);
+const VISIT = paramOf(DEMO_SECOND);
 const planPage = (name: string): string => to("plan", { visit: VISIT, page: name });
 const SHOTS = process.env["LEADLAMP_SHOTS"];
 

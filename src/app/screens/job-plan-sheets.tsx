@@ -13,7 +13,7 @@ import { jobStep, planMinutes } from "../state/plan-acts.js";
 import { jobTitle } from "../state/plan-words.js";
 import { t } from "../texts/plan-parts.js";
 import type { OnPlan } from "./on-plan.js";
-import { StepDay } from "./step-day.js";
+import { isOdd, StepDay } from "./step-day.js";
 import { threeWords } from "./three-words.js";
 
 interface OverJob {
@@ -68,7 +68,8 @@ export function JobStepSheet({ on, job, place, step, onClose }: OverJob & { read
   const [took, setTook] = useState("");
   const [words, setWords] = useState("");
   const minutes = step === "done" ? typedCount(took, 0, MOST_MINUTES) : undefined;
-  const isWhole = day !== "" && minutes !== null && (step !== "waiting" || next !== "");
+  const isOddDay = isOdd(day, on.input.today, false) || (step === "waiting" && isOdd(next, on.input.today, true));
+  const isWhole = day !== "" && minutes !== null && (step !== "waiting" || next !== "") && !isOddDay;
   const press = (): void => {
     if (!isWhole) return;
     const said = words.trim();

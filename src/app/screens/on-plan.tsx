@@ -8,6 +8,8 @@ import type { Currency } from "../state/money-words.js";
 import { planDeskOf } from "../state/plan-desk.js";
 import { termsOf } from "../state/plan-input.js";
 import { currencyOf } from "../state/plan-money.js";
+import { t } from "../texts/index.js";
+import { Covered } from "./covered.js";
 import { lazy, OpeningScreen } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 
@@ -46,10 +48,19 @@ export function WithPlan({
   return <>{children({ ...on, said: said.state, house, input, due: desk.due.value, plan, isPlanning, currency })}</>;
 }
 
+/** A plan is made of findings: it is covered where they are. */
 export const OnPlan = ({
   param,
   children,
 }: {
   readonly param: string;
   readonly children: (on: OnPlan) => ComponentChildren;
-}) => <OnVisit param={param}>{(on) => <WithPlan on={on}>{children}</WithPlan>}</OnVisit>;
+}) => (
+  <OnVisit param={param}>
+    {(on) => (
+      <Covered on={on} title={t("work.title")} section="work">
+        <WithPlan on={on}>{children}</WithPlan>
+      </Covered>
+    )}
+  </OnVisit>
+);

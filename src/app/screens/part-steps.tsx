@@ -13,7 +13,7 @@ import { dayWords } from "../texts/days.js";
 import { t } from "../texts/plan-parts.js";
 import { Asked } from "./asked.js";
 import type { OnPlan } from "./on-plan.js";
-import { StepDay } from "./step-day.js";
+import { isOdd, StepDay } from "./step-day.js";
 
 interface OverStep {
   readonly on: OnPlan;
@@ -49,7 +49,13 @@ function OrderSheet({ on, part, onClose }: OverStep) {
       title={t("part-do.order")}
       closeWords={t("app.cancel")}
       onClose={onClose}
-      foot={<NextAction words={t("part-do.order.keep")} onPress={press} disabled={day === "" || refused.length > 0} />}
+      foot={
+        <NextAction
+          words={t("part-do.order.keep")}
+          onPress={press}
+          disabled={day === "" || isOdd(day, on.input.today, false) || refused.length > 0}
+        />
+      }
     >
       <StepDay id="ordered-on" label={t("part-do.order.on")} day={day} onDay={setDay} today={on.input.today} />
       {expected && <p>{`${t("part-is.expected", { date: dayWords(expected.comes), n: expected.leadDays })}.`}</p>}
@@ -137,7 +143,9 @@ function DaySheet({ on, part, onClose, step }: OverStep & { readonly step: DaySt
   const [ahead, setAhead] = useState("");
   const [words, setWords] = useState("");
   const field = AHEAD[step];
-  const isWhole = day !== "" && (field === undefined || ahead !== "");
+  const today = on.input.today;
+  const isOddDay = isOdd(day, today, false) || (field !== undefined && isOdd(ahead, today, true));
+  const isWhole = day !== "" && (field === undefined || ahead !== "") && !isOddDay;
   const press = (): void => {
     if (!isWhole) return;
     const said = words.trim();

@@ -10,6 +10,7 @@ import { useApp } from "../state/app.js";
 import { weeksToCome } from "../state/day-sums.js";
 import { planBegins } from "../state/plan-acts.js";
 import {
+  assumedIn,
   type DateLine,
   finishTold,
   gainsTold,
@@ -45,7 +46,7 @@ function CarThere({ on }: { readonly on: OnPlan }) {
 }
 
 function Finish({ on }: { readonly on: OnPlan }) {
-  const told = finishTold(on.plan?.schedule);
+  const told = finishTold(on.plan?.schedule, assumedIn(on.plan));
   const span = spanTold(on, on.plan?.schedule);
   if (!told) return on.plan ? <EmptyState title={t("dates.none")} says={t("dates.no-jobs")} /> : null;
   return (

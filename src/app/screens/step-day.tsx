@@ -14,6 +14,10 @@ interface DayProps {
   readonly ahead?: boolean;
 }
 
+/** Typed past what the field offers: a step that is still to come, or a promise for a day that is gone. */
+export const isOdd = (day: string, today: string, ahead: boolean | undefined): boolean =>
+  day !== "" && (ahead ? day < today : day > today);
+
 export const StepDay = ({ id, label, day, onDay, today, ahead }: DayProps) => (
   <DayEntry
     id={id}
@@ -22,7 +26,8 @@ export const StepDay = ({ id, label, day, onDay, today, ahead }: DayProps) => (
     onDay={onDay}
     quick={ahead ? daysToCome(today) : daysGone(today)}
     quickLabel={t("plan-day.quick")}
-    {...(ahead ? {} : { latest: today })}
+    {...(ahead ? { earliest: today } : { latest: today })}
     says={day === "" ? undefined : dayWords(day)}
+    problem={isOdd(day, today, ahead) ? t(ahead ? "plan-day.gone" : "plan-day.ahead") : undefined}
   />
 );

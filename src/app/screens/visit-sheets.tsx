@@ -12,7 +12,10 @@ import { close as closeVisit, complaint, odometer, reopen } from "../state/visit
 import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import { ComplaintField } from "./complaint-field.js";
+import { lazy, Nothing } from "./lazy.js";
 import type { OnDesk } from "./on-visit.js";
+
+const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 
 interface OverVisit {
   readonly on: OnDesk;
@@ -103,6 +106,7 @@ export function CloseSheet({ on, open, onClose }: OverVisit) {
       foot={<NextAction words={t("visit.close")} onPress={close} />}
     >
       {caution && <CautionPanel {...cautionPanel(caution, "small")} />}
+      <LooseLine visit={on.param} stream={on.stream} />
       <p>{t("visit.close.says")}</p>
       {left > 0 && <p>{t("visit.close.left", { n: left })}</p>}
     </Sheet>

@@ -18,6 +18,7 @@ import { planProblem, spanText } from "../state/plan-words.js";
 import {
   type DrawnPart,
   doingReasons,
+  doneJobs,
   drawnBundles,
   moneyRange,
   offerLines,
@@ -85,9 +86,20 @@ function Sum({ on }: { readonly on: OnPlan }) {
   );
 }
 
+function Done({ lines }: { readonly lines: readonly PlanLine[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <Band heading={t("plan.done")}>
+      {lines.map((line) => (
+        <Row key={line.id} line={line} />
+      ))}
+    </Band>
+  );
+}
+
 function ByUrgency({ on }: { readonly on: OnPlan }) {
   const jobs = on.due;
-  const { lit, shade } = plannedList(on.telling, jobs, on.plan, on.currency);
+  const { lit, shade, done } = plannedList(on.telling, jobs, on.plan, on.currency, doneJobs(on.input));
   const reach = reachOf(on.plan, on.input.budget, on.currency);
   const [first, ...rest] = lit;
   const why = first && jobView(on.telling, on.tree, jobs, first, on.desk.above)?.why[0];
@@ -107,6 +119,7 @@ function ByUrgency({ on }: { readonly on: OnPlan }) {
           ))}
         </Band>
       )}
+      <Done lines={done} />
     </>
   );
 }
@@ -137,7 +150,7 @@ function Parts({ parts, reasons, level }: PartsProps) {
 }
 
 function AsItIsDone({ on }: { readonly on: OnPlan }) {
-  const { lit, shade } = plannedList(on.telling, on.due, on.plan, on.currency);
+  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, on.currency, doneJobs(on.input));
   const lines = new Map(lit.map((line) => [line.id, line]));
   const aside = lit.filter(({ id }) => on.plan?.setAside.includes(id));
   return (
@@ -154,6 +167,7 @@ function AsItIsDone({ on }: { readonly on: OnPlan }) {
           ))}
         </Band>
       )}
+      <Done lines={done} />
     </>
   );
 }
@@ -220,7 +234,7 @@ function List({ on, order }: { readonly on: OnPlan; readonly order: Signal<Order
           {t("plan.planning")}
         </p>
       )}
-      <p class="remark small">{t("work.own")}</p>
+      <p class="remark small">{t("plan.own")}</p>
       <Offers on={on} />
       <Problems on={on} />
       <PlanUseBand on={on} />

@@ -42,6 +42,7 @@ export function choiceTold(
       ? [step?.proven === false ? t("budget.next.not-proven") : t("budget.next.none")]
       : [
           t("budget.next.costs", { more: moneyText(step.more, currency) }),
+          ...(choice.overBy === undefined ? [] : [t("budget.next.over", { over: moneyText(choice.overBy, currency) })]),
           ...(step.added.length > 0 ? [t("budget.next.adds", { jobs: names(step.added) })] : []),
           ...(step.leftOut.length > 0 ? [t("budget.next.gives-way", { jobs: names(step.leftOut) })] : []),
           ...(step.proven ? [] : [t("budget.next.not-proven")]),

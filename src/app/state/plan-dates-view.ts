@@ -37,15 +37,21 @@ export interface FinishTold {
 }
 
 /** When the car is ready; undefined where there is no date. */
-export function finishTold(schedule: Schedule | undefined): FinishTold | undefined {
+export function finishTold(schedule: Schedule | undefined, assumed = 0): FinishTold | undefined {
   if (!schedule?.finish) return undefined;
-  const { finish, proven, bound } = schedule;
+  const { finish, proven, bound, leftOut } = schedule;
+  const taken = assumed > 0 ? ` ${t("dates.ready.assumed", { n: assumed })}` : "";
+  if (leftOut.length > 0)
+    return {
+      title: t("dates.ready.partly", { n: leftOut.length, date: dayWords(finish.date) }),
+      says: `${t("dates.ready.partly.says")}${taken}`,
+    };
   const says = proven
     ? t("dates.ready.proven")
     : bound
       ? t("dates.ready.bound", { date: dayWords(bound.date) })
       : t("dates.ready.unproven");
-  return { title: t("dates.ready", { date: dayWords(finish.date) }), says };
+  return { title: t("dates.ready", { date: dayWords(finish.date) }), says: `${says}${taken}` };
 }
 
 export interface HoldTold {
@@ -240,6 +246,10 @@ function liftWords({ by, from, to, idle, gate }: LiftUse, schedule: Schedule | u
 const ASSUMED = "plan.parts-assumed";
 /** More names than this nobody reads: the list of parts has them all. */
 const NAMED = 5;
+
+/** How many parts the dates take to be here because nobody has said anything of them. */
+export const assumedIn = (plan: WorkPlan | undefined): number =>
+  (plan?.remarks ?? []).reduce((sum, { code, params }) => sum + (code === ASSUMED ? Number(params["n"]) : 0), 0);
 
 /** Jobs without a date and why, calendars and suppliers that don't read, parts the dates take to be here. */
 export function undatedTold(known: PartsKnown, plan: WorkPlan | undefined): readonly string[] {

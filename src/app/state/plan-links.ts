@@ -51,11 +51,13 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
     page(
       "dates",
       t("plan.to.dates"),
-      finish
-        ? t("plan.to.dates.ready", { date: dayWords(finish.date) })
-        : input.calendar
-          ? undefined
-          : t("plan.to.dates.none"),
+      finish && (plan?.schedule?.leftOut.length ?? 0) > 0
+        ? t("plan.to.dates.partly", { n: plan?.schedule?.leftOut.length ?? 0 })
+        : finish
+          ? t("plan.to.dates.ready", { date: dayWords(finish.date) })
+          : input.calendar
+            ? undefined
+            : t("plan.to.dates.none"),
     ),
     ...(who === "buyer"
       ? []

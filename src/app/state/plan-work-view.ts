@@ -3,7 +3,7 @@
  * opened together, what would pay while it is apart. Pure; every sum comes from core/plan.
  */
 import type { JobDue } from "../../core/assess/contract.js";
-import type { Bundle, BundleJob, Estimate, JobInPlan, Why, WorkPlan } from "../../core/plan/index.js";
+import type { Bundle, BundleJob, Estimate, JobInPlan, Why, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { PlanState } from "../../core/record/index.js";
 import type { RangeInput } from "../../core/report/index.js";
 import { t } from "../texts/plan-work.js";
@@ -24,6 +24,7 @@ export interface PlannedList {
   /** What the money reaches, or everything there is no budget for. */
   readonly lit: readonly PlanLine[];
   readonly shade: readonly PlanLine[];
+  readonly done: readonly PlanLine[];
 }
 
 /** The list in urgency order, parted where the plan leaves jobs for later. */
@@ -32,11 +33,14 @@ export function plannedList(
   jobs: readonly JobDue[],
   plan: WorkPlan | undefined,
   currency: Currency | undefined,
+  doneIds: ReadonlySet<string> = new Set(),
 ): PlannedList {
   const lines = workLines(telling, jobs).map((line) => planLine(line, plan, currency));
   const chosen = plan && new Set(plan.chosen);
+  const isDone = ({ id }: JobLine): boolean => doneIds.has(id);
   const isLeft = ({ id }: JobLine): boolean => chosen !== undefined && !chosen.has(id) && !plan?.setAside.includes(id);
-  return { lit: lines.filter((line) => !isLeft(line)), shade: lines.filter(isLeft) };
+  const toDo = lines.filter((line) => !isDone(line));
+  return { lit: toDo.filter((line) => !isLeft(line)), shade: toDo.filter(isLeft), done: lines.filter(isDone) };
 }
 
 function planLine(line: JobLine, plan: WorkPlan | undefined, currency: Currency | undefined): PlanLine {
@@ -188,11 +192,15 @@ export function reachOf(
       over: true,
       says: t("plan.reach.over.says"),
     };
-  const left = budget - (plan.estimate?.gross.likely ?? choice.cost);
+  const left = budget - plan.spent - (plan.estimate?.gross.likely ?? choice.cost);
   return left >= 0 && missingIn(plan) === 0
     ? { words, aside: t("plan.reach.left", { left: moneyText(left, currency) }), ...says }
     : { words, ...says };
 }
+
+/** Jobs that are done, by their ids. */
+export const doneJobs = ({ jobs }: Pick<WorkInput, "jobs">): ReadonlySet<string> =>
+  new Set(jobs.flatMap(({ id, isDone }) => (isDone ? [id] : [])));
 
 /** A job left for later that would pay while it is apart. */
 export interface OfferLine {

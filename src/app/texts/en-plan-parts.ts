@@ -68,7 +68,7 @@ export const enPlanParts = {
   "part-way.fitted": "fitted",
   "part-way.sent-back": "sent back",
   "part-way.done": "done",
-  "part-way.now": "here now",
+  "part-way.now": "so far as this",
   "part-way.untold": "nobody said",
   "part-way.open": "still to come",
   "part-way.history": "What happened so far",

@@ -79,10 +79,16 @@ export function orderOf({ need, lead }: Coming, neededOn: DayNumber, today: DayN
     part: need.id,
     neededOn: dateOf(neededOn),
     orderBy: dateOf(last),
-    late: last < today,
+    // Ordered today it may still come in time: a supplier shut today counts from its next open day all the same.
+    late: last < today && !isInTime(lead, today, neededOn),
     ...(beats === undefined || next === undefined ? {} : { beats: { closed: shutDays(next), orderBy: dateOf(beats) } }),
   };
 }
+
+const isInTime = (lead: Lead, ordered: DayNumber, neededOn: DayNumber): boolean => {
+  const arrival = arrivalOf(lead, ordered);
+  return arrival.ok && arrival.value.arrives <= neededOn;
+};
 
 const lastBefore = (lead: Lead, { from }: Closure): DayNumber | undefined =>
   lastOrder({ ...lead, carriageDays: 0 }, from - 1);

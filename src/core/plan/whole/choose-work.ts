@@ -16,6 +16,8 @@ import { isMandatory } from "./mandatory.js";
 export interface Chosen {
   readonly result?: ChoiceResult;
   readonly next?: NextStep;
+  /** What the jobs that are done took of the budget. */
+  readonly spent: number;
   readonly problems: readonly Problem[];
 }
 
@@ -27,13 +29,14 @@ export function chosenWithin(
   goOn?: () => boolean,
 ): Chosen {
   const { budget, terms } = input;
-  if (budget === undefined || terms === undefined) return { problems: [] };
+  if (budget === undefined || terms === undefined) return { spent: 0, problems: [] };
   const costs = costsBy(terms);
   const values = tieredValues(
     jobs.map(({ id }) => ({ id, rank: given.get(id)?.key.rank ?? LEAST_RANK, after: "gone" })),
   );
+  const spent = input.jobs.filter(({ isDone }) => isDone).reduce((sum, job) => sum + costs.done(job), 0);
   const asked: ChoiceProblem = {
-    budget,
+    budget: Math.max(0, budget - spent),
     states: opened(jobs).map((state) => ({
       id: state.id,
       cost: costs.opening(state),
@@ -51,9 +54,9 @@ export function chosenWithin(
     }),
   };
   const result = choose(asked, goOn);
-  if (!result.ok) return { problems: result.problems };
+  if (!result.ok) return { spent, problems: result.problems };
   const next = nextStep(asked, result.value, goOn);
-  return { result: result.value, ...(next.ok ? { next: next.value } : {}), problems: [] };
+  return { result: result.value, spent, ...(next.ok ? { next: next.value } : {}), problems: [] };
 }
 
 /** The mildest cell of the matrix. */

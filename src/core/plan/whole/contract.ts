@@ -125,6 +125,8 @@ export interface WorkPlan {
   /** Jobs left out that pay while it is apart, those worth it first. */
   readonly offers: readonly Opportunity[];
   readonly alone: readonly Alone[];
+  /** What the jobs that are done took of the budget, likely, with tax: it is not there for the rest. */
+  readonly spent: number;
   /** Parts of chosen jobs (`job@place/part`) whose price nobody has said: no sum of money holds them. */
   readonly unpriced: readonly string[];
   /** Jobs no sum holds: their minutes or what they need open is not known. */

@@ -12,6 +12,8 @@ const BASIS_POINTS = 10_000;
 
 export interface Costs {
   readonly job: (reached: ReachedJob, given: WorkJob | undefined) => number;
+  /** A job that is done: its own minutes and parts; what was opened for it, the rest may still use. */
+  readonly done: (given: WorkJob) => number;
   readonly opening: (state: OpenState) => number;
 }
 
@@ -30,6 +32,7 @@ export function costsBy({ labourRates, tax: profile }: HouseTerms): Costs {
     );
   return {
     job: (reached, given) => labour(reached.own[1], given?.rate) + partsOf(given),
+    done: (given) => labour(given.minutes?.[1] ?? 0, given.rate) + partsOf(given),
     opening: ({ minutes }) => labour(minutes[1], undefined),
   };
 }

@@ -123,6 +123,14 @@ test("a job nobody has given hours is named and set aside, the rest is planned",
   expect([plan.chosen, plan.setAside, plan.problems.length]).toEqual([["clutch"], ["rearSeal"], 1]);
 });
 
+test("what is done has spent its part of the budget: the rest is chosen with what is left", () => {
+  const done = { ...CLUTCH, isDone: true };
+  // 60 min at 90.00/h with 20 % are 108.00
+  const plan = planWork(input({ jobs: [done, SEAL, DISC], terms: TERMS, budget: 10_800 + 20_000 }));
+  expect([plan.spent, plan.chosen]).toEqual([10_800, ["discFL"]]);
+  expect(planWork(input({ jobs: [SEAL, DISC], terms: TERMS, budget: 30_800 })).spent).toBe(0);
+});
+
 test("a part whose price nobody has said is named: the money does not hold it", () => {
   const parts = [
     { id: "plate", count: 1, price: [9000, 9500, 12_000] as const },

@@ -63,6 +63,7 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
     ...(dates.schedule === undefined ? {} : { schedule: dates.schedule }),
     offers: offersBeside(input, settled.jobs, chosen),
     alone: sets.alone,
+    spent: choice.spent,
     unpriced: unpricedOf(chosen, given),
     setAside: access.setAside,
     problems: [

@@ -11,7 +11,7 @@ import { type AdditionForm, type AdditionStep, additionForm, additionSaid, openS
 import { useApp } from "../state/app.js";
 import type { Currency } from "../state/money-words.js";
 import { addition } from "../state/plan-acts.js";
-import type { SaidAddition } from "../state/plan-forecast-view.js";
+import { grossOf, type SaidAddition } from "../state/plan-forecast-view.js";
 import { clockText, figureText } from "../state/three-texts.js";
 import { dayOf } from "../state/today.js";
 import { decimalComma } from "../texts/index.js";
@@ -133,7 +133,9 @@ export function AdditionSheet({ on, currency, mend, onClose }: AdditionSheetProp
   const keep = (): void => {
     const said = additionSaid(form, mend?.addition ?? "");
     if (!said) return;
-    void addition(journal, on.stream, (random) => (mend ? said : { ...said, addition: random }));
+    const gross = said.agreed === null ? undefined : grossOf(on.input, said);
+    const told = gross === undefined ? said : { ...said, gross };
+    void addition(journal, on.stream, (random) => (mend ? told : { ...told, addition: random }));
     onClose();
   };
   const money = { of: "money", digits: currency.minorDigits, decimal: decimalComma.value ? "," : "." } as const;

@@ -85,6 +85,14 @@ test("an agreed addition raises what is agreed and what it comes to alike", asyn
   expect(line?.lines.at(-1)).toBe("The owner, by telephone, 27 Nov 2026");
 });
 
+test("what somebody agreed to stays what it came to then, whatever the rates are now", async () => {
+  const of = await given();
+  await of.give();
+  await of.add({ ...ADDED, minutes: [30, 30, 30], price: [0, 0, 0], gross: 3000, agreed: AGREED });
+  expect(additionLines(await of.now(), EUROS)[0]?.figure).toBe("€30.00");
+  expect((await told(of)).rows.find(({ id }) => id === "added")?.figure).toBe("€30.00");
+});
+
 test("a tenth over and a fifth over what is agreed are told as what to do", async () => {
   const of = await given();
   await of.give();

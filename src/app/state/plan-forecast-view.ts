@@ -13,6 +13,7 @@ import {
   type Forecast,
   forecast,
   type Three,
+  type WorkInput,
 } from "../../core/plan/index.js";
 import type { Bodies, PlanState } from "../../core/record/index.js";
 import { day, rounded } from "../texts/index.js";
@@ -73,14 +74,21 @@ export interface AdditionLine {
   readonly isAgreed: boolean;
 }
 
-/** What came on top, priced by its own hours and price. */
+/** What an addition comes to today with tax, by its own hours and price; undefined while the house has no terms. */
+export const grossOf = (
+  { terms, today }: Pick<WorkInput, "terms" | "today">,
+  { addition, minutes, price }: Pick<SaidAddition, "addition" | "minutes" | "price">,
+  told: Column = TOLD,
+): number | undefined => terms && addedWork(terms, today, { id: addition, minutes, price })?.gross[told];
+
+/** What came on top, priced by its own hours and price; what somebody agreed to stays what it was then. */
 export function additionLines({ said, input }: Estimating, currency: Currency | undefined): readonly AdditionLine[] {
   const told = readFirst(said.estimates[0]?.value.estimate)?.told ?? TOLD;
   return [...said.additions.values()].flatMap((standing) => {
     const one = last(standing);
     if (!one) return [];
-    const { addition, words, reason, minutes, price, agreed } = one;
-    const gross = input.terms && addedWork(input.terms, input.today, { id: addition, minutes, price })?.gross[told];
+    const { words, reason, minutes, price, agreed } = one;
+    const gross = agreed && one.gross !== undefined ? one.gross : grossOf(input, one, told);
     const spans = [spanText(minutes), ...(currency ? [priceText(price, currency)] : [])].join(", ");
     const by = agreed
       ? agreed.how.trim() === ""

@@ -125,6 +125,8 @@ export interface PlanBodies {
     readonly minutes: Three;
     readonly price: Three;
     readonly reason: string;
+    /** What it came to with tax when somebody agreed: rates that change later do not change that. */
+    readonly gross?: number;
     /** Null: asked, and agreed to by nobody yet. */
     readonly agreed: Agreed | null;
   };

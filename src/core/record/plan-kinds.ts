@@ -128,15 +128,10 @@ const ROWS: Rows = {
   "estimate.addition": {
     v: 1,
     streams: PLAN,
-    check: fields({
-      addition: own,
-      words: text,
-      minutes: three,
-      price: three,
-      reason: text,
-      agreed: orNull(agreed),
-      replaces,
-    }),
+    check: fields(
+      { addition: own, words: text, minutes: three, price: three, reason: text, agreed: orNull(agreed), replaces },
+      { gross: count },
+    ),
     slots: (b) => [`addition|${b.addition}`],
   },
   "plan.scope": { v: 1, streams: PLAN, check: fields({ scope: orNull(scope), replaces }), slots: () => ["scope|"] },

@@ -41,7 +41,7 @@ const APART = {
   "plan-given": "43 kB",
   "plan-additions": "43 kB",
   "write-plan": "24 kB",
-  "plan-addition": "43 kB",
+  "plan-addition": "47 kB",
   plan: "34 kB",
   "trade-work": "24 kB",
   reckoner: "28 kB",

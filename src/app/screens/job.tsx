@@ -12,38 +12,29 @@ import { Covered } from "./covered.js";
 import { MissingScreen, SpokenTitle, Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+import { Sentences } from "./sentences.js";
 
 const JobPlan = lazy(() => import("./job-plan.js").then((file) => file.JobPlan), Nothing);
-
-function Lines({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
-  if (lines.length === 0) return null;
-  return (
-    <Band heading={heading}>
-      {lines.map((line) => (
-        <p key={line} class="remark">
-          {line}
-        </p>
-      ))}
-    </Band>
-  );
-}
 
 function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) {
   return (
     <>
-      <Lines heading={t("work.does")} lines={[view.does].filter((text) => text !== "")} />
-      <Lines heading={t("work.why")} lines={[...view.why, ...(view.whyAbove === undefined ? [] : [view.whyAbove])]} />
+      <Sentences heading={t("work.does")} lines={[view.does].filter((text) => text !== "")} />
+      <Sentences
+        heading={t("work.why")}
+        lines={[...view.why, ...(view.whyAbove === undefined ? [] : [view.whyAbove])]}
+      />
       <Band heading={t("work.faults")}>
         {view.faults.map((fault) => (
           <ListRow key={fault.id} title={fault.title} second={fault.second} href={fault.href} />
         ))}
       </Band>
-      <Lines heading={t("work.access")} lines={view.access} />
+      <Sentences heading={t("work.access")} lines={view.access} />
       <JobPlan on={on} job={view.job} place={view.place} sheetParts={view.parts} />
-      <Lines heading={t("work.consumables")} lines={view.consumables} />
-      <Lines heading={t("work.includes")} lines={view.includes} />
-      <Lines heading={t("work.follows")} lines={view.follows} />
-      <Lines
+      <Sentences heading={t("work.consumables")} lines={view.consumables} />
+      <Sentences heading={t("work.includes")} lines={view.includes} />
+      <Sentences heading={t("work.follows")} lines={view.follows} />
+      <Sentences
         heading={t("work.after")}
         lines={[
           ...view.after,

@@ -27,6 +27,7 @@ import { t } from "../texts/plan-dates.js";
 import { t as planning } from "../texts/plan-work.js";
 import { Plain } from "./frame.js";
 import { type OnPlan, OnPlan as Waiting } from "./on-plan.js";
+import { Sentences } from "./sentences.js";
 import { UndoRow } from "./undo.js";
 
 function CarThere({ on }: { readonly on: OnPlan }) {
@@ -85,19 +86,6 @@ function Lines({ heading, lines }: { readonly heading: string; readonly lines: r
     <Band heading={heading}>
       {lines.map(({ id, title, says, aside, href }) => (
         <ListRow key={id} title={title} second={says} href={href} {...(aside === undefined ? {} : { aside })} />
-      ))}
-    </Band>
-  );
-}
-
-function Sentences({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
-  if (lines.length === 0) return null;
-  return (
-    <Band heading={heading}>
-      {lines.map((line) => (
-        <p key={line} class="remark">
-          {line}
-        </p>
       ))}
     </Band>
   );

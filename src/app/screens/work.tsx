@@ -35,6 +35,7 @@ import { lazy, Nothing } from "./lazy.js";
 import { type OnPlan, WithPlan } from "./on-plan.js";
 import { OnVisit } from "./on-visit.js";
 import { Sections } from "./sections.js";
+import { Sentences } from "./sentences.js";
 import { WorstCaution } from "./worst-caution.js";
 
 const PlanUseBand = lazy(() => import("./plan-use.js").then((file) => file.PlanUseBand), Nothing);
@@ -200,16 +201,7 @@ function Links({ on }: { readonly on: OnPlan }) {
 function Problems({ on }: { readonly on: OnPlan }) {
   const { plan, telling, said } = on;
   const lines = [...new Set((plan?.problems ?? []).map((one) => planProblem(telling, said, one)))];
-  if (lines.length === 0) return null;
-  return (
-    <Band heading={t("plan.problems")}>
-      {lines.map((line) => (
-        <p key={line} class="remark">
-          {line}
-        </p>
-      ))}
-    </Band>
-  );
+  return <Sentences heading={t("plan.problems")} lines={lines} />;
 }
 
 function List({ on, order }: { readonly on: OnPlan; readonly order: Signal<Order> }) {

@@ -11,7 +11,7 @@ import { useApp } from "../state/app.js";
 import { type Currency, moneyText, typedMoney } from "../state/money-words.js";
 import { planBudget } from "../state/plan-acts.js";
 import { budgetSteps, choiceTold, stepped } from "../state/plan-budget-view.js";
-import { doneJobs, moneyRange, type PlanLine, plannedList, reachOf } from "../state/plan-work-view.js";
+import { moneyRange, type PlanLine, plannedList, reachOf } from "../state/plan-work-view.js";
 import { to } from "../state/routes.js";
 import { decimalComma } from "../texts/index.js";
 import { t } from "../texts/plan-work.js";
@@ -119,7 +119,7 @@ function Body({ on }: { readonly on: OnPlan }) {
     );
   const money = moneyRange(on.plan, on.input.budget, currency);
   const reach = reachOf(on.plan, on.input.budget, currency);
-  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, currency, doneJobs(on.input));
+  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, currency, on.input);
   return (
     <>
       <Chooser on={on} currency={currency} />

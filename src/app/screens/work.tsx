@@ -1,6 +1,6 @@
 /**
- * The work list: what it comes to, the jobs as far as the money reaches, by urgency or as they are done, what would pay
- * while it is apart, what holds the car up, and the way to the pages of the plan.
+ * The work list: what it comes to, the way to the pages of the plan, the jobs as far as the money reaches, by urgency
+ * or as they are done, and what would pay while it is apart.
  */
 import { type Signal, useSignal } from "@preact/signals";
 import { Fold } from "../parts/fold.js";
@@ -18,7 +18,6 @@ import { planProblem, spanText } from "../state/plan-words.js";
 import {
   type DrawnPart,
   doingReasons,
-  doneJobs,
   drawnBundles,
   moneyRange,
   offerLines,
@@ -100,7 +99,7 @@ function Done({ lines }: { readonly lines: readonly PlanLine[] }) {
 
 function ByUrgency({ on }: { readonly on: OnPlan }) {
   const jobs = on.due;
-  const { lit, shade, done } = plannedList(on.telling, jobs, on.plan, on.currency, doneJobs(on.input));
+  const { lit, shade, done } = plannedList(on.telling, jobs, on.plan, on.currency, on.input);
   const reach = reachOf(on.plan, on.input.budget, on.currency);
   const [first, ...rest] = lit;
   const why = first && jobView(on.telling, on.tree, jobs, first, on.desk.above)?.why[0];
@@ -151,7 +150,7 @@ function Parts({ parts, reasons, level }: PartsProps) {
 }
 
 function AsItIsDone({ on }: { readonly on: OnPlan }) {
-  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, on.currency, doneJobs(on.input));
+  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, on.currency, on.input);
   const lines = new Map(lit.map((line) => [line.id, line]));
   const aside = lit.filter(({ id }) => on.plan?.setAside.includes(id));
   return (

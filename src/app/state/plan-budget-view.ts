@@ -4,6 +4,7 @@ import { t } from "../texts/plan-work.js";
 import type { Telling } from "./because.js";
 import { type Currency, moneyText } from "./money-words.js";
 import { jobTitle } from "./plan-words.js";
+import { overBudget } from "./plan-work-view.js";
 
 /** The small step is about a twentieth of the whole, the large one five of them: 100 and 500 at 2000. */
 const STEPS_IN_ALL = 20;
@@ -35,14 +36,17 @@ export function choiceTold(
 ): ChoiceTold | undefined {
   const choice = plan?.choice;
   if (!choice || budget === undefined) return undefined;
+  const over = overBudget(plan, budget);
+  // What is spent beyond the budget is wanted before anything better is.
+  const beyond = Math.max(0, plan.spent - budget);
   const names = (ids: readonly string[]): string => ids.map((id) => jobTitle(telling, id)).join("; ");
   const step = plan?.nextStep;
   const lines =
     step?.more === undefined
       ? [step?.proven === false ? t("budget.next.not-proven") : t("budget.next.none")]
       : [
-          t("budget.next.costs", { more: moneyText(step.more, currency) }),
-          ...(choice.overBy === undefined ? [] : [t("budget.next.over", { over: moneyText(choice.overBy, currency) })]),
+          t("budget.next.costs", { more: moneyText(step.more + beyond, currency) }),
+          ...(over > 0 ? [t("budget.next.over", { over: moneyText(over, currency) })] : []),
           ...(step.added.length > 0 ? [t("budget.next.adds", { jobs: names(step.added) })] : []),
           ...(step.leftOut.length > 0 ? [t("budget.next.gives-way", { jobs: names(step.leftOut) })] : []),
           ...(step.proven ? [] : [t("budget.next.not-proven")]),
@@ -52,7 +56,7 @@ export function choiceTold(
     next: {
       title: t("budget.next"),
       lines,
-      ...(step?.more === undefined ? {} : { budget: budget + step.more }),
+      ...(step?.more === undefined ? {} : { budget: budget + step.more + beyond }),
     },
   };
 }

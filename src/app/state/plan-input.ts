@@ -1,6 +1,6 @@
 /**
  * From a judged visit, what was said of its plan, and the house's terms to what planning takes. Where people differ
- * what was said last counts, and is told to differ where it is shown. Knows no screen; plans nothing.
+ * what was said last counts. Knows no screen; plans nothing.
  */
 import type { JobDue, JobOrder } from "../../core/assess/contract.js";
 import {
@@ -28,7 +28,7 @@ import {
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Knowledge } from "./knowledge.js";
 
-/** Openings in which the car stands on its wheels or can be put back on them at once are none of these. */
+/** Row of the access tree that puts the car on the lift. */
 const LIFT = "lift";
 const MINUTES_AN_HOUR = 60;
 
@@ -85,7 +85,8 @@ function jobOf(work: SheetWork, ownJobs: Knowledge["ownJobs"], plan: PlanState, 
   const at = jobKey({ job, place });
   const minutes = last(plan.minutes.get(at))?.minutes ?? work.minutes ?? typedHours(ownJobs?.get(job)?.hours);
   const wanted = last(plan.wanted.get(at))?.wanted;
-  const isDone = plan.jobSteps.get(at)?.some(({ value }) => value.step === "done");
+  // Begun again, it is work again; measuring it again changes nothing.
+  const isDone = plan.jobSteps.get(at)?.findLast(({ value }) => value.step !== "measured-again")?.value.step === "done";
   return {
     id: work.id,
     key,

@@ -4,6 +4,7 @@ import type { PlanState } from "../../core/record/index.js";
 import type { Audience } from "../../core/terms/index.js";
 import { dayWords } from "../texts/days.js";
 import { t } from "../texts/plan-work.js";
+import { looseCount } from "./loose-view.js";
 import { type Currency, moneyText, roundMoneyText } from "./money-words.js";
 import { to } from "./routes.js";
 
@@ -34,7 +35,7 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
   const gross = plan?.estimate?.gross;
   const finish = plan?.schedule?.finish;
   const parts = input.jobs.filter(({ isDone }) => !isDone).flatMap((job) => job.parts.filter(({ inHand }) => !inHand));
-  const loose = [...said.loose.keys()].filter((name) => !said.cleared.has(name)).length;
+  const loose = looseCount(said);
   return [
     page(
       "budget",

@@ -59,11 +59,11 @@ const INPUT: WorkInput = {
 const within = (budget: number) => planWork({ ...INPUT, budget });
 
 test("what the budget does not reach stands in shade; without a budget nothing does", () => {
-  const parted = plannedList(TELLING, DUE, within(15_000), EURO);
+  const parted = plannedList(TELLING, DUE, within(15_000), EURO, INPUT);
   expect([parted.lit, parted.shade].map((lines) => lines.map(({ job }) => job))).toEqual([["must", "cheap"], ["dear"]]);
   expect(parted.lit[0]).toMatchObject({ cost: "€60", apart: "with what is open anyway 1.0 h, alone 1.5 h" });
-  expect(plannedList(TELLING, DUE, planWork(INPUT), EURO).shade).toEqual([]);
-  expect(plannedList(TELLING, DUE, undefined, undefined).lit).toHaveLength(3);
+  expect(plannedList(TELLING, DUE, planWork(INPUT), EURO, INPUT).shade).toEqual([]);
+  expect(plannedList(TELLING, DUE, undefined, undefined, INPUT).lit).toHaveLength(3);
 });
 
 test("where the light ends: what is left, or by how much what can't wait is over; nothing is left while a job has no hours", () => {
@@ -78,6 +78,20 @@ test("where the light ends: what is left, or by how much what can't wait is over
   expect(reachOf(planWork(INPUT), undefined, EURO)).toBeUndefined();
 });
 
+test("what is spent beyond the budget is told, also where nothing more must be done", () => {
+  const jobs = [{ ...job("must", 60, 2), isDone: true }, job("cheap", 30, 3)];
+  const plan = planWork({ ...INPUT, jobs, budget: 5000 });
+  expect(reachOf(plan, 5000, EURO)).toMatchObject({ over: true, aside: "over by €10.00" });
+  // 10.00 beyond the budget, and 60.00 for the small job with its opening
+  expect(choiceTold(TELLING, plan, 5000, EURO)?.next.budget).toBe(12_000);
+  expect(plannedList(TELLING, DUE, plan, EURO, { jobs }).done.map((line) => line.job)).toEqual(["must"]);
+});
+
+test("hours said by hand stand over the sheet's", () => {
+  const jobs = [{ ...job("must", 60, 2), minutes: [90, 120, 300] as const }];
+  expect(plannedList(TELLING, DUE, undefined, undefined, { jobs }).lit[0]?.hours).toBe("1.5–5.0 h");
+});
+
 test("the ruler of money says what it holds, and that it is too low while something is in no sum", () => {
   const range = moneyRange(within(15_000), 15_000, EURO);
   expect(range?.range.likely).toEqual({ at: 120, text: "€120" });
@@ -90,7 +104,7 @@ test("the ruler of money says what it holds, and that it is too low while someth
 
 test("what is opened together stands in one bracket with its own minutes", () => {
   const plan = within(15_000);
-  const lines = new Map(plannedList(TELLING, DUE, plan, EURO).lit.map((line) => [line.id, line]));
+  const lines = new Map(plannedList(TELLING, DUE, plan, EURO, INPUT).lit.map((line) => [line.id, line]));
   expect(drawnBundles(TELLING, plan.bundles, lines)).toMatchObject([
     { kind: "bundle", shared: "opened and put back once, 30 min", parts: [{ kind: "job" }, { kind: "job" }] },
   ]);

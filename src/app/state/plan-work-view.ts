@@ -3,7 +3,7 @@
  * opened together, what would pay while it is apart. Pure; every sum comes from core/plan.
  */
 import type { JobDue } from "../../core/assess/contract.js";
-import type { Bundle, BundleJob, Estimate, JobInPlan, Why, WorkInput, WorkPlan } from "../../core/plan/index.js";
+import type { Bundle, BundleJob, Estimate, JobInPlan, Three, Why, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { PlanState } from "../../core/record/index.js";
 import type { RangeInput } from "../../core/report/index.js";
 import { t } from "../texts/plan-work.js";
@@ -33,21 +33,29 @@ export function plannedList(
   jobs: readonly JobDue[],
   plan: WorkPlan | undefined,
   currency: Currency | undefined,
-  doneIds: ReadonlySet<string> = new Set(),
+  input: Pick<WorkInput, "jobs">,
 ): PlannedList {
-  const lines = workLines(telling, jobs).map((line) => planLine(line, plan, currency));
+  const given = new Map(input.jobs.map((job) => [job.id, job]));
+  const lines = workLines(telling, jobs).map((line) => planLine(line, plan, currency, given.get(line.id)?.minutes));
   const chosen = plan && new Set(plan.chosen);
-  const isDone = ({ id }: JobLine): boolean => doneIds.has(id);
+  const isDone = ({ id }: JobLine): boolean => given.get(id)?.isDone === true;
   const isLeft = ({ id }: JobLine): boolean => chosen !== undefined && !chosen.has(id) && !plan?.setAside.includes(id);
   const toDo = lines.filter((line) => !isDone(line));
   return { lit: toDo.filter((line) => !isLeft(line)), shade: toDo.filter(isLeft), done: lines.filter(isDone) };
 }
 
-function planLine(line: JobLine, plan: WorkPlan | undefined, currency: Currency | undefined): PlanLine {
+/** Minutes said by hand stand over the sheet's. */
+function planLine(
+  line: JobLine,
+  plan: WorkPlan | undefined,
+  currency: Currency | undefined,
+  minutes: Three | undefined,
+): PlanLine {
   const cost = plan?.estimate && currency ? costOf(plan.estimate, line.id) : undefined;
   const apart = apartOf(plan?.jobs.find(({ id }) => id === line.id));
   return {
     ...line,
+    ...(minutes === undefined ? {} : { hours: spanText(minutes) }),
     ...(cost === undefined || !currency ? {} : { cost: roundMoneyText(cost, currency) }),
     ...(apart === undefined ? {} : { apart }),
   };
@@ -175,6 +183,10 @@ export interface Reach {
   readonly says?: string;
 }
 
+/** By how much what is done and what can't wait exceed the budget together; 0 where they don't. */
+export const overBudget = ({ choice, spent }: WorkPlan, budget: number): number =>
+  (choice?.overBy ?? 0) + Math.max(0, spent - budget);
+
 /** How far the budget reaches; undefined without one. Nothing is called left over while something is in no sum. */
 export function reachOf(
   plan: WorkPlan | undefined,
@@ -185,10 +197,11 @@ export function reachOf(
   if (!choice || budget === undefined || !currency) return undefined;
   const words = t("plan.reach", { budget: moneyText(budget, currency) });
   const says = choice.proven ? {} : { says: t("plan.reach.best") };
-  if (choice.overBy !== undefined)
+  const over = overBudget(plan, budget);
+  if (over > 0)
     return {
       words,
-      aside: t("plan.reach.over", { over: moneyText(choice.overBy, currency) }),
+      aside: t("plan.reach.over", { over: moneyText(over, currency) }),
       over: true,
       says: t("plan.reach.over.says"),
     };
@@ -197,10 +210,6 @@ export function reachOf(
     ? { words, aside: t("plan.reach.left", { left: moneyText(left, currency) }), ...says }
     : { words, ...says };
 }
-
-/** Jobs that are done, by their ids. */
-export const doneJobs = ({ jobs }: Pick<WorkInput, "jobs">): ReadonlySet<string> =>
-  new Set(jobs.flatMap(({ id, isDone }) => (isDone ? [id] : [])));
 
 /** A job left for later that would pay while it is apart. */
 export interface OfferLine {

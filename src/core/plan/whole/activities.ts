@@ -35,7 +35,9 @@ export function sentAway(jobs: readonly WorkJob[], suppliers: readonly WorkSuppl
   const out = new Map(suppliers.filter(({ outwork }) => outwork === true).map((one) => [one.id, one]));
   return jobs.flatMap(({ id: job, parts }) =>
     parts.flatMap((part) => {
-      const supplier = part.supplier === undefined || part.inHand ? undefined : out.get(part.supplier);
+      // What has left already is waited for like any other part.
+      const hasLeft = part.inHand || part.orderedOn !== undefined || part.promised !== undefined;
+      const supplier = part.supplier === undefined || hasLeft ? undefined : out.get(part.supplier);
       return supplier ? [{ id: awayOf(job, part.id), job, part, supplier }] : [];
     }),
   );

@@ -171,3 +171,21 @@ test("what is sent out is away for the days of whoever takes it in, and the car 
   // leaves on Monday 28 July, back on Monday 4 August
   expect(plan.schedule?.activities.find(({ id }) => id === "discFL")?.start.date).toBe("2025-08-04");
 });
+
+test("where nobody knows how long what is sent out is away, its job has no date; no day is made up", () => {
+  const grinder = { id: "grinder", week: [1, 2, 3, 4, 5], closed: [], outwork: true };
+  const disc = job("discFL", 30, [], { parts: [{ id: "disc", count: 1, supplier: "grinder" }] });
+  const plan = planWork(input({ jobs: [disc], calendar: CALENDAR, suppliers: [grinder] }));
+  expect([plan.schedule?.leftOut, plan.problems.map(({ code }) => code)]).toEqual([
+    ["discFL"],
+    expect.arrayContaining(["schedule.no-lead"]),
+  ]);
+});
+
+test("what was sent out and is promised for a day is waited for until that day", () => {
+  const grinder = { id: "grinder", week: [1, 2, 3, 4, 5], closed: [], leadDays: 5, outwork: true };
+  const part = { id: "disc", count: 1, supplier: "grinder", orderedOn: "2025-07-25", promised: "2025-07-30" };
+  const disc = job("discFL", 30, [], { parts: [part] });
+  const plan = planWork(input({ jobs: [disc], calendar: CALENDAR, suppliers: [grinder] }));
+  expect(plan.schedule?.finish?.date).toBe("2025-07-30");
+});

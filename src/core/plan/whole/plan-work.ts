@@ -16,6 +16,7 @@ import {
 } from "../access/index.js";
 import { type Doing, type DoingJob, doingOrder, hadTogether, orderTogether } from "../doing/index.js";
 import { type Estimate, estimate } from "../estimate/index.js";
+import type { Three } from "../terms.js";
 import { chosenWithin } from "./choose-work.js";
 import type { JobInPlan, WorkInput, WorkJob, WorkPlan } from "./contract.js";
 import { isMandatory } from "./mandatory.js";
@@ -49,9 +50,11 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
   const costed = estimateOf(input, chosen, given);
   const doing = doingOrder(chosen.map(({ id, needs }) => ({ id, needs, ...wayOf(given.get(id)) })));
   const dates = datesOf(input, chosen, goOn);
+  const shares = new Map(equalSplit(chosen).map(({ job, minutes }) => [job, minutes]));
+  const untimed = input.jobs.filter(({ isDone, minutes }) => isDone && minutes === undefined).map(({ id }) => id);
   const sets = setsOf(toDo.filter(({ id }) => chosenIds.has(id)));
   return {
-    jobs: settled.jobs.map((reached) => inPlan(reached, chosen, given.get(reached.id))),
+    jobs: settled.jobs.map((reached) => inPlan(reached, chosen, given.get(reached.id), shares)),
     chosen: chosen.map(({ id }) => id),
     ways: settled.chosen,
     bundles: bundlesOf(inDoingOrder(chosen, doing)),
@@ -65,7 +68,7 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
     alone: sets.alone,
     spent: choice.spent,
     unpriced: unpricedOf(chosen, given),
-    setAside: access.setAside,
+    setAside: [...access.setAside, ...untimed],
     problems: [
       ...access.problems,
       ...choice.problems,
@@ -79,11 +82,16 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
 }
 
 /** Each job's share is worked out with all the chosen ones; what it adds, with the others. */
-function inPlan(reached: ReachedJob, chosen: readonly ReachedJob[], given: WorkJob | undefined): JobInPlan {
+function inPlan(
+  reached: ReachedJob,
+  chosen: readonly ReachedJob[],
+  given: WorkJob | undefined,
+  shares: ReadonlyMap<string, Three>,
+): JobInPlan {
   const others = chosen.filter(({ id }) => id !== reached.id);
   const { added, standAlone } = marginal(reached, others);
   const isChosen = others.length < chosen.length;
-  const share = isChosen ? equalSplit(chosen).find(({ job }) => job === reached.id)?.minutes : undefined;
+  const share = shares.get(reached.id);
   return {
     id: reached.id,
     isMandatory: given !== undefined && isMandatory(given),

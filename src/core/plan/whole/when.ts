@@ -8,7 +8,6 @@ import { arrivesOn, type Schedule, schedule } from "../schedule/door.js";
 import { ANY_SUPPLIER, type Away, piecesOf, sentAway } from "./activities.js";
 import type { WorkInput } from "./contract.js";
 
-const DAY_MINUTES = 1440;
 /** A day that leaves later is not away for less: two rounds stand in practice, more never come back to where they were. */
 const ROUNDS = 4;
 
@@ -23,11 +22,12 @@ export function datesOf(input: WorkInput, jobs: readonly ReachedJob[], goOn?: ()
   const { calendar, suppliers = [], today, begins = today } = input;
   if (!calendar || jobs.length === 0) return { problems: [], remarks: [] };
   const chosen = new Set(jobs.map(({ id }) => id));
+  // Where nobody knows how long it takes, it is a part without a date like any other, and told.
   const away = sentAway(
     input.jobs.filter(({ id }) => chosen.has(id)),
     suppliers,
-  );
-  let walls = new Map(away.map((one) => [one.id, minutesAway(one, today)]));
+  ).filter((one) => minutesAway(one, today) !== undefined);
+  let walls = new Map(away.map((one) => [one.id, minutesAway(one, today) ?? 0]));
   for (let round = 1; ; round += 1) {
     const { activities, blocks, parts, assumed } = piecesOf(input, jobs, away, walls);
     const made = schedule({
@@ -42,7 +42,9 @@ export function datesOf(input: WorkInput, jobs: readonly ReachedJob[], goOn?: ()
     });
     if (!made.ok) return { problems: made.problems, remarks: [] };
     const leaves = new Map(made.value.activities.map(({ id, start }) => [id, start.date]));
-    const again = new Map(away.map((one) => [one.id, minutesAway(one, leaves.get(one.id) ?? today)]));
+    const again = new Map(
+      away.map((one) => [one.id, minutesAway(one, leaves.get(one.id) ?? today) ?? walls.get(one.id) ?? 0]),
+    );
     const stands = [...again].every(([id, minutes]) => walls.get(id) === minutes);
     if (stands || round === ROUNDS)
       return {
@@ -54,9 +56,9 @@ export function datesOf(input: WorkInput, jobs: readonly ReachedJob[], goOn?: ()
   }
 }
 
-/** Real minutes from the day it leaves to the day it is back; nothing made up where nobody knows how long it takes. */
-function minutesAway({ part, supplier }: Away, leaves: string): number {
+/** Real minutes from the day it leaves to the day it is back; undefined where nobody knows how long it takes. */
+function minutesAway({ part, supplier }: Away, leaves: string): number | undefined {
   const leadDays = part.leadDays ?? supplier.leadDays;
   const back = arrivesOn({ ...supplier, ...(leadDays === undefined ? {} : { leadDays }) }, leaves);
-  return back.ok ? Math.max(0, Date.parse(back.value) - Date.parse(leaves)) / 60_000 : DAY_MINUTES;
+  return back.ok ? Math.max(0, Date.parse(back.value) - Date.parse(leaves)) / 60_000 : undefined;
 }

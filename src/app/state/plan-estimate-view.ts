@@ -6,7 +6,8 @@ import type { Estimate, EstimateLine, EstimateTax, WorkInput, WorkPlan } from ".
 import type { HouseState, PlanState } from "../../core/record/index.js";
 import type { Problem } from "../../core/terms/index.js";
 import type { Rounding } from "../../core/units/index.js";
-import { day, rounded } from "../texts/index.js";
+import { plainDay } from "../texts/days.js";
+import { rounded } from "../texts/index.js";
 import { t } from "../texts/plan-estimate.js";
 import type { Telling } from "./because.js";
 import { type Currency, moneyText } from "./money-words.js";
@@ -125,7 +126,7 @@ function restsOn(
   ];
 }
 
-const dayText = (date: string): string => (Number.isNaN(Date.parse(date)) ? date : day(Date.parse(date)));
+const dayText = (date: string): string => (Number.isNaN(Date.parse(date)) ? date : plainDay(date));
 
 /** The sums, each with how it came about. Of what is likely and what is kept: P50 and P80, no other. */
 export function sumRows(estimate: Estimate, currency: Currency): readonly EstimateRow[] {

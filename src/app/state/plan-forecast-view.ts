@@ -16,7 +16,8 @@ import {
   type WorkInput,
 } from "../../core/plan/index.js";
 import type { Bodies, PlanState } from "../../core/record/index.js";
-import { day, rounded } from "../texts/index.js";
+import { plainDay } from "../texts/days.js";
+import { rounded } from "../texts/index.js";
 import { t } from "../texts/plan-estimate.js";
 import { type Currency, moneyText } from "./money-words.js";
 import type { EstimateRow, Estimating } from "./plan-estimate-view.js";
@@ -54,7 +55,7 @@ export interface GivenLine {
 /** Every estimate given, oldest first: the first one stays the first. */
 export function givenLines({ estimates }: PlanState, currency: Currency): readonly GivenLine[] {
   return estimates.map(({ id, value }, index): GivenLine => {
-    const when = { day: day(Date.parse(value.on)) };
+    const when = { day: plainDay(value.on) };
     const first = readFirst(value.estimate);
     if (!first) return { id, title: t("estimate.given.unreadable", when) };
     const title = index === 0 ? t("estimate.given.first", when) : t("estimate.given.later", when);
@@ -92,8 +93,8 @@ export function additionLines({ said, input }: Estimating, currency: Currency | 
     const spans = [spanText(minutes), ...(currency ? [priceText(price, currency)] : [])].join(", ");
     const by = agreed
       ? agreed.how.trim() === ""
-        ? t("addition.by.brief", { who: agreed.who, day: day(Date.parse(agreed.on)) })
-        : t("addition.by", { who: agreed.who, how: agreed.how, day: day(Date.parse(agreed.on)) })
+        ? t("addition.by.brief", { who: agreed.who, day: plainDay(agreed.on) })
+        : t("addition.by", { who: agreed.who, how: agreed.how, day: plainDay(agreed.on) })
       : t("addition.by-nobody");
     return [
       {
@@ -172,7 +173,7 @@ function forecastRows(got: Forecast, on: string, currency: Currency): readonly E
     because: [],
   });
   return [
-    row("first", t("forecast.first", { day: day(Date.parse(on)) }), got.first),
+    row("first", t("forecast.first", { day: plainDay(on) }), got.first),
     ...(got.agreedAdditions === 0
       ? []
       : [row("added", t("forecast.added"), got.agreedAdditions), row("agreed", t("forecast.agreed"), got.agreed)]),

@@ -26,6 +26,7 @@ test("what the plan opens stands first, and choosing it chooses what it needs op
   expect(rows[1]?.second).toMatch(/^in the plan; needs .+ open first$/);
   expect(apartAfter(known, NONE, "hub-off")).toEqual(["hub-off", "wheel-off"]);
   expect(apartAfter(known, { ...NONE, apart: ["hub-off", "wheel-off"] }, "hub-off")).toEqual(["wheel-off"]);
+  expect(apartAfter(known, { ...NONE, apart: ["hub-off", "wheel-off"] }, "wheel-off")).toEqual([]);
 });
 
 test("what the plan opens and nobody agreed to is told once anything is agreed", async () => {

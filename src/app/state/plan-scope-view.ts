@@ -55,10 +55,11 @@ export function apartRows({ common, words }: Knowledge, input: WorkInput, scope:
   return [...rows.filter(({ isPlanned }) => isPlanned), ...rows.filter(({ isPlanned }) => !isPlanned)];
 }
 
-/** Chosen or not the other way round; what it needs open is chosen with it. */
+/** Chosen or not the other way round: what it needs open is chosen with it, and what needs it goes with it. */
 export function apartAfter({ common }: Knowledge, { apart }: PlanScope, id: string): readonly string[] {
-  if (apart.includes(id)) return apart.filter((one) => one !== id);
   const rows = new Map(common.access.map((row) => [row.id, row]));
+  const isBehind = (one: string): boolean => one === id || (rows.get(one)?.needs ?? []).some(isBehind);
+  if (apart.includes(id)) return apart.filter((one) => !isBehind(one));
   const all = new Set(apart);
   const add = (one: string): void => {
     if (all.has(one)) return;

@@ -6,7 +6,8 @@ import type { ByWhen, JobDue, Why } from "../../core/assess/contract.js";
 import type { Reason } from "../../core/plan/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import { show } from "../../core/units/index.js";
-import { day, decimalComma, fill, t } from "../texts/index.js";
+import { plainDay } from "../texts/days.js";
+import { decimalComma, fill, t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { whyTexts, whyWord } from "../texts/why.js";
 import type { Telling } from "./because.js";
@@ -57,7 +58,7 @@ export function byWhenText({ class: due, distance, date }: ByWhen): string {
   if (due < 2) return t(due === 0 ? "by-when.0" : "by-when.1");
   const figures = [
     ...(distance ? [t("by-when.2.distance", { value: distance.value, unit: unitShown(distance.unit) })] : []),
-    ...(date ? [t("by-when.2.date", { date: day(Date.parse(date)) })] : []),
+    ...(date ? [t("by-when.2.date", { date: plainDay(date) })] : []),
   ];
   if (figures.length > 0) return figures.join(", ");
   return t(due === 2 ? "by-when.2" : due === 3 ? "by-when.3" : "by-when.4");

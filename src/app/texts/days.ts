@@ -11,6 +11,9 @@ export const dayWords = (date: string): string => `${WEEKDAY.format(Date.parse(d
 /** `14 Jul`. */
 export const shortDay = (date: string): string => SHORT.format(Date.parse(date));
 
+/** `14 Jul 2027`. */
+export const plainDay = (date: string): string => DAY.format(Date.parse(date));
+
 /** `1 Aug – 31 Aug 2027`; one day is said once. */
 export const daysWords = (from: string, to: string): string =>
-  from === to ? DAY.format(Date.parse(from)) : `${SHORT.format(Date.parse(from))} – ${DAY.format(Date.parse(to))}`;
+  from === to ? plainDay(from) : `${shortDay(from)} – ${plainDay(to)}`;

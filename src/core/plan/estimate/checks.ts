@@ -1,5 +1,6 @@
 /** What a figure of an estimate must be, and how a faulty one is told. Knows no sums. */
 import { type Problem, problem } from "../../terms/index.js";
+import { dayNumber } from "../schedule/days.js";
 import type { IsoDate, Three } from "../terms.js";
 
 /** Low, likely, high as somebody gave them: any may be missing. */
@@ -52,15 +53,11 @@ export function checkedThree(
 }
 
 /** Whether a text is a day of the calendar. */
-export function isDay(text: IsoDate): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const at = Date.parse(`${text}T00:00:00Z`);
-  return Number.isFinite(at) && new Date(at).toISOString().startsWith(text);
-}
+export const isDay = (text: IsoDate): boolean => dayNumber(text) !== undefined;
 
-/** Days from one day to another; negative when the other lies before. */
+/** Days from one day to another; negative when the other lies before. Both must be days of the calendar. */
 export const daysBetween = (from: IsoDate, to: IsoDate): number =>
-  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
+  (dayNumber(to) ?? Number.NaN) - (dayNumber(from) ?? Number.NaN);
 
 /** Rows whose id stands only once before them, and a problem for every other. */
 export function onlyOnce<T extends { readonly id: string }>(

@@ -1,7 +1,7 @@
 /** Told wherever somebody may set off with the car: what is still loose or drained must be cleared first. */
 import { Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
-import { looseCount } from "../state/loose-view.js";
+import { looseCount } from "../state/loose-count.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/plan-loose.js";
 

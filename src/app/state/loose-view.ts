@@ -35,7 +35,3 @@ export function looseView(known: Knowledge, said: PlanState, today: IsoDate): Lo
     }),
   };
 }
-
-/** How many things are still loose. */
-export const looseCount = ({ loose, cleared }: Pick<PlanState, "loose" | "cleared">): number =>
-  [...loose.keys()].filter((name) => (cleared.get(name)?.length ?? 0) === 0).length;

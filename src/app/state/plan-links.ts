@@ -4,7 +4,7 @@ import type { PlanState } from "../../core/record/index.js";
 import type { Audience } from "../../core/terms/index.js";
 import { dayWords } from "../texts/days.js";
 import { t } from "../texts/plan-work.js";
-import { looseCount } from "./loose-view.js";
+import { looseCount } from "./loose-count.js";
 import { type Currency, moneyText, roundMoneyText } from "./money-words.js";
 import { to } from "./routes.js";
 

@@ -87,7 +87,9 @@ test("sheet, texts and shared files lie in pieces of their own, and no parser wi
       ["virtual:leadlamp/plans/common"],
       ["virtual:leadlamp/plans/hub"],
       ["virtual:leadlamp/sheet/hub"],
-    ].sort(),
+    ]
+      .map((m) => m.sort())
+      .sort(),
   );
 });
 

@@ -1,4 +1,5 @@
 /** Door of the drawings: what screens and files may use. */
+export * from "./handover/index.js";
 export { MARKS, type MarkKind, markDrawing } from "./marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";

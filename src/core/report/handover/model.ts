@@ -1,0 +1,201 @@
+/**
+ * A hand-over as facts: what is said first, every finding lettered, the work, and so on, each with its figures and no
+ * sentence of its own. One model, several forms (pages, text, tables, calendar). Types only.
+ */
+import type { Audience, Grade, IsoDate, Three } from "../../terms/index.js";
+import type {
+  CarTold,
+  CautionTold,
+  ComplaintAnswer,
+  DecisionTold,
+  FaultRef,
+  FaultTold,
+  Figure,
+  GateTold,
+  JobTold,
+  LooseTold,
+  MoneyTold,
+  NotSeen,
+  PictureTold,
+  PlanTold,
+  ReadingTold,
+  ReleaseTold,
+  SheetTold,
+  TrendTold,
+  VisitTold,
+} from "./input.js";
+
+export interface HandoverModel {
+  readonly for: Audience;
+  readonly madeAt: string;
+  readonly engine: string;
+  readonly visit: VisitTold;
+  readonly car: CarTold;
+  readonly first: FirstPage;
+  /** Lettered, worst first. */
+  readonly findings: readonly LetteredFinding[];
+  readonly notSeen: readonly NotSeen[];
+  readonly gates: readonly GateTold[];
+  /** Worst signal word first. */
+  readonly cautions: readonly CautionTold[];
+  readonly readings: readonly ReadingTold[];
+  /** Numbered, most urgent first. */
+  readonly work: readonly NumberedJob[];
+  readonly declined: readonly NumberedJob[];
+  readonly money?: MoneyTold | undefined;
+  readonly loose: readonly LooseTold[];
+  readonly trends: readonly TrendTold[];
+  readonly dates: readonly DueDate[];
+  readonly pictures: readonly PictureTold[];
+  readonly sheets: readonly SheetTold[];
+  readonly plan?: PlanTold | undefined;
+  readonly release?: ReleaseTold | undefined;
+  /** For a buyer only. */
+  readonly buying?: Buying | undefined;
+}
+
+/** The first page: complaint and answer, may it be driven, what cannot wait, what next, what was looked at. */
+export interface FirstPage {
+  readonly complaints: readonly ComplaintLine[];
+  readonly verdict: Verdict;
+  readonly cannotWait: readonly CannotWait[];
+  readonly next: readonly NextStep[];
+  readonly looked: Looked;
+  readonly money?: MoneyLine | undefined;
+}
+
+export interface ComplaintLine {
+  readonly id: string;
+  readonly words: string;
+  /** Undefined: open. */
+  readonly answer?: ComplaintAnswer | undefined;
+  /** Letters of the findings that answer it. */
+  readonly letters: readonly string[];
+}
+
+/**
+ * May it be driven? From worst to best. The best of them still promises nothing: it tells that nothing was found and
+ * that everything asked was looked at.
+ */
+export const VERDICTS = ["do-not-drive", "workshop-only", "put-right-first", "not-shown", "nothing-against"] as const;
+export type VerdictKind = (typeof VERDICTS)[number];
+
+export interface Verdict {
+  readonly is: VerdictKind;
+  /** What an owner is told in a word. */
+  readonly owner: "dont-drive" | "tell" | "not-shown" | "fine";
+  /** Everything that makes it so, gravest first; also what would have made a milder one so. */
+  readonly reasons: readonly VerdictReason[];
+}
+export type VerdictReason =
+  | { readonly is: "nothing-looked-at" }
+  | { readonly is: "dangerous" | "major" | "close"; readonly letters: readonly string[] }
+  | { readonly is: "gate-tripped" | "gate-not-cleared"; readonly gates: readonly string[] }
+  | { readonly is: "forbidden" | "workshop"; readonly cautions: readonly string[] }
+  | { readonly is: "not-released"; readonly words: string }
+  | { readonly is: "left-loose"; readonly count: number }
+  | { readonly is: "work-before-driving"; readonly numbers: readonly number[] }
+  | { readonly is: "done-not-checked"; readonly letters: readonly string[] }
+  | { readonly is: "not-enough-seen"; readonly sheets: readonly string[] }
+  | { readonly is: "not-seen"; readonly count: number }
+  | { readonly is: "differ" | "provisional" | "unsure"; readonly letters: readonly string[] }
+  | { readonly is: "complaints-open"; readonly count: number };
+
+/** A finding that cannot wait, and what is to be done about it. */
+export interface CannotWait {
+  readonly letter: string;
+  readonly grade: Grade;
+  readonly close: boolean;
+  readonly title: string;
+  readonly where: string;
+  /** Numbers of the jobs that put it right; none: no work is planned for it. */
+  readonly jobs: readonly number[];
+}
+
+export type NextStep =
+  | { readonly is: "do-not-drive" }
+  | { readonly is: "clear-gate"; readonly gate: string; readonly first: readonly string[] }
+  | { readonly is: "measure-again"; readonly letter: string; readonly title: string; readonly where: string }
+  | { readonly is: "find-work"; readonly letter: string; readonly title: string; readonly where: string }
+  | { readonly is: "decide"; readonly number: number; readonly title: string; readonly where: string }
+  | { readonly is: "do-job"; readonly number: number; readonly title: string; readonly where: string }
+  | { readonly is: "answer-complaint"; readonly words: string; readonly needs?: string | undefined }
+  | { readonly is: "look-at-rest"; readonly count: number }
+  | {
+      readonly is: "date";
+      readonly words: string;
+      readonly on?: IsoDate | undefined;
+      readonly distance?: Figure | undefined;
+    }
+  | { readonly is: "next-visit"; readonly on: IsoDate };
+
+/** In numbers. `sound` counts nothing but what was really answered. */
+export interface Looked {
+  readonly answered: number;
+  readonly of: number;
+  readonly sound: number;
+  readonly notSeen: number;
+  readonly cannotReach: number;
+  readonly notForThisLook: number;
+  readonly grades: Readonly<Record<Grade, number>>;
+}
+
+/** Money on the first page: always the high figure against the budget. */
+export interface MoneyLine {
+  readonly total: Three;
+  readonly budget?: number | undefined;
+  /** High figure and what is spent, above the budget; 0: within it. */
+  readonly overBy?: number | undefined;
+  /** Only where nothing that has to be done is missing from the sum. */
+  readonly left?: number | undefined;
+  /** Findings that need work and have none, and what no sum holds. */
+  readonly withoutWork: number;
+  readonly missing: number;
+}
+
+export interface LetteredFinding extends FaultTold {
+  readonly letter: string;
+  readonly pictures: readonly PictureTold[];
+  readonly numbers: readonly number[];
+}
+
+export interface NumberedJob extends JobTold {
+  readonly number: number;
+  readonly letters: readonly string[];
+  /** What the warning before a no was, where none was shown: undefined. */
+  readonly decision?: DecisionTold | undefined;
+}
+
+/** A day or distance to think of, wherever it comes from. */
+export interface DueDate {
+  /** Stable over hand-overs of one visit. */
+  readonly id: string;
+  readonly is: "job" | "decision" | "re-torque" | "look-again" | "part" | "next-visit" | "other";
+  readonly words: string;
+  readonly where: string;
+  readonly on?: IsoDate | undefined;
+  readonly distance?: Figure | undefined;
+}
+
+/** What a buyer takes to the table. */
+export interface Buying {
+  /** What is due, each with its figures where they are known. */
+  readonly due: readonly NumberedJob[];
+  /** Sum of the known figures; undefined where none is known. */
+  readonly total?: Three | undefined;
+  /** Jobs of `due` in no sum. */
+  readonly withoutFigure: number;
+  readonly walkAway: readonly WalkAway[];
+  /** What nobody could look at, gravest first. */
+  readonly risks: readonly NotSeen[];
+}
+
+/** Why one would leave the car where it stands, and what that rests on. */
+export interface WalkAway extends FaultRef {
+  readonly letter: string;
+  readonly title: string;
+  readonly where: string;
+  readonly basis: "graded-dangerous" | "must-stand" | "structure" | "worst-outcome" | "no-work-known";
+  /** Of `structure`: the published item. */
+  readonly item?: string | undefined;
+}

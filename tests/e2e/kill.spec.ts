@@ -15,7 +15,7 @@ import { type Killable, openKillable } from "../support/killable.js";
 import { watchOffences } from "../support/offences.js";
 import { onward, Walker } from "../support/walker.js";
 
-const KILLS = Number(process.env["LEADLAMP_KILLS"] ?? 8);
+const KILLS = Number(process.env["LEADLAMP_KILLS"] ?? 5);
 const SEED = Number(process.env["LEADLAMP_SEED"] ?? 20261125);
 /** The app is busy keeping for up to this long before the kill. */
 const LONGEST_LIFE_MS = 2_500;

@@ -4,6 +4,7 @@ import { defineConfig } from "@playwright/test";
 import { BROWSER_FLAGS, findBrowser } from "../support/browser.js";
 
 const browser = findBrowser();
+const byHand = process.env["PLAYWRIGHT_JSON_OUTPUT_NAME"] === undefined;
 const top = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 export default defineConfig({
@@ -17,14 +18,15 @@ export default defineConfig({
   retries: 0,
   forbidOnly: true,
   // npm test names a file for the figures; by hand the list alone is enough.
-  reporter: process.env["PLAYWRIGHT_JSON_OUTPUT_NAME"] === undefined ? [["list"]] : [["list"], ["json"]],
+  reporter: byHand ? [["list"]] : [["list"], ["json"]],
   use: {
     browserName: "chromium",
     viewport: { width: 390, height: 844 },
     deviceScaleFactor: 2,
     hasTouch: true,
     locale: "en-GB",
-    trace: "retain-on-failure",
+    // Drawn up at every step, it costs a fifth of the time: by hand it helps, in a whole run nobody opens it.
+    trace: byHand ? "retain-on-failure" : "off",
     screenshot: "only-on-failure",
     launchOptions: { args: [...BROWSER_FLAGS], ...(browser === undefined ? {} : { executablePath: browser }) },
   },

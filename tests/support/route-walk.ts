@@ -25,6 +25,10 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
   await expect(walker.page.locator("[aria-busy=true]")).toHaveCount(0);
 }
 
+/** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
+const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture"];
+const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
+
 /** What is reached by a press, by the address alone, or only after something was kept. */
 async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
   const { page } = walker;
@@ -48,17 +52,31 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   found.set("picture", (await link.getAttribute("href")) ?? "");
 }
 
-/** An address of every route, starting from the car list with the demo in it. */
+/** How many screens of one route are opened at most while another route is looked for. */
+const OF_ONE_ROUTE = 3;
+
+/**
+ * An address of every route, starting from the car list with the demo in it. A screen of a route not seen yet is opened
+ * first; one more of a kind only while something is still missing, since one finding may lead to what another does not.
+ */
 export async function findAddresses(walker: Walker): Promise<FoundAddresses> {
   const found = new Map<RouteName, string>();
-  const seen = new Set<string>();
-  const waiting = ["#/"];
-  // The first few of each kind: one finding or limit may lead to what another does not.
+  const opened = new Set<string>();
   const perRoute = new Map<RouteName, number>();
-  for (let hash = waiting.shift(); hash !== undefined; hash = waiting.shift()) {
-    const name = nameOf(hash);
-    if (name === undefined || seen.has(hash) || (perRoute.get(name) ?? 0) >= 3) continue;
-    seen.add(hash);
+  let waiting = ["#/"];
+  const take = (): readonly [string, RouteName] | undefined => {
+    const worth = (hash: string): boolean => {
+      const name = nameOf(hash);
+      return name !== undefined && !opened.has(hash) && (perRoute.get(name) ?? 0) < OF_ONE_ROUTE;
+    };
+    waiting = waiting.filter(worth);
+    const next = waiting.find((hash) => !found.has(nameOf(hash) ?? "cars")) ?? waiting[0];
+    const name = next === undefined ? undefined : nameOf(next);
+    return next === undefined || name === undefined ? undefined : [next, name];
+  };
+  for (let next = take(); next !== undefined && !BY_LINK.every((name) => found.has(name)); next = take()) {
+    const [hash, name] = next;
+    opened.add(hash);
     perRoute.set(name, (perRoute.get(name) ?? 0) + 1);
     await openScreen(walker, hash);
     if (!found.has(name)) found.set(name, hash);

@@ -6,7 +6,7 @@ import { chanceFrom, type Phone, shuffled, World } from "./record-phones.js";
 import { logText, stateText } from "./record-state-text.js";
 
 /** Seed and operations; more by hand: LEADLAMP_SEEDS="17:5000 18:5000". */
-const RUNS = (process.env["LEADLAMP_SEEDS"] ?? "20260203:5000 7:1200")
+const RUNS = (process.env["LEADLAMP_SEEDS"] ?? "20260203:2500 7:600")
   .split(" ")
   .map((run) => run.split(":").map(Number));
 const CHECKED_EVERY = 500;

@@ -25,7 +25,7 @@ import type { Bench } from "../store/subject.js";
 import { chanceFrom, shuffled } from "./record-phones.js";
 import { stateText } from "./record-state-text.js";
 
-const RUNS = (process.env["LEADLAMP_SEEDS"] ?? "3:400 11:400").split(" ").map((run) => run.split(":").map(Number));
+const RUNS = (process.env["LEADLAMP_SEEDS"] ?? "3:250 11:250").split(" ").map((run) => run.split(":").map(Number));
 const VISIT = "visit:v";
 const ERRORS = ["QuotaExceededError", "InvalidStateError", "UnknownError", "AbortError"];
 

@@ -1,7 +1,7 @@
 /** One good body of every kind of a plan and of a house's terms, version 1, with every field it may have. */
-import type { HouseTermsBodies, PlanBodies } from "../../src/core/record/index.js";
+import type { HouseTermsBodies, PlanBodies, ReleaseBodies } from "../../src/core/record/index.js";
 
-type All = PlanBodies & HouseTermsBodies;
+type All = Omit<PlanBodies, keyof ReleaseBodies> & HouseTermsBodies;
 const at = { job: "whl.bearing", place: "FR" };
 const part = { ...at, part: "bearing-set" };
 

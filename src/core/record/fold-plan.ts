@@ -54,6 +54,15 @@ const FILL: Parts<PlanState>["fill"] = {
   cleared: each("cleared", (e) => (e.kind === "left-loose.cleared" ? e.body : null)),
   addition: each("additions", (e) => (e.kind === "estimate.addition" ? e.body : null)),
   intake: each("intake", (e) => (e.kind === "plan.intake" ? e.body.says : null)),
+  answer: each("answers", (e) => (e.kind === "complaint.answered" ? e.body.answer : null)),
+  progress: (plan, ledger, slot) => {
+    plan.progressSent = standsIn(ledger, slot, (e) => (e.kind === "progress.sent" ? e.body : null));
+  },
+  second: each("secondLooks", (e) => (e.kind === "second-look" ? e.body : null)),
+  recheck: each("rechecked", (e) => (e.kind === "recheck.done" ? e.body : null)),
+  release: (plan, ledger, slot) => {
+    plan.release = standsIn(ledger, slot, (e) => (e.kind === "plan.release" ? e.body.release : null));
+  },
 };
 
 const PLAN: Parts<PlanState> = {
@@ -77,6 +86,11 @@ const PLAN: Parts<PlanState> = {
     additions: new Map(),
     scope: [],
     intake: new Map(),
+    answers: new Map(),
+    progressSent: [],
+    secondLooks: new Map(),
+    rechecked: new Map(),
+    release: [],
   }),
   copy: (plan) => ({
     ...plan,
@@ -89,6 +103,9 @@ const PLAN: Parts<PlanState> = {
     cleared: new Map(plan.cleared),
     additions: new Map(plan.additions),
     intake: new Map(plan.intake),
+    answers: new Map(plan.answers),
+    secondLooks: new Map(plan.secondLooks),
+    rechecked: new Map(plan.rechecked),
   }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),

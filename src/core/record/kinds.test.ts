@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { BODIES } from "../../../tests/store/sample-bodies.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
+import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
 import { ALL_KINDS } from "./all-kinds.js";
 import { faultsOf } from "./check-logged.js";
 import type { Entry, Kind } from "./contract.js";
@@ -28,7 +29,8 @@ const entry = (kind: Kind, body: unknown, v = ALL_KINDS[kind].v): Entry => ({
 const kinds = Object.keys(BODIES).filter((kind): kind is Sampled => kind in BODIES);
 
 test("every kind has a sample", () => {
-  expect([...kinds, ...Object.keys(PLAN_BODIES)].toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
+  const sampled = [...kinds, ...Object.keys({ ...PLAN_BODIES, ...RELEASE_BODIES })];
+  expect(sampled.toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
 });
 
 test.each(kinds)("[RC4] %s: a body as it should be is taken", (kind) => {

@@ -1,6 +1,7 @@
 /** What folding a plan's stream gives. Types only; loaded by nobody who only replies. Rules: SPEC.md. */
 import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./contract.js";
 import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";
+import type { ComplaintAnswer, Release } from "./release-bodies.js";
 
 type Said<K extends keyof PlanBodies> = Stands<PlanBodies[K]>;
 type Valued<K extends keyof PlanBodies, Field extends keyof PlanBodies[K]> = Stands<
@@ -39,6 +40,15 @@ export interface PlanState extends FoldedState {
   readonly scope: readonly Stands<PlanScope>[];
   /** By item. */
   readonly intake: ReadonlyMap<string, readonly Stands<string>[]>;
+  /** By the id of the entry that tells the complaint. */
+  readonly answers: ReadonlyMap<string, readonly Stands<ComplaintAnswer>[]>;
+  /** What the owner was sent, oldest first. */
+  readonly progressSent: readonly Said<"progress.sent">[];
+  /** By `jobKey` (job@place). */
+  readonly secondLooks: ReadonlyMap<string, readonly Said<"second-look">[]>;
+  /** By what was due, as planning names it. */
+  readonly rechecked: ReadonlyMap<string, readonly Said<"recheck.done">[]>;
+  readonly release: readonly Stands<Release>[];
 }
 
 export type RecordState = CarState | VisitState | HouseState | PlanState;

@@ -2,6 +2,7 @@
 import { NAME_PATTERN } from "./identity.js";
 import { KINDS, type KindOf, replaces, visitName } from "./kinds.js";
 import { JOB_STEPS, type JobAt, LOOSE, PART_STEPS, type PartAt, type PlanKind, USES } from "./plan-bodies.js";
+import { RELEASE_ROWS } from "./release-kinds.js";
 import {
   both,
   type Check,
@@ -67,6 +68,7 @@ const withStep =
 
 type Rows = { readonly [K in PlanKind]: KindOf<K> };
 const ROWS: Rows = {
+  ...RELEASE_ROWS,
   "plan.begun": { v: 1, streams: PLAN, check: fields({ visit: visitName }), slots: () => ["begun|"] },
   "plan.begins": { v: 1, streams: PLAN, check: fields({ on: orNull(date), replaces }), slots: () => ["begins|"] },
   "plan.use": { v: 1, streams: PLAN, check: fields({ use: orNull(oneOf(USES)), replaces }), slots: () => ["use|"] },

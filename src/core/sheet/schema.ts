@@ -148,6 +148,9 @@ export const Rule = z.strictObject({
   provisional: z.optional(z.boolean()),
 });
 
+/** What a life hangs on: work there is looked at by a second person. */
+const SECOND_LOOKS = ["brakes", "steering", "wheels", "fuel"] as const;
+
 export const Job = z.strictObject({
   id,
   place: placeKind,
@@ -179,6 +182,8 @@ export const Job = z.strictObject({
   "ends-in": z.optional(idList),
   /** Greater jobs that already contain this work at the same place, the greatest first. */
   "included-in": z.optional(idList),
+  /** A second person looks at it before the car leaves, because of this. Common practice, no source. */
+  "second-look": z.optional(z.enum(SECOND_LOOKS)),
   /** Must be re-checked after this many km. */
   "recheck-km": z.optional(z.int()),
   cautions: z.optional(idList),

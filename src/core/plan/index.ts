@@ -23,6 +23,8 @@ export {
 // progress: where parts and jobs stand, what is loose
 export { type PartPlace, type PartStands, partStands } from "./progress/parts.js";
 export { type JobStands, type Progress, progressOf, type StillLoose } from "./progress/progress.js";
+// release: complaints answered, what stands against handing back, what is due afterwards
+export * from "./release/index.js";
 export * from "./schedule/door.js";
 export type { IsoDate, Three } from "./terms.js";
 export { compareKeys, likelihoodFromTrend, type Urgency, type Urgent, urgencyOf } from "./urgency.js";

@@ -1,0 +1,13 @@
+/** The door of handing back: complaints and their answers, work done, what stands against it, what is due afterwards. */
+export { type Against, type HandingBack, mayBeDriven, standsAgainst, type Weight } from "./against.js";
+export { type ComplaintStands, complaintsOf, type HeardIn, openComplaints } from "./complaints.js";
+export { type Drives, type Recheck, rechecksOf } from "./rechecks.js";
+export {
+  type Asking,
+  isSamePerson,
+  type PointAt,
+  type SecondLookAt,
+  type SheetSays,
+  type WorkTold,
+  worksTold,
+} from "./works.js";

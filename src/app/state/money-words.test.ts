@@ -31,3 +31,10 @@ test("what is typed becomes minor units, or nothing", () => {
   expect(["", "-3", "1.234", "abc", "1,2,3"].map((typed) => typedMoney(typed, 2))).toEqual(Array(5).fill(undefined));
   expect(typedMoney("12.5", 0)).toBeUndefined();
 });
+
+test("thousands may be marked off where the decimals say which sign is which", () => {
+  const typed = ["2.500,00", "2,500.00", "1'234.50", "1 234,5", "1.234.567,8"];
+  expect(typed.map((text) => typedMoney(text, 2))).toEqual([250_000, 250_000, 123_450, 123_450, 123_456_780]);
+  for (const odd of ["25.00,00", "1.234.567", "2.500,001", "1,23.4", ".500,00"])
+    expect(typedMoney(odd, 2), odd).toBeUndefined();
+});

@@ -39,9 +39,17 @@ export function roundMoneyText(minor: number, { currency, minorDigits }: Currenc
   return moneyText(Math.round(minor / 10 ** minorDigits), { currency, minorDigits: 0 });
 }
 
-/** What a person typed as money: whole minor units; undefined when it is no figure with at most so many decimals. */
+/** Thousands marked off with the one sign and decimals with the other, so that neither can be mistaken. */
+const GROUPED = /^\d{1,3}(?:(?:\.\d{3})+,|(?:,\d{3})+\.)\d*$/;
+
+/**
+ * What a person typed as money: whole minor units; undefined when it is no figure with at most so many decimals, or one
+ * that two people could read differently (`1.234`).
+ */
 export function typedMoney(typed: string, minorDigits: number): number | undefined {
-  const found = /^(\d{1,9})(?:[.,](\d*))?$/.exec(typed.replace(/[\s\u202f\u00a0]/g, ""));
+  const tight = typed.replace(/[\s\u202f\u00a0'’]/g, "");
+  const plain = GROUPED.test(tight) ? tight.replace(/[.,](?=.*[.,])/g, "") : tight;
+  const found = /^(\d{1,9})(?:[.,](\d*))?$/.exec(plain);
   if (!found) return undefined;
   const [, whole = "", rest = ""] = found;
   if (rest.length > minorDigits) return undefined;

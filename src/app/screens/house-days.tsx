@@ -5,7 +5,7 @@ import { NextAction } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { type DaysForm, daysForm, daysFrom } from "../state/house-days-form.js";
+import { type DaysForm, daysForm, daysFrom, daysWant } from "../state/house-days-form.js";
 import { spansOf } from "../state/house-figures.js";
 import { keepCalendar } from "../state/house-terms-acts.js";
 import { t } from "../texts/house.js";
@@ -25,6 +25,7 @@ export function HouseDaysSheet({ days, onClose }: DaysProps) {
   );
   const set = (part: Partial<DaysForm>): void => setForm({ ...form, ...part });
   const made = daysFrom(form);
+  const wants = daysWant(form);
   const keep = (): void => {
     if (!made) return;
     void keepCalendar(journal, made);
@@ -46,7 +47,14 @@ export function HouseDaysSheet({ days, onClose }: DaysProps) {
       title={t("house.days")}
       closeWords={t("app.cancel")}
       onClose={onClose}
-      foot={<NextAction words={t("house.keep")} disabled={made === undefined} onPress={keep} />}
+      foot={
+        <NextAction
+          words={t("house.keep")}
+          says={wants && t(`house.wants.${wants}`)}
+          disabled={made === undefined}
+          onPress={keep}
+        />
+      }
     >
       <p class="remark">{t("house.days.says")}</p>
       <p class="remark">{t("house.spans.help")}</p>

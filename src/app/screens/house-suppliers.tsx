@@ -7,7 +7,7 @@ import { ListRow } from "../parts/list-row.js";
 import { Sheet } from "../parts/sheet.js";
 import { Switch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
-import { type SupplierForm, supplierForm, supplierFrom } from "../state/house-days-form.js";
+import { type SupplierForm, supplierForm, supplierFrom, supplierWants } from "../state/house-days-form.js";
 import { dropSupplier, keepSupplier } from "../state/house-terms-acts.js";
 import { t } from "../texts/house.js";
 import { ShutDaysFields } from "./shut-days.js";
@@ -69,6 +69,7 @@ function SupplierSheet({ supplier, onClose }: OneProps) {
   const { journal } = useApp();
   const [form, setForm] = useState<SupplierForm>(() => supplierForm(supplier));
   const made = supplierFrom(form);
+  const wants = supplierWants(form);
   const act = (work: Promise<boolean>): void => {
     void work;
     onClose();
@@ -83,6 +84,7 @@ function SupplierSheet({ supplier, onClose }: OneProps) {
       foot={
         <NextAction
           words={t("house.keep")}
+          says={wants && t(`house.wants.${wants}`)}
           disabled={made === undefined}
           onPress={() => made && act(keepSupplier(journal, supplier?.id, made))}
         />

@@ -7,7 +7,15 @@ import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { keepTerms } from "../state/house-terms-acts.js";
-import { type FigureRow, freeId, type TermsForm, termsForm, termsFrom, withGroups } from "../state/house-terms-form.js";
+import {
+  type FigureRow,
+  freeId,
+  type TermsForm,
+  termsForm,
+  termsFrom,
+  termsWant,
+  withGroups,
+} from "../state/house-terms-form.js";
 import { t } from "../texts/house.js";
 
 interface RowsProps {
@@ -119,6 +127,7 @@ export function HouseTermsSheet({ terms, onClose }: TermsProps) {
   const [form, setForm] = useState<TermsForm>(() => termsForm(terms));
   const set = (part: Partial<TermsForm>): void => setForm({ ...form, ...part });
   const made = termsFrom(form, terms);
+  const wants = termsWant(form);
   const keep = (): void => {
     if (!made) return;
     void keepTerms(journal, made);
@@ -132,7 +141,14 @@ export function HouseTermsSheet({ terms, onClose }: TermsProps) {
       title={t("house.terms")}
       closeWords={t("app.cancel")}
       onClose={onClose}
-      foot={<NextAction words={t("house.keep")} disabled={made === undefined} onPress={keep} />}
+      foot={
+        <NextAction
+          words={t("house.keep")}
+          says={wants && t(`house.wants.${wants}`)}
+          disabled={made === undefined}
+          onPress={keep}
+        />
+      }
     >
       <p class="remark">{t("house.terms.says")}</p>
       <div class="form">

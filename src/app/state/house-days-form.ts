@@ -23,15 +23,23 @@ export const daysForm = (days: HouseCalendar | undefined, zone: string): DaysFor
       }
     : { zone, week: EMPTY_WEEK, shut: [], people: "", lifts: "" };
 
+/** The first thing a calendar's form still wants, from above; undefined where nothing does. */
+export function daysWant({ zone, week, shut, people, lifts }: DaysForm) {
+  const spans = week.map(spansOf);
+  if (spans.some((day) => day === undefined)) return "times";
+  if (spans.every((day) => day?.length === 0)) return "open-day";
+  if (!wholeOf(people)) return "people";
+  if (wholeOf(lifts) === undefined) return "lifts";
+  if (zone.trim() === "") return "zone";
+  return shutOf(shut) ? undefined : "shut";
+}
+
 /** The calendar a form holds; undefined while one of its boxes can't be read. */
-export function daysFrom({ zone, week, shut, people, lifts }: DaysForm): HouseCalendar | undefined {
-  const spans = week.flatMap((text) => {
-    const one = spansOf(text);
-    return one ? [one] : [];
-  });
+export function daysFrom(form: DaysForm): HouseCalendar | undefined {
+  const { zone, week, shut, people, lifts } = form;
   const [closed, workers, posts] = [shutOf(shut), wholeOf(people), wholeOf(lifts)];
-  if (spans.length < week.length || !closed || !workers || posts === undefined || zone.trim() === "") return undefined;
-  if (spans.every((day) => day.length === 0)) return undefined;
+  if (daysWant(form) || !closed || !workers || posts === undefined) return undefined;
+  const spans = week.map((text) => spansOf(text) ?? []);
   return { zone: zone.trim(), week: spans, closed, people: workers, lifts: posts };
 }
 
@@ -55,12 +63,20 @@ export const supplierForm = (one: Supplier | undefined): SupplierForm => ({
   shut: one?.closed ?? [],
 });
 
+/** The first thing a supplier's form still wants, from above; undefined where nothing does. */
+export function supplierWants({ name, lead, carriage, week, shut }: SupplierForm) {
+  const isUnread = (text: string): boolean => text.trim() !== "" && wholeOf(text) === undefined;
+  if (name.trim() === "") return "name";
+  if (isUnread(lead)) return "lead";
+  if (isUnread(carriage)) return "carriage";
+  if (week.length === 0) return "open-day";
+  return shutOf(shut) ? undefined : "shut";
+}
+
 /** The supplier a form holds, without its id. An empty lead is not known, and is not nought. */
 export function supplierFrom(form: SupplierForm): Omit<Supplier, "id"> | undefined {
   const [lead, carriage, closed] = [wholeOf(form.lead), wholeOf(form.carriage), shutOf(form.shut)];
-  const isRead = (text: string, value: number | undefined): boolean => text.trim() === "" || value !== undefined;
-  if (form.name.trim() === "" || form.week.length === 0 || !closed) return undefined;
-  if (!isRead(form.lead, lead) || !isRead(form.carriage, carriage)) return undefined;
+  if (supplierWants(form) || !closed) return undefined;
   return {
     name: form.name.trim(),
     week: [...form.week].sort((a, b) => a - b),

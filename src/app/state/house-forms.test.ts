@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
-import { daysForm, daysFrom, supplierForm, supplierFrom } from "./house-days-form.js";
+import { daysForm, daysFrom, daysWant, supplierForm, supplierFrom, supplierWants } from "./house-days-form.js";
 import { scaled, shutOf, spansOf, spansText, unscaled } from "./house-figures.js";
-import { digitsOf, freeId, termsForm, termsFrom, withGroups } from "./house-terms-form.js";
+import { digitsOf, freeId, termsForm, termsFrom, termsWant, withGroups } from "./house-terms-form.js";
 
 const terms = PLAN_BODIES["house.terms"].terms ?? undefined;
 const days = PLAN_BODIES["house.calendar"].calendar ?? undefined;
@@ -88,6 +88,29 @@ test("days and supplier come out of their forms as they went in", () => {
   expect(supplierFrom({ ...supplierForm(supplier), lead: "" })).not.toHaveProperty("leadDays");
   expect(supplierFrom({ ...supplierForm(supplier), lead: "soon" })).toBeUndefined();
   expect(supplierFrom({ ...supplierForm(supplier), week: [] })).toBeUndefined();
+});
+
+test("a form that can't be kept says what is wanted first", () => {
+  const [money, week, one] = [termsForm(terms), daysForm(days, "UTC"), supplierForm(supplier)];
+  expect([termsWant(money), daysWant(week), supplierWants(one)]).toEqual([undefined, undefined, undefined]);
+  expect(termsWant(termsForm(undefined))).toBe("currency");
+  expect(termsWant({ ...money, currency: "XXQ", digits: "" })).toBe("digits");
+  expect(termsWant({ ...money, rates: [{ id: "r1", name: "", figure: "60" }] })).toBe("rates");
+  expect(termsWant({ ...money, groups: [] })).toBe("tax");
+  expect(daysWant({ ...week, week: ["8", "", "", "", "", "", ""] })).toBe("times");
+  expect(daysWant(daysForm(undefined, "UTC"))).toBe("open-day");
+  expect(daysWant({ ...week, people: "0" })).toBe("people");
+  expect(daysWant({ ...week, lifts: "" })).toBe("lifts");
+  expect(daysWant({ ...week, zone: " " })).toBe("zone");
+  const backwards = [{ from: "2026-08-31", to: "2026-08-01" }];
+  expect([daysWant({ ...week, shut: backwards }), supplierWants({ ...one, shut: backwards })]).toEqual([
+    "shut",
+    "shut",
+  ]);
+  expect(supplierWants({ ...one, name: "" })).toBe("name");
+  expect(supplierWants({ ...one, lead: "soon" })).toBe("lead");
+  expect(supplierWants({ ...one, carriage: "-1" })).toBe("carriage");
+  expect(supplierWants({ ...one, week: [] })).toBe("open-day");
 });
 
 test("a new row takes the next free name", () => {

@@ -58,10 +58,22 @@ export function termsForm(terms: HouseTerms | undefined): TermsForm {
   };
 }
 
+const isWhole = ({ name, figure }: FigureRow, digits: number): boolean =>
+  name.trim() !== "" && scaled(figure, digits) !== undefined;
+
+/** The first thing a form of terms still wants, from above; undefined where nothing does. */
+export function termsWant(form: TermsForm) {
+  const digits = digitsOf(form);
+  if (!isCurrencyCode(form.currency)) return "currency";
+  if (digits === undefined) return "digits";
+  if (form.rates.length === 0 || !form.rates.every((row) => isWhole(row, digits))) return "rates";
+  return form.groups.length > 0 && form.groups.every((row) => isWhole(row, PERCENT_DIGITS)) ? undefined : "tax";
+}
+
 /** The terms a form holds; undefined while a name or a figure is wanting. What was kept and is not asked stays. */
 export function termsFrom(form: TermsForm, before: HouseTerms | undefined): HouseTerms | undefined {
   const digits = digitsOf(form);
-  if (!isCurrencyCode(form.currency) || digits === undefined) return undefined;
+  if (termsWant(form) || digits === undefined) return undefined;
   const labourRates = form.rates.flatMap(({ id, name, figure }) => {
     const perHour = scaled(figure, digits);
     return name.trim() === "" || perHour === undefined ? [] : [{ id, name: name.trim(), perHour }];
@@ -70,8 +82,6 @@ export function termsFrom(form: TermsForm, before: HouseTerms | undefined): Hous
     const basisPoints = scaled(figure, PERCENT_DIGITS);
     return name.trim() === "" || basisPoints === undefined ? [] : [{ id, name: name.trim(), basisPoints }];
   });
-  if (labourRates.length < form.rates.length || groups.length < form.groups.length) return undefined;
-  if (labourRates.length === 0 || groups.length === 0) return undefined;
   const { label, labourGroup, partsGroup, rounding, level } = form;
   if (![labourGroup, partsGroup].every((use) => groups.some(({ id }) => id === use))) return undefined;
   const finer = before?.tax.digits;

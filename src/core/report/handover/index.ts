@@ -1,4 +1,10 @@
 /** The door of the hand-over: a judged visit in, one model out, and from it pages, text, tables and dates. Pure. */
+export { handover } from "./build.js";
+export { english } from "./english.js";
+export { type HtmlGiven, toHtml } from "./html.js";
 export type * from "./input.js";
 export type * from "./model.js";
 export type * from "./page.js";
+export { handoverPages } from "./pages.js";
+export { toText } from "./text.js";
+export type { HandoverKey, HandoverWords } from "./words.js";

@@ -7,7 +7,6 @@ import type {
   CarTold,
   CautionTold,
   ComplaintAnswer,
-  DecisionTold,
   FaultRef,
   FaultTold,
   Figure,
@@ -88,7 +87,7 @@ export interface Verdict {
   readonly reasons: readonly VerdictReason[];
 }
 export type VerdictReason =
-  | { readonly is: "nothing-looked-at" }
+  | { readonly is: "nothing-looked-at" | "no-gate" }
   | { readonly is: "dangerous" | "major" | "close"; readonly letters: readonly string[] }
   | { readonly is: "gate-tripped" | "gate-not-cleared"; readonly gates: readonly string[] }
   | { readonly is: "forbidden" | "workshop"; readonly cautions: readonly string[] }
@@ -98,7 +97,7 @@ export type VerdictReason =
   | { readonly is: "done-not-checked"; readonly letters: readonly string[] }
   | { readonly is: "not-enough-seen"; readonly sheets: readonly string[] }
   | { readonly is: "not-seen"; readonly count: number }
-  | { readonly is: "differ" | "provisional" | "unsure"; readonly letters: readonly string[] }
+  | { readonly is: "differ" | "provisional"; readonly letters: readonly string[] }
   | { readonly is: "complaints-open"; readonly count: number };
 
 /** A finding that cannot wait, and what is to be done about it. */
@@ -108,8 +107,10 @@ export interface CannotWait {
   readonly close: boolean;
   readonly title: string;
   readonly where: string;
-  /** Numbers of the jobs that put it right; none: no work is planned for it. */
+  /** Numbers of the jobs that put it right, are not declined and not left out; none: no work is planned for it. */
   readonly jobs: readonly number[];
+  /** Numbers of those the owner said no to. */
+  readonly declined: readonly number[];
 }
 
 export type NextStep =
@@ -136,6 +137,8 @@ export interface Looked {
   readonly sound: number;
   readonly notSeen: number;
   readonly cannotReach: number;
+  /** Answered in a way that cannot count. */
+  readonly notChecked: number;
   readonly notForThisLook: number;
   readonly grades: Readonly<Record<Grade, number>>;
 }
@@ -162,15 +165,15 @@ export interface LetteredFinding extends FaultTold {
 export interface NumberedJob extends JobTold {
   readonly number: number;
   readonly letters: readonly string[];
-  /** What the warning before a no was, where none was shown: undefined. */
-  readonly decision?: DecisionTold | undefined;
 }
 
 /** A day or distance to think of, wherever it comes from. */
 export interface DueDate {
   /** Stable over hand-overs of one visit. */
   readonly id: string;
-  readonly is: "job" | "decision" | "re-torque" | "look-again" | "part" | "next-visit" | "other";
+  /** Number of the job it belongs to. */
+  readonly number?: number | undefined;
+  readonly is: "job" | "decided" | "re-torque" | "look-again" | "part" | "next-visit" | "other";
   readonly words: string;
   readonly where: string;
   readonly on?: IsoDate | undefined;

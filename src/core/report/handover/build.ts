@@ -1,0 +1,59 @@
+/** Makes the one model of a hand-over from what is known of a visit. Pure; every form is written from it. */
+import { buyingOf } from "./buying.js";
+import { dueDates } from "./due-dates.js";
+import { cannotWait, complaintLines, lookedOf, moneyLine, nextSteps } from "./first-page.js";
+import type { CautionTold, HandoverInput } from "./input.js";
+import { lettered } from "./lettering.js";
+import type { HandoverModel } from "./model.js";
+import { withoutPersons } from "./private.js";
+import { gateState, standingCautions, standingOf } from "./standing.js";
+import { verdictOf } from "./verdict.js";
+
+const SIGNALS: readonly CautionTold["signal"][] = ["danger", "warning", "caution", "notice"];
+
+/** The hand-over for whom the input is made. A buyer's holds nothing personal of the seller. */
+export function handover(given: HandoverInput): HandoverModel {
+  const input = given.for === "buyer" ? withoutPersons(given) : given;
+  const standing = standingOf(input.faults);
+  const parts = lettered(input);
+  const { findings, work } = parts;
+  const verdict = verdictOf(input, findings, work, standing);
+  const dates = dueDates(input, work);
+  const pressing = cannotWait(parts);
+  const money = moneyLine(input, pressing);
+  const isBuyer = input.for === "buyer";
+  const { madeAt, engine, visit, car, notSeen, readings, sheets, plan, release } = input;
+  return {
+    for: input.for,
+    madeAt,
+    engine,
+    visit,
+    car,
+    first: {
+      complaints: complaintLines(input, parts),
+      verdict,
+      cannotWait: pressing,
+      next: nextSteps(input, parts, pressing, verdict, dates, standing),
+      looked: lookedOf(input),
+      ...(money === undefined || isBuyer ? {} : { money }),
+    },
+    findings,
+    notSeen,
+    gates: input.gates.map((gate) => ({ ...gate, state: gateState(gate, standing) })),
+    cautions: [...standingCautions(input.cautions, standing)].sort(
+      (a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal),
+    ),
+    readings,
+    work,
+    declined: work.filter(({ decision }) => decision?.is === "no"),
+    ...(input.money === undefined ? {} : { money: input.money }),
+    loose: input.loose ?? [],
+    trends: input.trends ?? [],
+    dates,
+    pictures: input.pictures ?? [],
+    sheets,
+    ...(plan === undefined ? {} : { plan }),
+    ...(release === undefined ? {} : { release }),
+    ...(isBuyer ? { buying: buyingOf(parts, notSeen) } : {}),
+  };
+}

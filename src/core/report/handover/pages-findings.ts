@@ -1,0 +1,167 @@
+/** Findings with their because, the plan of the car with letters, and what was not looked at, in words. */
+import { planDrawing } from "../plan-drawing.js";
+import { dayText, judgedText, limitText } from "./figures.js";
+import type { NotSeen, PictureTold, StepTold } from "./input.js";
+import type { HandoverModel, LetteredFinding } from "./model.js";
+import type { Block, PictureBlock, TableRow } from "./page.js";
+import { capital, ended, gradeWord, placed, unended } from "./sentence.js";
+import { isSettled } from "./standing.js";
+import { type HandoverWords, say } from "./words.js";
+
+export function findingPages(model: HandoverModel, words: HandoverWords): readonly Block[] {
+  const { findings, notSeen, pictures } = model;
+  const others = pictures.filter(({ hash }) => !findings.some((of) => of.pictures.some((one) => one.hash === hash)));
+  return [
+    { is: "heading", level: 2, text: say(words, "findings.title"), newPage: true },
+    ...planBlocks(model, words),
+    ...(findings.length === 0
+      ? [
+          {
+            is: "text",
+            text: say(words, notSeen.length === 0 ? "findings.none" : "findings.none.unseen"),
+          } as const,
+        ]
+      : findings.map((one) => findingBlock(model, one, words))),
+    ...(others.length === 0
+      ? []
+      : [
+          { is: "heading", level: 3, text: say(words, "pictures.title") } as const,
+          ...others.map((one) => ({ is: "picture", picture: pictureBlock(one) }) as const),
+        ]),
+  ];
+}
+
+const pictureBlock = ({ hash, caption, width, height, marks }: PictureTold): PictureBlock => ({
+  hash,
+  caption,
+  width,
+  height,
+  ...(marks === undefined ? {} : { marks }),
+});
+
+/** The plan with the letters of its findings; places that were looked at are inked. Their marks stand in the list. */
+function planBlocks({ plan, findings }: HandoverModel, words: HandoverWords): readonly Block[] {
+  if (plan === undefined || plan.places.length === 0) return [];
+  const standing = findings.filter((one) => !isSettled(one));
+  const places = plan.places.map((place) => {
+    const letters = standing.filter((one) => one.place === place.id).map(({ letter }) => letter);
+    return letters.length === 0 ? place : { ...place, letter: letters.join(" ") };
+  });
+  const { drawing } = planDrawing({ plan: plan.kind, side: plan.side, places });
+  return [{ is: "drawing", drawing, label: say(words, "plan.label") }];
+}
+
+function findingBlock(model: HandoverModel, of: LetteredFinding, words: HandoverWords): Block {
+  const isTechnician = model.for === "technician";
+  return {
+    is: "finding",
+    finding: {
+      letter: of.letter,
+      mark: of.grade,
+      word: say(words, `mark.${of.grade}`),
+      title: of.title,
+      where: of.where,
+      says: [
+        ...(of.close ? [say(words, "finding.close")] : []),
+        ...(of.atLeast ? [say(words, "finding.at-least")] : []),
+        ...(of.differ ? [say(words, "finding.differ")] : []),
+        ...(of.provisional ? [say(words, "finding.provisional")] : []),
+        ...byHand(of, words),
+      ],
+      steps: [
+        ...of.because.map((step) => ({ kind: say(words, `step.${step.is}`), says: stepSays(step, words) })),
+        {
+          kind: say(words, "step.so"),
+          says: say(words, "step.so.says", {
+            grade: gradeWord(words, of.grade),
+            sure: say(words, `sure.${of.sure}`),
+          }),
+        },
+      ],
+      after: [
+        ...(of.cause ? [ended(say(words, "finding.cause", { cause: of.cause }))] : []),
+        ...(of.settle && of.settle.length > 0
+          ? [say(words, "finding.settle", { what: of.settle.map(unended).join("; ") })]
+          : []),
+        ...(of.numbers.length > 0
+          ? [say(words, "finding.work", { numbers: of.numbers.join(", ") })]
+          : isSettled(of)
+            ? []
+            : [say(words, "finding.no-work")]),
+        ...mended(of, words),
+        ...(isTechnician && of.answersTo.length > 0
+          ? [say(words, "finding.item", { items: of.answersTo.join("; ") })]
+          : []),
+        ...(isTechnician ? [say(words, "finding.rules", { rules: of.rules.join(", "), place: of.place })] : []),
+      ],
+      pictures: of.pictures.map(pictureBlock),
+    },
+  };
+}
+
+function byHand({ byHand: by }: LetteredFinding, words: HandoverWords): readonly string[] {
+  if (by === undefined) return [];
+  const was = say(words, `grade.${by.was}`);
+  return by.reason === ""
+    ? [say(words, "finding.by-hand.no-reason", { was })]
+    : [ended(say(words, "finding.by-hand", { was, reason: by.reason }))];
+}
+
+function mended(of: LetteredFinding, words: HandoverWords): readonly string[] {
+  if (of.mended === undefined) return [];
+  return [say(words, of.mended.checked ? "finding.mended" : "finding.done", { day: dayText(words, of.mended.on) })];
+}
+
+/** What one step of the because says. */
+export function stepSays(step: StepTold, words: HandoverWords): string {
+  if (step.is === "limit")
+    return say(words, "step.limit.says", {
+      limit: capital(limitText(words, step)),
+      value: judgedText(words, step.value, step.uncertainty, step.unit),
+    });
+  const said = step.supports ? say(words, "step.supports", { words: step.words }) : step.words;
+  return step.on === undefined ? said : say(words, "step.on", { words: said, day: dayText(words, step.on) });
+}
+
+/** Never counted as sound, and always there: the group says so when it is empty. */
+export function unseenPages({ notSeen }: HandoverModel, words: HandoverWords): readonly Block[] {
+  const title: Block = { is: "heading", level: 2, text: say(words, "unseen.title") };
+  if (notSeen.length === 0) return [title, { is: "text", text: say(words, "unseen.none") }];
+  return [
+    title,
+    { is: "text", text: say(words, "unseen.says") },
+    {
+      is: "table",
+      table: {
+        caption: say(words, "unseen.title"),
+        head: (["unseen.what", "unseen.where", "unseen.state", "unseen.why"] as const).map((key) => ({
+          text: say(words, key),
+        })),
+        rows: notSeen.map((one) => unseenRow(words, one)),
+      },
+    },
+  ];
+}
+
+function unseenRow(words: HandoverWords, one: NotSeen): TableRow {
+  return {
+    mark: one.is,
+    cells: [one.title, one.where === "" ? say(words, "unseen.car") : one.where, one.state, whyUnseen(words, one)],
+  };
+}
+
+/** Why a point was not looked at. */
+export function whyUnseen(words: HandoverWords, { is, nonAnswer, reason, words: own }: NotSeen): string {
+  const said = nonAnswer === undefined ? say(words, `mark.${is}`) : capital(say(words, `non-answer.${nonAnswer}`));
+  const why = own || (reason === undefined ? say(words, "unseen.no-reason") : say(words, `reason.${reason}`));
+  return `${said}: ${why}`;
+}
+
+/** What could not be looked at, for who reckons with it in the price. */
+export function riskLine(words: HandoverWords, one: NotSeen): string {
+  const could =
+    one.couldDecide === undefined || one.couldDecide === "nothing"
+      ? say(words, "risks.unknown")
+      : say(words, "risks.could", { grade: say(words, `grade.${one.couldDecide}`) });
+  return `${placed(words, one.title, one.where)}. ${whyUnseen(words, one)}; ${could}.`;
+}

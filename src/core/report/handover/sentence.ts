@@ -1,0 +1,44 @@
+/** Small joins of words that several parts of a hand-over need. Knows no section. */
+import type { Grade } from "../../terms/index.js";
+import { dayText, untilText } from "./figures.js";
+import type { DecisionTold } from "./input.js";
+import { type HandoverWords, say } from "./words.js";
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** With a stop, where there is none: a person's own words stand as a sentence. */
+export const ended = (text: string): string => (text === "" || /[.!?…]$/.test(text) ? text : `${text}.`);
+export const unended = (text: string): string => text.replace(/\.$/, "");
+
+/** Name and place, or the name alone for the car as a whole. */
+export const placed = (words: HandoverWords, title: string, where: string): string =>
+  where === "" ? title : say(words, "at", { what: title, where });
+
+export const gradeWord = (words: HandoverWords, grade: Grade): string => capital(say(words, `grade.${grade}`));
+
+/** The owner's word on a job. */
+export function decisionText(words: HandoverWords, decision: DecisionTold | undefined): string {
+  if (decision === undefined) return say(words, "decision.none");
+  if (decision.is === "now" || decision.is === "more") return say(words, `decision.${decision.is}`);
+  if (decision.is === "no")
+    return decision.reason ? say(words, "decision.no", { reason: decision.reason }) : say(words, "decision.no.none");
+  const until = untilText(words, decision.by?.date, decision.by?.distance).join(", ");
+  return until === "" ? say(words, "decision.by.open") : say(words, "decision.by", { until });
+}
+
+/** Who told it, how, and on which day; nothing where none of it is known. */
+export function decisionTold(words: HandoverWords, decision: DecisionTold | undefined): readonly string[] {
+  const { who, how, on, signature } = decision ?? {};
+  const isTold = who !== undefined || how !== undefined || on !== undefined;
+  return [
+    ...(isTold
+      ? [
+          say(words, "decision.told", {
+            who: who ?? say(words, "decision.someone"),
+            how: how === undefined ? "" : say(words, "decision.how", { how }),
+            on: on === undefined ? "" : say(words, "decision.on", { day: dayText(words, on) }),
+          }),
+        ]
+      : []),
+    ...(signature === undefined ? [] : [say(words, "decision.signed", { hash: signature })]),
+  ];
+}

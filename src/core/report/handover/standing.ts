@@ -1,0 +1,57 @@
+/**
+ * What of a judged visit still stands when it is handed over: findings that were not put right and checked, gates and
+ * cautions that hang on others. Anything not known stands. Knows no words and no order.
+ */
+import type { CautionTold, FaultRef, FaultTold, GateTold, HandoverInput } from "./input.js";
+
+const keyOf = ({ fault, place }: FaultRef): string => `${fault}@${place}`;
+
+/** Whether two name the same finding. */
+export const sameFault = (a: FaultRef, b: FaultRef): boolean => a.fault === b.fault && a.place === b.place;
+
+/** Done, and somebody looked or measured again and found it right. Done alone settles nothing. */
+export const isSettled = ({ mended }: Pick<FaultTold, "mended">): boolean => mended?.checked === true;
+
+export interface Standing {
+  readonly faults: readonly FaultTold[];
+  /** Whether something that hangs on these findings still stands: with none named it does. */
+  readonly hangs: (on: readonly FaultRef[]) => boolean;
+}
+
+export function standingOf(faults: readonly FaultTold[]): Standing {
+  const settled = new Set(faults.filter(isSettled).map(keyOf));
+  return {
+    faults: faults.filter((one) => !isSettled(one)),
+    hangs: (on) => on.length === 0 || on.some((one) => !settled.has(keyOf(one))),
+  };
+}
+
+/** A tripped gate opens to what it would be otherwise only where every finding that trips it is settled. */
+export function gateState(gate: GateTold, { hangs }: Standing): GateTold["state"] {
+  if (gate.state !== "tripped" || !gate.onlyThose || hangs(gate.faults)) return gate.state;
+  return gate.otherwise;
+}
+
+/** What a gate guards when it stands before driving: the road, and leaving. */
+const DRIVING: readonly string[] = ["w4-road", "drive-away"];
+export const guardsDriving = ({ guards }: Pick<GateTold, "guards">): boolean => DRIVING.includes(guards);
+
+/** Cautions not all of whose findings are settled. */
+export const standingCautions = (cautions: readonly CautionTold[], { hangs }: Standing): readonly CautionTold[] =>
+  cautions.filter(({ faults }) => hangs(faults));
+
+/** Not answered, in need of something first, or answered by findings that are no longer there. */
+export const openComplaints = ({
+  complaints,
+  faults,
+}: Pick<HandoverInput, "complaints" | "faults">): HandoverInput["complaints"] =>
+  complaints.filter(
+    ({ answer }) =>
+      answer === undefined ||
+      answer.is === "needs" ||
+      (answer.is === "found" && !answer.faults.some((one) => faults.some((of) => sameFault(one, of)))),
+  );
+
+/** How many points nobody answered, or answered in a way that cannot count. */
+export const unseenCount = ({ notSeen, sheets }: Pick<HandoverInput, "notSeen" | "sheets">): number =>
+  notSeen.length + sheets.reduce((sum, { notChecked }) => sum + notChecked, 0);

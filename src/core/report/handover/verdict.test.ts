@@ -1,0 +1,271 @@
+import { describe, expect, it } from "vitest";
+import { fault, job, soundVisit } from "../../../../tests/support/handover-visit.js";
+import { handover } from "./build.js";
+import type { GateTold, HandoverInput } from "./input.js";
+
+const verdict = (more: Partial<HandoverInput> = {}) => handover(soundVisit(more)).first.verdict;
+const reasons = (more: Partial<HandoverInput> = {}) => verdict(more).reasons.map(({ is }) => is);
+const gates = (more: Partial<GateTold>, which = 0): readonly GateTold[] =>
+  soundVisit().gates.map((gate, index) => (index === which ? { ...gate, ...more } : gate));
+const sheet = soundVisit().sheets[0];
+if (sheet === undefined) throw new Error("no sheet in the visit");
+const caution = {
+  caution: "cau.any",
+  signal: "danger",
+  not: "Don't",
+  why: "",
+  can: "",
+  todo: "",
+  places: [],
+  faults: [],
+} as const;
+const unseen = { point: "p", place: "car", title: "P", where: "", state: "s", is: "not-looked" } as const;
+
+describe("HO10 the best a hand-over says is that nothing was found", () => {
+  it("is nothing against it when all asked was looked at and both checks before driving are cleared", () => {
+    expect(verdict()).toEqual({ is: "nothing-against", owner: "fine", reasons: [] });
+  });
+  it("stays so with a minor or advisory finding, which an owner tells the workshop from minor on", () => {
+    expect(verdict({ faults: [fault({ grade: "advisory" })] })).toMatchObject({ is: "nothing-against", owner: "fine" });
+    expect(verdict({ faults: [fault({ grade: "minor" })] })).toMatchObject({ is: "nothing-against", owner: "tell" });
+  });
+});
+
+const THERE = { fault: "whl.play", place: "RR" };
+const GONE = { fault: "whl.play", place: "RL" };
+
+/** What makes a verdict, and the nearest thing that does not. */
+const NEAR: readonly {
+  readonly rule: string;
+  readonly makes: Partial<HandoverInput>;
+  readonly is: string;
+  readonly reason: string;
+  readonly near: Partial<HandoverInput>;
+}[] = [
+  {
+    rule: "HO11 a dangerous finding forbids driving; a major one does not by itself",
+    makes: { faults: [fault({ grade: "dangerous" })] },
+    is: "do-not-drive",
+    reason: "dangerous",
+    near: { faults: [fault({ grade: "major" })] },
+  },
+  {
+    rule: "HO11 what must stand forbids driving whatever its grade",
+    makes: { faults: [fault({ mustStand: true })] },
+    is: "do-not-drive",
+    reason: "dangerous",
+    near: { faults: [fault({ mustStand: false })] },
+  },
+  {
+    rule: "HO11 a tripped check before driving forbids it; one before lifting does not",
+    makes: { gates: gates({ state: "tripped" }) },
+    is: "do-not-drive",
+    reason: "gate-tripped",
+    near: { gates: [...soundVisit().gates, ...gates({ state: "tripped", guards: "lift" }).slice(0, 1)] },
+  },
+  {
+    rule: "HO11 a caution that forbids driving counts; any other caution does not",
+    makes: { cautions: [{ ...caution, forbids: "driving" }] },
+    is: "do-not-drive",
+    reason: "forbidden",
+    near: { cautions: [caution] },
+  },
+  {
+    rule: "HO11 a car somebody did not release is not driven; a released one may be",
+    makes: { release: { is: "not-released" } },
+    is: "do-not-drive",
+    reason: "not-released",
+    near: { release: { is: "released" } },
+  },
+  {
+    rule: "HO11 something left loose forbids driving",
+    makes: { loose: [{ words: "Bolts", is: "loose", on: "2031-05-03" }] },
+    is: "do-not-drive",
+    reason: "left-loose",
+    near: { loose: [] },
+  },
+  {
+    rule: "HO11 work due before the next drive forbids it until it is done and looked at; later work does not",
+    makes: { faults: [fault()], jobs: [job({ byWhen: { class: 1 } })] },
+    is: "do-not-drive",
+    reason: "work-before-driving",
+    near: { faults: [fault()], jobs: [job({ byWhen: { class: 2 } })] },
+  },
+  {
+    rule: "HO12 a caution that allows the way to a workshop allows no more",
+    makes: { cautions: [{ ...caution, signal: "warning", forbids: "beyond-workshop" }] },
+    is: "workshop-only",
+    reason: "workshop",
+    near: { cautions: [{ ...caution, signal: "warning" }] },
+  },
+  {
+    rule: "HO13 a major finding is put right before normal use; a minor one need not be",
+    makes: { faults: [fault({ grade: "major" })] },
+    is: "put-right-first",
+    reason: "major",
+    near: { faults: [fault({ grade: "minor" })] },
+  },
+  {
+    rule: "HO14 a reading too close to call shows nothing; one clear of it does",
+    makes: { faults: [fault({ close: true })] },
+    is: "not-shown",
+    reason: "close",
+    near: { faults: [fault({ close: false })] },
+  },
+  {
+    rule: "HO14 one point not looked at is enough",
+    makes: { notSeen: [unseen] },
+    is: "not-shown",
+    reason: "not-seen",
+    near: { notSeen: [] },
+  },
+  {
+    rule: "HO14 an answer that cannot count is a point not looked at",
+    makes: { sheets: [{ ...sheet, notChecked: 1 }] },
+    is: "not-shown",
+    reason: "not-seen",
+    near: { sheets: [{ ...sheet, notFitted: 1 }] },
+  },
+  {
+    rule: "HO14 a check before driving that is not cleared",
+    makes: { gates: gates({ state: "not cleared" }, 1) },
+    is: "not-shown",
+    reason: "gate-not-cleared",
+    near: { gates: [...soundVisit().gates, ...gates({ state: "not cleared", guards: "spark" }).slice(0, 1)] },
+  },
+  {
+    rule: "HO14 a check noted as done unproven is not cleared by that",
+    makes: { gates: gates({ state: "not cleared", unproven: "no room" }) },
+    is: "not-shown",
+    reason: "gate-not-cleared",
+    near: { gates: gates({ state: "cleared", unproven: "no room" }) },
+  },
+  {
+    rule: "HO14 sheets without any check before driving show nothing",
+    makes: { gates: [] },
+    is: "not-shown",
+    reason: "no-gate",
+    near: {},
+  },
+  {
+    rule: "HO14 a sheet too little seen",
+    makes: { sheets: [{ ...sheet, enough: false }] },
+    is: "not-shown",
+    reason: "not-enough-seen",
+    near: { sheets: [{ ...sheet, enough: true }] },
+  },
+  {
+    rule: "HO14 a visit in which nothing was looked at",
+    makes: { sheets: [{ ...sheet, answered: 0, of: 0 }] },
+    is: "not-shown",
+    reason: "nothing-looked-at",
+    near: { sheets: [{ ...sheet, answered: 1, of: 1 }] },
+  },
+  {
+    rule: "HO14 two people who differ",
+    makes: { faults: [fault({ differ: true })] },
+    is: "not-shown",
+    reason: "differ",
+    near: { faults: [fault({ differ: false })] },
+  },
+  {
+    rule: "HO14 what is judged for now",
+    makes: { faults: [fault({ provisional: true })] },
+    is: "not-shown",
+    reason: "provisional",
+    near: { faults: [fault({ sure: "possible" })] },
+  },
+  {
+    rule: "HO14 a complaint nobody answered; not met this time is an answer",
+    makes: { complaints: [{ id: "c", words: "It pulls" }] },
+    is: "not-shown",
+    reason: "complaints-open",
+    near: { complaints: [{ id: "c", words: "It pulls", answer: { is: "not-met" } }] },
+  },
+  {
+    rule: "HO14 a complaint that needs something first is open",
+    makes: { complaints: [{ id: "c", words: "It pulls", answer: { is: "needs", what: "a wet road" } }] },
+    is: "not-shown",
+    reason: "complaints-open",
+    near: { complaints: [{ id: "c", words: "It pulls", answer: { is: "not-met" } }] },
+  },
+  {
+    rule: "HO14 a complaint answered by a finding that is gone is open again",
+    makes: { complaints: [{ id: "c", words: "It pulls", answer: { is: "found", faults: [GONE] } }], faults: [fault()] },
+    is: "not-shown",
+    reason: "complaints-open",
+    near: { complaints: [{ id: "c", words: "It pulls", answer: { is: "found", faults: [THERE] } }], faults: [fault()] },
+  },
+];
+
+describe("what makes a verdict, and its near miss", () => {
+  it.each(NEAR)("$rule", ({ makes, is, reason, near }) => {
+    expect(verdict(makes).is).toBe(is);
+    expect(reasons(makes)).toContain(reason);
+    expect(verdict(near).is).not.toBe(is);
+    expect(reasons(near)).not.toContain(reason);
+  });
+});
+
+describe("HO15 work puts a finding right only when somebody has looked again", () => {
+  const dangerous = { grade: "dangerous", mended: { on: "2031-05-03", checked: true } } as const;
+  const tripped: Partial<GateTold> = {
+    state: "tripped",
+    faults: [{ fault: "whl.play", place: "RR" }],
+    onlyThose: true,
+    otherwise: "cleared",
+  };
+  it("lets it go once it is checked, with the gate and the caution that hung on it alone", () => {
+    const settled = {
+      faults: [fault(dangerous)],
+      gates: gates(tripped),
+      cautions: [{ ...caution, forbids: "driving", faults: [{ fault: "whl.play", place: "RR" }] }],
+      jobs: [job({ byWhen: { class: 0 } })],
+    } as const;
+    expect(verdict(settled)).toEqual({ is: "nothing-against", owner: "fine", reasons: [] });
+  });
+  it("holds on while it is done and not checked", () => {
+    const done = { faults: [fault({ ...dangerous, mended: { on: "2031-05-03", checked: false } })] };
+    expect(verdict(done).is).toBe("do-not-drive");
+    expect(reasons(done)).toContain("done-not-checked");
+  });
+  it("keeps a gate shut that something else trips, or that is not cleared otherwise", () => {
+    expect(verdict({ faults: [fault(dangerous)], gates: gates({ ...tripped, onlyThose: false }) }).is).toBe(
+      "do-not-drive",
+    );
+    expect(verdict({ faults: [fault(dangerous)], gates: gates({ ...tripped, otherwise: "not cleared" }) }).is).toBe(
+      "not-shown",
+    );
+  });
+  it("keeps a caution that hangs on another finding as well, and one that names none", () => {
+    const two = [
+      { fault: "whl.play", place: "RR" },
+      { fault: "corr.holed", place: "sill-L" },
+    ];
+    for (const faults of [two, []])
+      expect(verdict({ faults: [fault(dangerous)], cautions: [{ ...caution, forbids: "driving", faults }] }).is).toBe(
+        "do-not-drive",
+      );
+  });
+});
+
+describe("HO16 the worst decides, and all reasons are told", () => {
+  it("puts what forbids driving before what is not shown", () => {
+    const all = { faults: [fault({ grade: "dangerous", close: true })], notSeen: [unseen] };
+    expect(verdict(all).is).toBe("do-not-drive");
+    expect(reasons(all)).toEqual(["dangerous", "close", "not-seen"]);
+  });
+});
+
+describe("HO17 an owner's one word", () => {
+  it.each([
+    ["dont-drive", { faults: [fault({ grade: "dangerous" })] }],
+    ["tell", { faults: [fault({ grade: "major" })] }],
+    ["tell", { faults: [fault({ grade: "advisory", close: true })] }],
+    ["tell", { complaints: [{ id: "c", words: "It pulls" }] }],
+    ["not-shown", { notSeen: [unseen] }],
+    ["fine", { faults: [fault({ grade: "advisory" })] }],
+  ] as const)("is %s", (word, more) => {
+    expect(verdict(more).owner).toBe(word);
+  });
+});

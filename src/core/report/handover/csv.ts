@@ -1,0 +1,104 @@
+/**
+ * Readings and work list as comma-separated values (RFC 4180) for a table program. Numbers stay numbers with a decimal
+ * point; free words that a table program would take for a formula get an apostrophe in front. Knows no sentence.
+ */
+
+import { oneLine } from "./clean.js";
+import type { DecisionTold, MoneyTold, ReadingTold } from "./input.js";
+import type { HandoverModel, NumberedJob } from "./model.js";
+import { type HandoverKey, type HandoverWords, say } from "./words.js";
+
+/** Undefined: an empty cell, never a nought. */
+type Cell = string | number | undefined;
+
+export interface CsvOptions {
+  /** A mark in front by which some table programs know UTF-8. */
+  readonly bom?: boolean | undefined;
+}
+
+/** What table programs take for the beginning of a formula (OWASP, CSV injection). */
+const FORMULA = /^[=+\-@\t\r]/;
+
+function cellText(cell: Cell): string {
+  if (cell === undefined) return "";
+  if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
+  const plain = oneLine(cell);
+  const guarded = FORMULA.test(plain) || FORMULA.test(cell) ? `'${plain}` : plain;
+  return /[",\n\r]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
+}
+
+function table(head: readonly string[], rows: readonly (readonly Cell[])[], { bom = false }: CsvOptions): string {
+  const lines = [head, ...rows].map((row) => `${row.map(cellText).join(",")}\r\n`);
+  return `${bom ? "\ufeff" : ""}${lines.join("")}`;
+}
+
+const heads = (words: HandoverWords, keys: readonly HandoverKey[]): readonly string[] =>
+  keys.map((key) => words.texts[key]);
+
+const READINGS = [
+  ...(["csv.place", "csv.point", "csv.reading", "csv.where", "csv.value", "csv.uncertainty", "csv.unit"] as const),
+  ...(["csv.typed", "csv.limit", "csv.direction", "csv.edge", "csv.edge-unit", "csv.grade", "csv.basis"] as const),
+  ...(["csv.source", "csv.default", "csv.applies", "csv.state", "csv.last", "csv.last-unit", "csv.last-on"] as const),
+];
+
+/** A row for every limit over a reading, one row for a reading without any. Units as UCUM codes. */
+export function readingsCsv({ readings }: HandoverModel, words: HandoverWords, options: CsvOptions = {}): string {
+  const rows = readings.flatMap((of) => {
+    const limits: readonly (ReadingTold["limits"][number] | undefined)[] =
+      of.limits.length > 0 ? of.limits : [undefined];
+    return limits.map((limit): readonly Cell[] => [
+      ...[of.place, of.point, of.title, of.where, of.value, of.uncertainty, of.unit, of.typed.join(" / ")],
+      ...[limit?.limit, limit?.direction, limit?.edge, limit?.unit, limit?.grade, limit?.basis, limit?.source],
+      ...[limit && (limit.isDefault ? "default" : "own"), limit?.applies, limit?.state],
+      ...[numberIn(of.last?.value), of.last?.unit, of.last?.on],
+    ]);
+  });
+  return table(heads(words, READINGS), rows, options);
+}
+
+/** A typed figure as a number where it is one; a fraction stays as it was typed. */
+const numberIn = (typed: string | undefined): Cell =>
+  typed !== undefined && /^-?\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
+
+const WORK = [
+  ...(["csv.number", "csv.job", "csv.work", "csv.where", "csv.grade", "csv.findings", "csv.due"] as const),
+  ...([
+    "csv.distance",
+    "csv.distance-unit",
+    "csv.date",
+    "csv.hours-low",
+    "csv.hours-likely",
+    "csv.hours-high",
+  ] as const),
+  ...(["csv.cost-low", "csv.cost-likely", "csv.cost-high", "csv.currency", "csv.first-low"] as const),
+  ...(["csv.first-likely", "csv.first-high", "csv.parts", "csv.done", "csv.decision", "csv.decision-by"] as const),
+  ...(["csv.reason", "csv.who", "csv.how", "csv.on"] as const),
+];
+/** The columns behind these are the owner's own and stay empty for a buyer, whose model holds no decision. */
+const HOUR = 60;
+const NONE = [undefined, undefined, undefined] as const;
+
+export function workCsv({ work, money }: HandoverModel, words: HandoverWords, options: CsvOptions = {}): string {
+  const rows = work.map((job): readonly Cell[] => [
+    ...[job.number, job.id, job.title, job.where, job.grade, job.letters.join(" ")],
+    ...[say(words, `by-when.${job.byWhen.class}`), job.byWhen.distance?.value, job.byWhen.distance?.unit],
+    job.byWhen.date,
+    ...(job.minutes?.map((minutes) => Number((minutes / HOUR).toFixed(2))) ?? NONE),
+    ...moneyCells(job.cost, money),
+    job.cost && money?.currency,
+    ...moneyCells(job.first?.cost, money),
+    job.parts.map(({ count, title }) => `${count} × ${title}`).join("; "),
+    job.doneOn,
+    ...decisionCells(job, words),
+  ]);
+  return table(heads(words, WORK), rows, options);
+}
+
+const moneyCells = (three: readonly number[] | undefined, money: MoneyTold | undefined): readonly Cell[] =>
+  three && money ? three.map((minor) => minor / 10 ** money.minorDigits) : NONE;
+
+const DECIDED: Readonly<Record<DecisionTold["is"], string>> = { now: "now", by: "by", no: "no", more: "more" };
+function decisionCells({ decision }: NumberedJob, words: HandoverWords): readonly Cell[] {
+  const { is, by, reason, who, how, on } = decision ?? {};
+  return [is === undefined ? say(words, "decision.none") : DECIDED[is], by?.date, reason, who, how, on];
+}

@@ -1,0 +1,125 @@
+/**
+ * Every fact a hand-over has to carry, whatever form it takes, and which of them a text lacks. Walks the model by itself
+ * and not the pages, so that a section somebody forgot is noticed. Knows no form's inside.
+ */
+import { cleaned } from "./clean.js";
+import { byWhenText, dayText, hoursText, judgedText, limitText, moneyRange, untilText } from "./figures.js";
+import type { HandoverModel } from "./model.js";
+import { whyUnseen } from "./pages-findings.js";
+import { answerText, reasonText } from "./pages-first.js";
+import { dateSays } from "./pages-work.js";
+import { decisionText, placed } from "./sentence.js";
+import { type HandoverWords, say } from "./words.js";
+
+export interface Fact {
+  readonly is:
+    | "verdict"
+    | "complaint"
+    | "finding"
+    | "not-seen"
+    | "caution"
+    | "reading"
+    | "job"
+    | "declined"
+    | "date"
+    | "sheet";
+  /** Told where it is missing. */
+  readonly id: string;
+  /** All of these stand in a form that carries it. */
+  readonly texts: readonly string[];
+}
+
+/** Everything that every form for reading (page, text, printed sheet) carries. */
+export function factsOf(given: HandoverModel, words: HandoverWords): readonly Fact[] {
+  const model = cleaned(given);
+  return [
+    ...firstFacts(model, words),
+    ...findingFacts(model, words),
+    ...model.notSeen.map((one): Fact => {
+      const { point, place, title, where, state } = one;
+      return { is: "not-seen", id: `${point}@${place}`, texts: [title, where, state, whyUnseen(words, one)] };
+    }),
+    ...model.cautions.map(({ caution, signal, not, why, can, todo, places }): Fact => {
+      const word = say(words, `signal.${signal}`);
+      return { is: "caution", id: caution, texts: [word, not, why, can, todo, ...places] };
+    }),
+    ...readingFacts(model, words),
+    ...workFacts(model, words),
+    ...model.dates.map((one): Fact => {
+      const texts = [dateSays(words, one), ...untilText(words, one.on, one.distance)];
+      return { is: "date", id: one.id, texts };
+    }),
+    ...model.sheets.map(({ id, name, edition }): Fact => ({ is: "sheet", id, texts: [name, edition] })),
+  ];
+}
+
+const firstFacts = ({ first }: HandoverModel, words: HandoverWords): readonly Fact[] => [
+  {
+    is: "verdict",
+    id: first.verdict.is,
+    texts: [
+      say(words, `verdict.${first.verdict.is}`),
+      ...first.verdict.reasons.map((one) => reasonText(words, one)),
+      ...first.cannotWait.map(({ letter, title, where }) => `${letter}: ${placed(words, title, where)}`),
+    ],
+  },
+  ...first.complaints.map((one): Fact => ({ is: "complaint", id: one.id, texts: [one.words, answerText(words, one)] })),
+];
+
+const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
+  findings.map(({ fault, place, title, where, grade, because, sure }): Fact => {
+    const steps = because.flatMap((step) =>
+      step.is === "limit"
+        ? [limitText(words, step).slice(1), judgedText(words, step.value, step.uncertainty, step.unit)]
+        : [step.words],
+    );
+    const texts = [placed(words, title, where), say(words, `mark.${grade}`), say(words, `sure.${sure}`), ...steps];
+    return { is: "finding", id: `${fault}@${place}`, texts };
+  });
+
+const readingFacts = ({ readings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
+  readings.map(({ point, place, title, where, value, uncertainty, unit, limits, last }): Fact => {
+    const stands = limits.flatMap((one) => [limitText(words, one), say(words, `reading.${one.state}`)]);
+    const before = last === undefined ? [] : [dayText(words, last.on)];
+    const texts = [title, where, judgedText(words, value, uncertainty, unit), ...stands, ...before];
+    return { is: "reading", id: `${point}@${place}`, texts };
+  });
+
+/** A buyer has the jobs that are due with their figures; who said what to them is nobody's business but the owner's. */
+function workFacts(
+  { for: reader, buying, work, declined, money }: HandoverModel,
+  words: HandoverWords,
+): readonly Fact[] {
+  if (reader === "buyer")
+    return (buying?.due ?? []).map(
+      ({ id, title, where }): Fact => ({ is: "job", id, texts: [placed(words, title, where)] }),
+    );
+  return [
+    ...work.map((job): Fact => {
+      const { id, title, where, byWhen, minutes, cost } = job;
+      const hours = minutes === undefined ? [] : [hoursText(words, minutes)];
+      const figures = cost === undefined || money === undefined ? [] : [moneyRange(words, cost, money)];
+      const said = [byWhenText(words, byWhen), decisionText(words, job.decision)];
+      return { is: "job", id, texts: [placed(words, title, where), ...hours, ...figures, ...said] };
+    }),
+    ...declined.map(
+      ({ id, decision }): Fact => ({
+        is: "declined",
+        id,
+        texts: [
+          decision?.reason || say(words, "declined.no-reason"),
+          decision?.warned?.words ?? say(words, "declined.not-warned"),
+        ],
+      }),
+    ),
+  ];
+}
+
+/** Spaces, signs of direction and hyphens at ends of lines differ from form to form; words and figures do not. */
+const bare = (text: string): string => text.replace(/[\s\u00ad\u200b-\u200f\u2066-\u2069]+/g, "");
+
+/** Facts of which some text does not stand in a form's own text (tags taken off, signs turned back). */
+export function missingFacts(facts: readonly Fact[], text: string): readonly Fact[] {
+  const held = bare(text);
+  return facts.filter(({ texts }) => texts.some((one) => !held.includes(bare(one.replace(/\.$/, "")))));
+}

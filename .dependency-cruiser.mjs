@@ -92,8 +92,14 @@ export default {
       "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),
     ...zone(
+      "files",
+      "^src/device/files/",
+      ["^src/core/", pkg("(fflate|age-encryption)")],
+      "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
+    ),
+    ...zone(
       "device",
-      "^src/device/(photo|sound|files|work)/",
+      "^src/device/(photo|sound|work)/",
       ["^src/core/"],
       "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),

@@ -9,6 +9,7 @@ import { render } from "preact";
 import type { FileDoor } from "../core/record/files.js";
 import type { Entry } from "../core/record/index.js";
 import type { PictureKeeper } from "../core/record/photo.js";
+import packWorker from "../device/files/worker.js?worker&url";
 import pictureWorker from "../device/photo/worker.js?worker&url";
 import { hashOf, makeNonce, openStore } from "../device/store/index.js";
 import planWorker from "../device/work/worker.js?worker&url";
@@ -19,7 +20,7 @@ import { type App, AppContext } from "./state/app.js";
 import { openJournal } from "./state/journal.js";
 import { linkTapped, startRouter } from "./state/router.js";
 import { defaultSettings, keepSettings, recallAddress, rememberAddress } from "./state/settings.js";
-import { surroundings, textShelf } from "./surroundings.js";
+import { forgetTexts, surroundings, textShelf } from "./surroundings.js";
 import { decimalComma } from "./texts/first.js";
 import { startWorker } from "./trusted.js";
 import { startUpdates, type Updates } from "./updates.js";
@@ -146,11 +147,13 @@ const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
   ready: (content) => ({ hand: async () => (await loadFiles()).browserFiles.ready(content).hand() }),
 };
+const packer: App["packer"] = async () => (await loadFiles()).packerWith(() => startWorker(packWorker));
 
 const app: App = {
   router,
   settings,
   remembered,
+  forget: forgetTexts,
   journal,
   store,
   phone,
@@ -161,6 +164,7 @@ const app: App = {
   pictures,
   camera,
   files,
+  packer,
   sound,
   around,
   planner,

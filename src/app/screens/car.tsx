@@ -72,6 +72,7 @@ function CarBody({ car, param }: { readonly car: CarState; readonly param: strin
           />
           <ListRow title={t("car.limits")} second={limitsKnown(car)} href={to("limits", { car: param })} />
           <ListRow title={t("car.places")} href={to("places", { car: param })} />
+          <ListRow title={t("car.file")} href={to("car-file", { car: param })} />
         </Band>
         <div class="acts">
           <Tool words={t("car.rename")} onPress={() => setRenaming(true)} />

@@ -64,6 +64,7 @@ function Others({ view }: { readonly view: CarsView }) {
   );
 }
 
+const CopyLine = lazy(() => import("./copy-line.js").then((file) => file.CopyLine), Nothing);
 const WhichCar = lazy(() => import("./which-car.js").then((file) => file.WhichCar), Nothing);
 
 export function Cars() {
@@ -72,7 +73,7 @@ export function Cars() {
   useEffect(() => void journal.refresh(), [journal]);
   const summaries = journal.summaries.value;
   const view = useMemo(() => summaries && carsView(summaries), [summaries]);
-  if (!view) return <OpeningScreen />;
+  if (!view || !summaries) return <OpeningScreen />;
   const all = [...view.own, ...view.demo];
   const newVisit =
     all.length === 1 && all[0]
@@ -99,6 +100,7 @@ export function Cars() {
           </Pool>
         )}
         {view.lit && <Others view={view} />}
+        {view.own.length > 0 && <CopyLine summaries={summaries} />}
         <Band>
           <ListRow folded title={t("cars.sheets")} href={to("sheets")} />
           <ListRow folded title={t("cars.settings")} href={to("settings")} />

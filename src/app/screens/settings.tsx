@@ -131,6 +131,7 @@ export function SettingsScreen() {
       <HouseBand />
       <DemoBand />
       <Band>
+        <ListRow title={t("settings.files")} second={t("settings.files.says")} href={to("files")} />
         <ListRow title={t("settings.install")} href={to("install")} />
         <ListRow title={t("settings.sheets")} href={to("sheets")} />
         <ListRow title={t("gauges.title")} href={to("gauges")} />

@@ -97,6 +97,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           second={t("visit.history.says", { n: steps })}
           href={to("history", { visit: on.param })}
         />
+        <ListRow title={t("visit.file")} second={t("visit.file.says")} href={to("visit-file", { visit: on.param })} />
       </Band>
       {loose.length > 0 && (
         <Band heading={t("visit.notes")}>

@@ -7,7 +7,7 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { Planner } from "../../core/plan/index.js";
 import type { Camera } from "../../core/record/camera.js";
-import type { FileDoor } from "../../core/record/files.js";
+import type { FileDoor, Packer } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
 import type { SoundRecorder } from "../../core/record/sound.js";
@@ -57,6 +57,8 @@ export interface App {
   readonly router: Router;
   readonly settings: Signal<Settings>;
   readonly remembered: TextShelf;
+  /** Drops what is remembered beside the record of cars and visits of these names: glances, typed words. */
+  readonly forget: (names: readonly string[]) => void;
   readonly journal: Journal;
   readonly store: Store;
   readonly phone: Phone;
@@ -68,6 +70,8 @@ export interface App {
   /** Looking through the camera inside the page; its code is fetched when it is first wanted. */
   readonly camera: () => Promise<Camera<HTMLVideoElement, Blob>>;
   readonly files: FileDoor<File>;
+  /** Packs and opens copies beside the screen; its code is fetched when one is first wanted. */
+  readonly packer: () => Promise<Packer<File>>;
   /** Recording what is heard; its code is fetched when it is first wanted. */
   readonly sound: () => Promise<SoundRecorder>;
   readonly around: Surroundings;

@@ -69,6 +69,8 @@ export interface Journal {
   readonly summaries: ReadonlySignal<readonly Summary[] | undefined>;
   /** Reads the summaries again; a failed reading leaves what was shown. */
   refresh(): Promise<void>;
+  /** Reads everything again, and who writes now: after a file was read in. */
+  reread(): Promise<void>;
   readonly unkept: ReadonlySignal<readonly Unkept[]>;
   /** Folded with what is not kept laid over it. */
   car(stream: string): ReadonlySignal<Opened<CarState>>;
@@ -220,9 +222,11 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     }
     if (changes.some((change) => change.from === "elsewhere" || change.whole)) void refresh();
   });
-  void store.writer().then((made) => {
+  const askWriter = async (): Promise<void> => {
+    const made = await store.writer();
     if (made.ok) writer.value = made.value;
-  });
+  };
+  void askWriter();
 
   // A stream's name says its kind, and it is folded by that same kind.
   const keptOf = <State extends RecordState>(stream: string) =>
@@ -250,6 +254,11 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     writer,
     summaries,
     refresh,
+    reread: () =>
+      inTurn(async () => {
+        for (const [stream, into] of folded) await read(stream, into);
+        await Promise.all([askWriter(), refresh()]);
+      }),
     unkept: underway,
     car: (stream) => cached<CarState>(stream),
     visit: (stream) => cached<VisitState>(stream),

@@ -19,6 +19,7 @@ export const enRound = {
   "car.limits.none": "Defaults only, no maker's figure yet",
   "car.limits.some": "{n} maker's {n|one=figure|other=figures}",
   "car.places": "Places on this car",
+  "car.file": "Hand on or delete",
   "car.complaint": "Complaint",
   "car.differ-names": "Two names stand: {names}",
   "purpose.workshop": "Workshop job",

@@ -2,6 +2,7 @@ import { afterEach, expect, test } from "vitest";
 import { UNIT_MESSAGES } from "../../core/units/index.js";
 import { en } from "./en.js";
 import { enCar } from "./en-car.js";
+import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
 import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
@@ -51,6 +52,7 @@ test("figures: thousands from five digits on, the decimal sign of the person, ot
 test("the parts of the catalogue share no key, and no text is empty or carries a stray brace", () => {
   const parts = [
     Object.keys(enFirst),
+    Object.keys(enFiles),
     Object.keys(enRound),
     Object.keys(enReading),
     Object.keys(enMedia),

@@ -2,6 +2,10 @@
  * What the app asks of whoever picks files and hands them on: names, types and bytes. Refuses to know share
  * sheets, downloads and inputs; those are in device/files.
  */
+import type { Result } from "../terms/index.js";
+import type { BlobHash, Logged } from "./contract.js";
+import type { CopyManifest } from "./copy/manifest.js";
+import type { KeptBytes } from "./store.js";
 
 /** A file to be handed on, whole and ready. */
 export interface FileContent {
@@ -35,5 +39,45 @@ export interface PickWish {
 export interface FileDoor<Picked> {
   /** Call inside a tap. Empty when the person picked nothing. */
   pick(wish: PickWish): Promise<readonly Picked[]>;
-  ready(content: FileContent): ReadyFile;
+  ready(content: FileContent | Picked): ReadyFile;
+}
+
+/** One archive being written, entry after entry, in the order of the calls. */
+export interface Packing<Packed> {
+  /** Adds a file out of its pieces; how long it is and the SHA-256 of what was written. */
+  add(
+    name: string,
+    pieces: Iterable<string | Uint8Array<ArrayBuffer>>,
+  ): Promise<{ readonly bytes: number; readonly sha256: string }>;
+  /** Ends it; the file, ready to be handed on. */
+  end(): Promise<Packed>;
+  /** Gives up. Safe to call at any time. */
+  stop(): void;
+}
+
+/** A copy that was found whole: every byte was unpacked, counted and held against its hash. */
+export interface OpenedCopy {
+  readonly manifest: CopyManifest;
+  readonly log: readonly Logged[];
+  /** One blob, by its hash. Rejects when the file changed or went away since it was opened. */
+  blob(hash: BlobHash): Promise<KeptBytes>;
+  /** Lets go of the file and what was unpacked. */
+  close(): void;
+}
+
+/** Packs and opens copies beside the screen. `Held` is whatever the device gives for a file. */
+export interface Packer<Held> {
+  /** Begins an archive; with a passphrase it is one in the age format. */
+  pack(name: string, passphrase?: string): Packing<Held>;
+  /**
+   * Opens a copy and checks all of it; changes nothing. Codes: files.foreign, files.newer {version},
+   * files.cut-short, files.damaged, files.bad-name {name}, files.twice {name}, files.too-large {what, atMost},
+   * files.bomb, files.wants-passphrase, files.wrong-passphrase, files.too-heavy {atMost}, files.other-lock,
+   * files.gone, files.manifest, files.demo, those of `readJournal`. `tell` hears how far it has come.
+   */
+  open(
+    file: Held,
+    passphrase: string | undefined,
+    tell: (done: number, all: number) => void,
+  ): Promise<Result<OpenedCopy>>;
 }

@@ -35,8 +35,8 @@ const nameOf = (error: unknown): string =>
   typeof error === "object" && error !== null && "name" in error ? String(error.name) : "";
 
 /** A file ready to be handed on at a tap. */
-export function readyFile(content: FileContent, surroundings: Surroundings): ReadyFile {
-  const file = new File([content.bytes], content.name, { type: content.type });
+export function readyFile(content: FileContent | File, surroundings: Surroundings): ReadyFile {
+  const file = content instanceof File ? content : new File([content.bytes], content.name, { type: content.type });
   const { navigator } = surroundings;
   const canShare = navigator.share !== undefined && navigator.canShare?.({ files: [file] }) === true;
   return {

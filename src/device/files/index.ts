@@ -1,7 +1,9 @@
-/** Door of device/files: picking files, and handing them to the share sheet or the downloads. */
+/** Door of device/files: picking files, handing them to the share sheet or the downloads, packing and opening copies. */
 import type { FileDoor } from "../../core/record/files.js";
 import { readyFile } from "./hand.js";
 import { pickFiles } from "./pick.js";
+
+export { packerWith } from "./packer.js";
 
 /** The browser's own way to pick and hand on files. */
 export const browserFiles: FileDoor<File> = {

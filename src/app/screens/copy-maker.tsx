@@ -1,0 +1,162 @@
+/** Makes a file of the record and hands it over: looked through, written part by part, then one tap for each part. */
+import { useRef, useState } from "preact/hooks";
+import type { Handed } from "../../core/record/files.js";
+import {
+  type CopyMade,
+  type CopyPlan,
+  type CopyStamp,
+  type CopyWhat,
+  gatherCopy,
+  writeVolume,
+} from "../../core/record/index.js";
+import type { Problem } from "../../core/terms/index.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { Field } from "../parts/field.js";
+import { Notice } from "../parts/notice.js";
+import { useApp } from "../state/app.js";
+import { copyName, madeOf } from "../state/copies.js";
+import { rounded, t } from "../texts/files.js";
+import { RefusedNotice } from "./refused-notice.js";
+
+const BYTES_IN_MB = 1_000_000;
+
+interface Ready {
+  readonly is: "ready";
+  readonly plan: CopyPlan;
+  readonly part: number;
+  readonly file: File;
+  readonly handed?: Handed;
+}
+type Step =
+  | { readonly is: "idle" }
+  | { readonly is: "at-work"; readonly says: string }
+  | { readonly is: "refused"; readonly problems: readonly Problem[] }
+  | Ready;
+
+export interface CopyWay {
+  readonly id: string;
+  readonly words: string;
+  readonly says?: string;
+  readonly what: CopyWhat;
+}
+
+interface CopyMakerProps {
+  /** Ways to make one: everything, or only what is new. The first is the usual one. */
+  readonly ways: readonly CopyWay[];
+  /** What the file is named after. */
+  readonly of: string;
+  /** Called when every part was handed over. */
+  readonly onHanded?: (made: CopyMade) => void;
+}
+
+const wentOut = (handed: Handed | undefined): boolean => handed === "shared" || handed === "downloaded";
+
+/** What is in the file, and what is not. */
+function Told({ plan }: { readonly plan: CopyPlan }) {
+  const blobs = plan.frozen.length + plan.volumes.reduce((sum, one) => sum + one.length, 0);
+  return (
+    <>
+      <p class="remark">{t("files.counts", { ...plan.counts, blobs })}</p>
+      {plan.volumes.length > 1 && <p class="remark">{t("files.volumes", { n: plan.volumes.length })}</p>}
+      {plan.asTheyCame > 0 && <p class="remark">{t("files.as-they-came", { n: plan.asTheyCame })}</p>}
+      {plan.keptBack.length > 0 && <p class="remark">{t("files.kept-back", { n: plan.keptBack.length })}</p>}
+    </>
+  );
+}
+
+function useMaking({ of, onHanded }: CopyMakerProps) {
+  const { store, phone, files, packer, around } = useApp();
+  const [step, setStep] = useState<Step>({ is: "idle" });
+  const [passphrase, setPassphrase] = useState("");
+  const stamp = useRef<CopyStamp>({ made: "", set: "", app: around.version });
+  const atWork = (says: string): void => setStep({ is: "at-work", says });
+
+  const write = async (plan: CopyPlan, part: number): Promise<void> => {
+    const parts = { part: part + 1, of: plan.volumes.length };
+    atWork(passphrase === "" ? t("files.packing", { ...parts, done: 0, all: 0 }) : t("files.locking"));
+    const name = copyName(of, phone.now(), plan, part, passphrase !== "");
+    const packing = (await packer()).pack(name, passphrase === "" ? undefined : passphrase);
+    const written = await writeVolume(store, plan, part, stamp.current, packing, (done, all) =>
+      atWork(t("files.packing", { ...parts, done, all })),
+    );
+    if (written.ok) return setStep({ is: "ready", plan, part, file: written.value });
+    packing.stop();
+    setStep({ is: "refused", problems: written.problems });
+  };
+  const make = async (what: CopyWhat): Promise<void> => {
+    stamp.current = { made: new Date(phone.now()).toISOString(), set: phone.nonce(), app: around.version };
+    atWork(t("files.looking", { done: 0, all: 0 }));
+    const plan = await gatherCopy(store, what, (done, all) => atWork(t("files.looking", { done, all })));
+    if (plan.ok) await write(plan.value, 0);
+    else setStep({ is: "refused", problems: plan.problems });
+  };
+  const hand = async (ready: Ready): Promise<void> => {
+    const handed = await files.ready(ready.file).hand();
+    setStep({ ...ready, handed });
+    const made = madeOf(ready.plan, Date.parse(stamp.current.made));
+    if (made && wentOut(handed) && ready.part === ready.plan.volumes.length - 1) onHanded?.(made);
+  };
+  return { step, setStep, passphrase, setPassphrase, make, write, hand };
+}
+
+function ReadyFile({ ready, making }: { readonly ready: Ready; readonly making: ReturnType<typeof useMaking> }) {
+  const { plan, part, file, handed } = ready;
+  const all = plan.volumes.length;
+  const isLast = part === all - 1;
+  return (
+    <>
+      <Notice
+        kind="plain"
+        title={
+          handed
+            ? t(`files.handed.${handed}`)
+            : all > 1
+              ? t("files.ready.part", { part: part + 1, of: all })
+              : t("files.ready")
+        }
+        says={t("files.ready.says", { name: file.name, mb: rounded(file.size / BYTES_IN_MB, 2) })}
+      />
+      <Told plan={plan} />
+      <div class="acts">
+        {wentOut(handed) && !isLast ? (
+          <NextAction
+            words={t("files.next-part", { part: part + 2, of: all })}
+            onPress={() => void making.write(plan, part + 1)}
+          />
+        ) : (
+          <NextAction words={t("files.hand")} onPress={() => void making.hand(ready)} />
+        )}
+        {wentOut(handed) && isLast && <Tool words={t("files.again")} onPress={() => making.setStep({ is: "idle" })} />}
+      </div>
+    </>
+  );
+}
+
+export function CopyMaker(props: CopyMakerProps) {
+  const making = useMaking(props);
+  const { step, passphrase } = making;
+  const [first, ...others] = props.ways;
+  if (step.is === "ready") return <ReadyFile ready={step} making={making} />;
+  if (step.is === "at-work") return <Notice kind="plain" title={step.says} />;
+  return (
+    <>
+      {step.is === "refused" && <RefusedNotice problems={step.problems} />}
+      <div class="form">
+        <Field
+          id="files-passphrase"
+          kind="text"
+          label={t("files.passphrase")}
+          help={t("files.passphrase.help")}
+          value={passphrase}
+          onInput={making.setPassphrase}
+        />
+      </div>
+      <div class="acts">
+        {others.map(({ id, words, says, what }) => (
+          <Tool key={id} words={words} {...(says ? { says } : {})} onPress={() => void making.make(what)} />
+        ))}
+        {first && <NextAction words={first.words} onPress={() => void making.make(first.what)} />}
+      </div>
+    </>
+  );
+}

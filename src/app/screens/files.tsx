@@ -1,0 +1,58 @@
+/** Keeping a copy of everything off the phone, with the age of the last one; and reading files in. */
+import { useEffect, useState } from "preact/hooks";
+import { COPY_MADE, type CopyMade, readCopyMade } from "../../core/record/index.js";
+import { Pool } from "../parts/pool.js";
+import { useApp } from "../state/app.js";
+import { type CopyAge, copyAge } from "../state/copy-age.js";
+import { to } from "../state/routes.js";
+import { day, t } from "../texts/files.js";
+import { CopyMaker, type CopyWay } from "./copy-maker.js";
+import { Plain } from "./frame.js";
+import { OpeningScreen } from "./lazy.js";
+import { ReadIn } from "./read-in.js";
+import { useLoaded } from "./use-loaded.js";
+
+function Age({ age, made }: { readonly age: CopyAge; readonly made: CopyMade | undefined }) {
+  if (age.own === 0) return <p class="remark">{t("files.empty")}</p>;
+  if (age.days === undefined || !made) return <p class="remark">{t("files.age.never")}</p>;
+  const when = age.days === 0 ? t("files.age.today") : t("files.age.days", { n: age.days, when: day(made.at) });
+  const since = age.changed === 0 ? t("files.age.same") : t("files.age.new", { n: age.changed });
+  return (
+    <p class="remark">
+      {when} {since}
+    </p>
+  );
+}
+
+/** Everything; and what is new, where there is a copy before and something new. */
+function waysOf(age: CopyAge, made: CopyMade | undefined): readonly CopyWay[] {
+  const whole: CopyWay = { id: "whole", words: t("files.whole"), what: { holds: "everything" } };
+  if (!made || age.changed === 0) return [whole];
+  const says = t("files.only-new.says", { when: day(made.at) });
+  return [whole, { id: "new", words: t("files.only-new"), says, what: { holds: "new", since: made } }];
+}
+
+export function Files() {
+  const { journal, store, phone } = useApp();
+  const [handed, setHanded] = useState<CopyMade>();
+  useEffect(() => void journal.refresh(), [journal]);
+  const kept = useLoaded(() => store.setting(COPY_MADE), COPY_MADE);
+  const summaries = journal.summaries.value;
+  if (!kept || !summaries) return <OpeningScreen />;
+  const made = handed ?? readCopyMade(kept.ok ? kept.value : undefined);
+  const age = copyAge(summaries, made, phone.now());
+  const remember = (now: CopyMade): void => {
+    setHanded(now);
+    void store.keepSetting(COPY_MADE, now);
+  };
+  return (
+    <Plain back={t("files.back")} href={to("settings")} title={t("files.title")}>
+      <Pool>
+        <p>{t("files.says")}</p>
+        <Age age={age} made={made} />
+        {age.own > 0 && <CopyMaker ways={waysOf(age, made)} of="" onHanded={remember} />}
+      </Pool>
+      <ReadIn />
+    </Plain>
+  );
+}

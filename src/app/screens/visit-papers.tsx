@@ -1,0 +1,102 @@
+/** Papers of a visit chosen one by one and deleted for good: pictures, sounds, notes, the owner's words. */
+import { useState } from "preact/hooks";
+import type { Erased, VisitState } from "../../core/record/index.js";
+import { NextAction, Tool } from "../parts/button.js";
+import { Band } from "../parts/pool.js";
+import { Switch } from "../parts/switch.js";
+import { type Paper, papersOf } from "../state/papers-view.js";
+import { t } from "../texts/files.js";
+import { ErasedTold, Erasing } from "./erasing.js";
+import { Thumbs } from "./kept-picture.js";
+
+interface Choosing {
+  readonly papers: readonly Paper[];
+  readonly chosen: ReadonlySet<string>;
+  readonly turn: (key: string) => void;
+}
+
+function Pictures({ papers, chosen, turn }: Choosing) {
+  const pictures = papers.filter(({ is }) => is === "picture");
+  if (pictures.length === 0) return null;
+  const hidden = pictures.filter((one) => one.hidden).length;
+  return (
+    <>
+      <h3 class="plain-title">{t("erase.pictures")}</h3>
+      <Thumbs
+        pictures={pictures.map(({ key, thumb }) => ({ id: key, ...(thumb === undefined ? {} : { thumb }) }))}
+        one={({ id }, index) => ({
+          alt: t("erase.picture", { n: index + 1 }),
+          chosen: chosen.has(id),
+          onPress: () => turn(id),
+        })}
+      />
+      {hidden > 0 && <p class="remark">{t("erase.taken-back", { n: hidden })}</p>}
+    </>
+  );
+}
+
+function Others({ papers, chosen, turn }: Choosing) {
+  const words = { on: t("erase.on"), off: t("erase.off") };
+  let sounds = 0;
+  return (
+    <>
+      {papers
+        .filter(({ is }) => is !== "picture")
+        .map(({ key, is, words: said, hidden }) => {
+          const label = is === "note" || is === "complaint" ? t(`erase.${is}`) : t("erase.sound", { n: ++sounds });
+          const says = [said, hidden ? t("erase.hidden") : ""].filter((one) => one !== "").join(". ");
+          return (
+            <Switch
+              key={key}
+              id={`paper-${key}`}
+              label={label}
+              {...(says === "" ? {} : { says })}
+              on={chosen.has(key)}
+              onChange={() => turn(key)}
+              words={words}
+            />
+          );
+        })}
+    </>
+  );
+}
+
+export function VisitPapers({ visit }: { readonly visit: VisitState }) {
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [asking, setAsking] = useState(false);
+  const [erased, setErased] = useState<Erased>();
+  const papers = papersOf(visit);
+  const going = papers.filter(({ key }) => chosen.has(key));
+  const turn = (key: string): void =>
+    setChosen((before) => new Set(before.has(key) ? [...before].filter((one) => one !== key) : [...before, key]));
+  const isAll = going.length === papers.length;
+  const all = (): void => setChosen(new Set(isAll ? [] : papers.map(({ key }) => key)));
+  const what = {
+    title: t("erase.sure.papers", { n: going.length }),
+    ids: going.flatMap(({ ids }) => ids),
+  };
+  const done = (now: Erased): void => {
+    setErased(now);
+    setAsking(false);
+    setChosen(new Set());
+  };
+  return (
+    <Band heading={t("erase.papers")}>
+      <p class="remark">{papers.length === 0 ? t("erase.papers.none") : t("erase.papers.says")}</p>
+      {erased && <ErasedTold erased={erased} />}
+      <Pictures papers={papers} chosen={chosen} turn={turn} />
+      <Others papers={papers} chosen={chosen} turn={turn} />
+      {papers.length > 0 && (
+        <div class="acts">
+          <Tool words={isAll ? t("erase.none") : t("erase.all")} onPress={all} />
+          <NextAction
+            words={t("erase.chosen", { n: going.length })}
+            disabled={going.length === 0}
+            onPress={() => setAsking(true)}
+          />
+        </div>
+      )}
+      {asking && <Erasing what={what} onClose={() => setAsking(false)} onErased={done} />}
+    </Band>
+  );
+}

@@ -20,4 +20,4 @@ export function refusedWords(code: string): { readonly says: string; readonly to
 /** Problems of the storage have codes beside those of lines. */
 const isLine = (code: string): boolean => code.startsWith("record.") && !code.startsWith("record.store-");
 
-export { clock, day, rounded } from "./figures.js";
+export { day, rounded } from "./figures.js";

@@ -1,5 +1,5 @@
 /** A folded state as one text, the same for equal states: what the laws of the record compare. Knows no law. */
-import type { Logged, RecordState } from "../../src/core/record/index.js";
+import type { FoldedState, Logged, RecordState } from "../../src/core/record/index.js";
 import { canonicalText } from "../../src/core/record/merge.js";
 
 /** Everything a state holds; of the ledger's log the ids and whether a body is left. */
@@ -9,7 +9,7 @@ export function stateText(state: RecordState): string {
 }
 
 /** What a state shows, for a file: maps as objects, the ledger left out. */
-export function stateJson({ ledger: _ledger, ...shown }: RecordState): unknown {
+export function stateJson({ ledger: _ledger, ...shown }: FoldedState): unknown {
   return plain(shown);
 }
 

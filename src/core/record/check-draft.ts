@@ -62,6 +62,8 @@ function othersOf(value: Plain): readonly string[] {
   switch (value["kind"]) {
     case "visit.opened":
       return [String(body["car"])];
+    case "picture.after":
+      return [String(body["after"])];
     case "plan.begun":
       return [String(body["visit"])];
     case "car.same":

@@ -6,6 +6,7 @@ import type { CarLimit, PlaceChange } from "../sheet/car.js";
 import type { Audience, Grade, ReplyKey, ReplyValue } from "../terms/index.js";
 import type { HouseCalendar, HouseTerms, HouseTermsBodies, Supplier } from "./house-bodies.js";
 import type { Kinds } from "./kinds.js";
+import type { PictureBodies } from "./picture-bodies.js";
 import type { PlanBodies } from "./plan-bodies.js";
 
 /** Hybrid logical time: wall clock in ms since 1970 and a counter; orders display only. */
@@ -117,7 +118,7 @@ export interface FreeFinding {
 }
 
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
-export interface Bodies extends PlanBodies, HouseTermsBodies {
+export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
   "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };

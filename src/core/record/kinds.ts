@@ -6,6 +6,7 @@
 import { AUDIENCES, GRADES, NON_ANSWERS, REASONS } from "../terms/index.js";
 import type { Bodies, Entry, IdText, Kind } from "./contract.js";
 import { faultKey, limitKey, NAME_PATTERN, parseId, type StreamKind, streamKind } from "./identity.js";
+import type { PictureKind } from "./picture-bodies.js";
 import type { PlanBodies } from "./plan-bodies.js";
 import {
   basis,
@@ -123,7 +124,9 @@ export const replySlot = (key: { readonly point: string; readonly place: string;
 
 /** Kinds told of in tables of their own, which a first reply does without. */
 export type HouseKind = Extract<Kind, `house.${string}`>;
-export type LaterKind = HouseKind | keyof PlanBodies;
+export type LaterKind = HouseKind | PictureKind | keyof PlanBodies;
+/** Those of a visit's stream begin so: a fold that has not fetched their table keeps them and reports none. */
+const TOLD_LATER = /^picture\./;
 
 /** Kinds by their names, as a fold is given them. */
 export type Kinds = Readonly<
@@ -269,6 +272,9 @@ export type Known = {
 }[Kind];
 
 export type WhyUnknown = "kind" | "newer" | "body" | "stream";
+
+/** Whether an entry not known is left to a table not fetched. */
+export const isToldLater = ({ kind }: Entry, why: WhyUnknown): boolean => why === "kind" && TOLD_LATER.test(kind);
 
 /** Entries found known before, and by which kinds. Entries are never changed, so what was found stays true. */
 const found = new WeakMap<Entry, Kinds>();

@@ -4,7 +4,7 @@
  */
 import type { IdText, Ledger, Logged, Trouble } from "./contract.js";
 import { byCode, compareIds, idText, isEntry, isStub, parseId } from "./identity.js";
-import { KINDS, type Known, known, replacesOf, slotsOf, whyUnknown } from "./kinds.js";
+import { isToldLater, KINDS, type Known, known, replacesOf, slotsOf, whyUnknown } from "./kinds.js";
 import { forksIn, gapsIn, kept, merge } from "./merge.js";
 import { undone } from "./undone.js";
 
@@ -122,7 +122,7 @@ function file(building: Building, id: IdText, logged: Logged): readonly string[]
   const { kinds } = building.parts;
   const why = whyUnknown(logged, kinds);
   if (why) {
-    building.unknown.push({ id, kind: logged.kind, v: logged.v, why });
+    if (!isToldLater(logged, why)) building.unknown.push({ id, kind: logged.kind, v: logged.v, why });
     return [];
   }
   // `whyUnknown` has just found it known.

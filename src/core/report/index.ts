@@ -1,6 +1,15 @@
 /** Door of the drawings: what screens and files may use. */
 export * from "./handover/index.js";
 export { MARKS, type MarkKind, markDrawing } from "./marks.js";
+export {
+  knownIn,
+  lengthOf,
+  type NoLength,
+  type PictureLength,
+  type PictureSize,
+  toldIn,
+} from "./picture-length.js";
+export { type DrawnMark, markedPicture, marksDrawing, spotsDrawing } from "./picture-marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";
 export { rangeDrawing } from "./range.js";

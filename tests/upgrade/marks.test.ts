@@ -33,7 +33,7 @@ test("every line with a mark is read, and written again it is the same file", ()
   for (const tool of MARK_TOOLS) expect(text, tool).toContain(`"type":"${tool}"`);
 });
 
-test("[RC60] [RC63] marks fold to what they always folded to, and what a later version wrote is kept and told", () => {
+test("[RC80] [RC83] marks fold to what they always folded to, and what a later version wrote is kept and told", () => {
   const pictures = foldPictures(log);
   expect(JSON.parse(JSON.stringify({ pictures: stateJson(pictures) }))).toMatchObject(JSON.parse(read("folded.json")));
   expect(pictures.marks.get(pictureKey(HASH_A))?.map(({ mark }) => mark)).toEqual(["m1", "m3", "m4", "m5"]);

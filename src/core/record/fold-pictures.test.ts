@@ -35,7 +35,7 @@ const draw = (log: SampleLog, mark: string, drawn: PictureMark | null, blob = HA
 const shown = (log: SampleLog, key = KEY) =>
   (said(log).marks.get(key) ?? []).map(({ mark, stands }) => [mark, stands.value]);
 
-test("[RC60] marks stand under the names they keep, mended where they were first drawn, and are taken back by null", () => {
+test("[RC80] marks stand under the names they keep, mended where they were first drawn, and are taken back by null", () => {
   const log = opened();
   draw(log, "m1", MARKS.arrow);
   draw(log, "m2", MARKS.ring);
@@ -50,7 +50,7 @@ test("[RC60] marks stand under the names they keep, mended where they were first
   expect(shown(log)).toEqual([["m2", MARKS.ring]]);
 });
 
-test("[RC60] two who mended one mark apart both see both, and one undo brings the mark before back", () => {
+test("[RC80] two who mended one mark apart both see both, and one undo brings the mark before back", () => {
   const log = opened();
   draw(log, "m1", MARKS.arrow);
   const before = log.visit;
@@ -62,13 +62,13 @@ test("[RC60] two who mended one mark apart both see both, and one undo brings th
   expect(shown(log)).toEqual([["m1", MARKS.ring]]);
 });
 
-test("[RC61] a mark keeps no bytes: its picture's name is no reference, and neither is what it was taken after", () => {
+test("[RC81] a mark keeps no bytes: its picture's name is no reference, and neither is what it was taken after", () => {
   const log = opened();
   const entries = [draw(log, "m1", MARKS.arrow), added(log, draftAfter(act(), log.visit, HASH_A, "visit:u/w1/7/n7"))];
   expect(entries.flatMap(blobsOf)).toEqual([]);
 });
 
-test("[RC63] a picture names the one it was taken after; said again, the later word stands", () => {
+test("[RC83] a picture names the one it was taken after; said again, the later word stands", () => {
   const log = opened();
   for (const after of ["visit:u/w1/7/n7", "visit:u/w1/8/n8"]) log.add([draftAfter(act(), log.visit, HASH_A, after)]);
   expect(
@@ -87,7 +87,7 @@ test("[RC5] a picture of one's own is taken after none of the demo's", () => {
   expect(faultsOf(mixed, {}, ALL_KINDS).map(({ code }) => code)).toEqual(["record.demo-mixed"]);
 });
 
-test("[RC64] the visit reports no mark and counts no trouble; only a newer mark is told by who looks at pictures", async () => {
+test("[RC84] the visit reports no mark and counts no trouble; only a newer mark is told by who looks at pictures", async () => {
   const log = opened();
   const mark = draw(log, "m1", MARKS.arrow);
   const newer: Entry = { ...mark, seq: mark.seq + 1, nonce: "later", v: 2, body: { more: 1 } };
@@ -114,7 +114,7 @@ test("[RC30] an erased mark is gone, and what it had replaced does not come back
 const body = (drawn: unknown) => ({ ...PICTURE_BODIES["picture.mark"], drawn });
 const fits = (of: unknown) => PICTURE_KINDS["picture.mark"].check(of, "body");
 
-test.each(Object.entries(MARKS))("[RC62] a mark as it should be is taken: %s", (_, drawn) => {
+test.each(Object.entries(MARKS))("[RC82] a mark as it should be is taken: %s", (_, drawn) => {
   expect(fits(body(drawn))).toBeUndefined();
 });
 
@@ -130,6 +130,6 @@ test.each<readonly [string, unknown, string]>([
   ["a length by nothing", body({ ...MARKS.length, by: "" }), "body.drawn.by"],
   ["a mark nobody knows", body({ type: "heart", at: [0, 0] }), "body.drawn.type"],
   ["a bare hash", { ...body(MARKS.ring), picture: HASH_A }, "body.picture"],
-])("[RC62] %s is found out", (_, of, path) => {
+])("[RC82] %s is found out", (_, of, path) => {
   expect(fits(of)?.path).toBe(path);
 });

@@ -26,27 +26,31 @@ const rings = (pen: Pen, all: readonly (readonly [radius: number, colour: string
   for (const [radius, colour] of all) disc(pen, colour, WIDTH / 2, HEIGHT / 2, radius);
 };
 
+/** A rim from inside with so many streaks flung from its middle. */
+function rim(pen: Pen, streaks: number): void {
+  box(pen, "#6f7673", 0, 0, WIDTH, HEIGHT);
+  rings(pen, [
+    [322, "#2a2d2c"],
+    [270, "#9aa19d"],
+    [112, "#444a47"],
+    [45, "#1b1d1c"],
+  ]);
+  pen.strokeStyle = "#1a1410";
+  pen.lineWidth = 12;
+  for (let streak = 0; streak < streaks; streak++) {
+    const angle = 0.4 + streak * 0.21;
+    const far = 188 + 9 * (streak % 4);
+    pen.beginPath();
+    pen.moveTo(WIDTH / 2 + 120 * Math.cos(angle), HEIGHT / 2 + 120 * Math.sin(angle));
+    pen.lineTo(WIDTH / 2 + far * Math.cos(angle + 0.08), HEIGHT / 2 + far * Math.sin(angle + 0.08));
+    pen.stroke();
+  }
+}
+
 const SCENES: Readonly<Record<DemoScene, (pen: Pen) => void>> = {
-  /** A rim from inside with dark flung grease. */
-  grease(pen) {
-    box(pen, "#6f7673", 0, 0, WIDTH, HEIGHT);
-    rings(pen, [
-      [322, "#2a2d2c"],
-      [270, "#9aa19d"],
-      [112, "#444a47"],
-      [45, "#1b1d1c"],
-    ]);
-    pen.strokeStyle = "#1a1410";
-    pen.lineWidth = 12;
-    for (let streak = 0; streak < 9; streak++) {
-      const angle = 0.4 + streak * 0.21;
-      const far = 188 + 9 * (streak % 4);
-      pen.beginPath();
-      pen.moveTo(WIDTH / 2 + 120 * Math.cos(angle), HEIGHT / 2 + 120 * Math.sin(angle));
-      pen.lineTo(WIDTH / 2 + far * Math.cos(angle + 0.08), HEIGHT / 2 + far * Math.sin(angle + 0.08));
-      pen.stroke();
-    }
-  },
+  /** A rim from inside with dark flung grease, and the same a year before with a seal that only sweats. */
+  grease: (pen) => rim(pen, 9),
+  seep: (pen) => rim(pen, 2),
   /** A tube from below with a bared, rusty patch and two punch dots. */
   tube(pen) {
     box(pen, "#4b504e", 0, 0, WIDTH, HEIGHT);

@@ -41,7 +41,7 @@ export type OpenNeeds = DemoNeeds &
     readonly router: Pick<App["router"], "swap">;
   };
 
-const SCENES: readonly DemoScene[] = ["grease", "tube", "boot", "carpet", "label"];
+const SCENES: readonly DemoScene[] = ["grease", "seep", "tube", "boot", "carpet", "label"];
 const NOISES: readonly DemoNoise[] = ["quiet", "grumble"];
 const DAY_MS = 86_400_000;
 

@@ -37,10 +37,12 @@ export const SECOND: Story = {
     { told: SECOND_WHEELS },
     { told: [...JOINT_KINDS, ...SECOND_FRAME, ...RIGHT_ON_THE_LIFT] },
     { sound: "grumble", pin: { point: "whl.listen", place: "RR", state: "w7-hang" } },
+    { picture: "seep", pin: { point: "whl.grease", place: "RR", state: "w8-off" } },
     {
       picture: "tube",
       pin: { point: "corr.wall", place: "outrigger-L-3", state: "w9-under" },
       name: "The marked spot, a year on",
+      marks: [{ type: "arrow", from: [0.75, 0.2], to: [0.6, 0.36] }],
     },
     {
       regrade: {

@@ -1,5 +1,5 @@
 /** Short ways to write the demo's story down as data: replies, readings, what a person adds. Refuses to grade anything. */
-import type { Bodies, FreeFinding, Odometer } from "../../core/record/index.js";
+import type { Bodies, FreeFinding, Odometer, PictureMark } from "../../core/record/index.js";
 import type { GaugeUsed, Grade, NonAnswer, Reason, ReplyValue } from "../../core/terms/index.js";
 import type { DemoPerson } from "./names.js";
 
@@ -26,7 +26,14 @@ export type Step = { readonly by?: DemoPerson } & (
     }
   | { readonly finding: string; readonly found: FreeFinding }
   | { readonly warned: readonly string[] }
-  | { readonly picture: DemoScene; readonly nonce?: string; readonly pin?: Pin; readonly name?: string }
+  | {
+      readonly picture: DemoScene;
+      readonly nonce?: string;
+      readonly pin?: Pin;
+      readonly name?: string;
+      /** Drawn over it, under the names m1, m2 and so on. */
+      readonly marks?: readonly PictureMark[];
+    }
   | { readonly sound: DemoNoise; readonly pin: Pin }
 );
 /** Where a picture or a sound belongs. */
@@ -36,7 +43,7 @@ export interface Pin {
   readonly state: string;
 }
 /** What the drawn pictures show. */
-export type DemoScene = "grease" | "tube" | "boot" | "carpet" | "label";
+export type DemoScene = "grease" | "seep" | "tube" | "boot" | "carpet" | "label";
 /** What the made sounds are like. */
 export type DemoNoise = "quiet" | "grumble";
 

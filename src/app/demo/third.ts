@@ -45,12 +45,33 @@ export const THIRD: Story = {
     { by: "jorin", apart: SECOND_OPINION },
     { sound: "quiet", pin: { ...LISTEN, place: "RL" } },
     { sound: "grumble", pin: { ...LISTEN, place: "RR" } },
-    { picture: "grease", nonce: DEMO_PICTURE, pin: GREASE },
+    {
+      picture: "grease",
+      nonce: DEMO_PICTURE,
+      pin: GREASE,
+      marks: [
+        { type: "ring", at: [0.5, 0.5], rim: [0.62, 0.5] },
+        { type: "arrow", from: [0.86, 0.78], to: [0.6, 0.66] },
+        { type: "words", at: [0.06, 0.1], words: "Flung from the inner seal" },
+      ],
+    },
     { picture: "boot", pin: { point: "brk.boot", place: "FR", state: "w8-off" }, name: "Dust boot, front right" },
     {
       picture: "tube",
       pin: { point: "corr.wall", place: "outrigger-L-3", state: "w9-under" },
       name: "The marked spot, third time",
+      // The scraped window is 90 of 960 px wide in the drawing; the story says it was measured with a rule.
+      marks: [
+        {
+          type: "scale",
+          from: [0.4583, 0.5417],
+          to: [0.5521, 0.5417],
+          pick: 0.003,
+          known: { value: "18", unit: "mm" },
+        },
+        { type: "length", from: [0.3438, 0.3], to: [0.6563, 0.3], pick: 0.003, by: "m1" },
+        { type: "words", at: [0.06, 0.86], words: "Rust creeps under the coat" },
+      ],
     },
     { picture: "carpet", pin: { point: "drn.carpet", place: "behind-seat-L", state: "w2-doors" } },
     { picture: "label" },

@@ -8,6 +8,7 @@ import {
   draftClose,
   draftComplaint,
   draftFinding,
+  draftMark,
   draftNote,
   draftPerson,
   draftPicture,
@@ -110,7 +111,8 @@ function draftsOf(act: Act, visit: VisitState, step: Exclude<Step, { readonly to
   if (!made) return [];
   const body = { ...made.body, ...step.pin, ...(step.name === undefined ? {} : { name: step.name }) };
   const drafted = draftPicture(act, visit, body);
-  return [step.nonce === undefined ? drafted : { ...drafted, nonce: step.nonce }];
+  const marks = (step.marks ?? []).map((drawn, at) => draftMark(act, visit, body.blob, `m${at + 1}`, drawn));
+  return [step.nonce === undefined ? drafted : { ...drafted, nonce: step.nonce }, ...marks];
 }
 
 function blobsFor(step: Step, { pictures, sounds }: Props): readonly KeptBytes[] {

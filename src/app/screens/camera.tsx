@@ -3,17 +3,20 @@
  * album beside it. Where there is no viewfinder it says why and what to do.
  */
 import { useRef, useState } from "preact/hooks";
+import { draftAfter } from "../../core/record/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Notice } from "../parts/notice.js";
 import { UnitSwitch } from "../parts/switch.js";
 import { ThumbZone } from "../parts/thumb-zone.js";
 import { useApp } from "../state/app.js";
 import { aimSays, aimTitle, backFrom } from "../state/camera-view.js";
+import { earlierOf, lastReadable } from "../state/earlier-pictures.js";
 import { pictureLineOf } from "../state/picture-line.js";
 import { aimText, type CameraAim, cameraHref, pinsFor, readAim, sameSpot, spotOf } from "../state/picture-spot.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/media.js";
 import { MissingScreen, Plain } from "./frame.js";
+import { Ghost, GhostChoice, type GhostLook } from "./ghost.js";
 import { pictureHref, Thumbs } from "./kept-picture.js";
 import { LineProgress } from "./line-progress.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -94,6 +97,8 @@ function CameraBody({ on, aim }: { readonly on: OnDesk; readonly aim: CameraAim 
   const draft = useCameraDraft(href);
   const { looking, again } = useViewfinder(screen, draft.isWritten);
   const [lit, setLit] = useState(false);
+  const [look, setLook] = useState<GhostLook>("faint");
+  const last = lastReadable(earlierOf(on.desk.earlier.value, spot));
   const pick = usePicking(on.stream, spot, href);
   const start = (camera: boolean): void => {
     pick(camera).then((came) => came > 0 && draft.letGo(), reportError);
@@ -103,7 +108,13 @@ function CameraBody({ on, aim }: { readonly on: OnDesk; readonly aim: CameraAim 
     const shot = await looking.viewfinder.shoot().catch(() => undefined);
     if (!shot) return again();
     app.around.vibrate(TICK);
-    line.add(on.stream, [shot], spot);
+    const after = look === "off" ? undefined : last?.id;
+    line.add(
+      on.stream,
+      [shot],
+      spot,
+      after === undefined ? undefined : (act, visit, blob) => [draftAfter(act, visit, blob, after)],
+    );
   };
   const viewfinder = looking.is === "open" ? looking.viewfinder : undefined;
   const { torch } = viewfinder ?? {};
@@ -124,15 +135,19 @@ function CameraBody({ on, aim }: { readonly on: OnDesk; readonly aim: CameraAim 
           />
         )}
         <NoViewfinder looking={looking} again={again} />
-        <video
-          ref={screen}
-          class={viewfinder ? "whole-picture" : undefined}
-          hidden={!viewfinder}
-          aria-label={t("camera.title")}
-          playsInline
-          muted
-          autoplay
-        />
+        <div class="finder">
+          <video
+            ref={screen}
+            class={viewfinder ? "whole-picture" : undefined}
+            hidden={!viewfinder}
+            aria-label={t("camera.title")}
+            playsInline
+            muted
+            autoplay
+          />
+          {viewfinder && last && <Ghost before={last} look={look} />}
+        </div>
+        {viewfinder && last && <GhostChoice before={last} look={look} onLook={setLook} />}
         <LineProgress line={line} />
         <KeptHere on={on} aim={aim} />
         <Belongs on={on} aim={aim} />

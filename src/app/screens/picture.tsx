@@ -1,15 +1,19 @@
 /** One picture as it is kept, and taking it back. */
+import { foldPictures, pictureKey } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
 import { EmptyState } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
+import { earlierOf } from "../state/earlier-pictures.js";
 import { capital, placeName, pointName } from "../state/knowledge.js";
+import { marksSentence, marksView } from "../state/marks-view.js";
 import type { PictureSpot } from "../state/picture-spot.js";
 import { takenAt } from "../state/pictures-view.js";
 import { undo } from "../state/reply-acts.js";
 import { type ParamsOf, to } from "../state/routes.js";
+import { t as marks } from "../texts/marks.js";
 import { clock, day, t } from "../texts/media.js";
 import { MissingScreen, Plain } from "./frame.js";
-import { useKeptBytes } from "./kept-picture.js";
+import { MarkedPicture } from "./marked-picture.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 
 /** What it shows, and the screen it belongs to. */
@@ -26,9 +30,11 @@ function placeOfPicture(on: OnDesk, { point, place, state, fault }: PictureSpot)
 function PictureBody({ on, nonce }: { readonly on: OnDesk; readonly nonce: string }) {
   const { journal, router } = useApp();
   const kept = on.visit.pictures.find(({ id }) => id.endsWith(`/${nonce}`));
-  const { src, drawn } = useKeptBytes(kept?.value.unreadable ? undefined : kept?.value.blob);
   if (!kept) return <MissingScreen />;
   const { unreadable } = kept.value;
+  const drawn = foldPictures(on.visit.ledger.log.values()).marks.get(pictureKey(kept.value.blob)) ?? [];
+  const view = marksView(drawn, kept.value);
+  const here = { visit: on.param, picture: nonce };
   const { words, href: back, where } = placeOfPicture(on, kept.value);
   const taken = (takenAt(on.visit, kept.id) ?? kept.at).wall;
   const takeBack = (): void => {
@@ -36,13 +42,20 @@ function PictureBody({ on, nonce }: { readonly on: OnDesk; readonly nonce: strin
   };
   return (
     <Plain back={words} href={back} title={t("photo.view")} second={`${where}, ${day(taken)}, ${clock(taken)}`}>
-      {src !== undefined && <img class="whole-picture" src={src} alt={where} onLoad={drawn} />}
+      {!unreadable && <MarkedPicture picture={kept.value} alt={where} marks={view.drawn} label={marksSentence(view)} />}
+      {view.lines.map(({ mark, number, says }) => (
+        <p class="remark" key={mark}>
+          {number}: {says}
+        </p>
+      ))}
       {unreadable && <EmptyState title={t("photo.original")} says={kept.value.name ?? ""} />}
-      {!on.visit.closed && (
-        <div class="acts">
-          <Tool words={t("photo.remove")} onPress={takeBack} />
-        </div>
-      )}
+      <div class="acts">
+        {!unreadable && <Tool words={marks("marks.open")} href={to("marks", here)} />}
+        {earlierOf(on.desk.earlier.value, kept.value).length > 0 && (
+          <Tool words={marks("beside.open")} href={to("beside", here)} />
+        )}
+        {!on.visit.closed && <Tool words={t("photo.remove")} onPress={takeBack} />}
+      </div>
     </Plain>
   );
 }

@@ -45,6 +45,8 @@ export const SCREENS: Screens = {
   history: lazy(() => import("./history.js").then((file) => file.History)),
   "visit-file": lazy(() => import("./visit-file.js").then((file) => file.VisitFile)),
   picture: lazy(() => import("./picture.js").then((file) => file.Picture)),
+  marks: lazy(() => import("./marks.js").then((file) => file.Marks)),
+  beside: lazy(() => import("./beside.js").then((file) => file.Beside)),
   pictures: lazy(() => import("./pictures.js").then((file) => file.Pictures)),
   camera: lazy(() => import("./camera.js").then((file) => file.CameraScreen)),
   "visit-reckoner": lazy(() => import("./reckoner.js").then((file) => file.VisitReckoner)),

@@ -5,7 +5,7 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals";
 import type { App } from "./app.js";
 import type { PictureSpot } from "./picture-spot.js";
-import { picture } from "./visit-acts.js";
+import { picture, type SaidOfPicture } from "./visit-acts.js";
 
 /** Something that can be made into a picture: a shot, or a file with its name. */
 export type PictureSource = Blob & { readonly name?: string };
@@ -29,7 +29,8 @@ export interface Progress {
 
 export interface PictureLine {
   readonly now: ReadonlySignal<Progress>;
-  add(visit: string, sources: readonly PictureSource[], spot: PictureSpot): void;
+  /** `more`: what is said of each picture in the same act. */
+  add(visit: string, sources: readonly PictureSource[], spot: PictureSpot, more?: SaidOfPicture): void;
   /** Leaves one out; the others go on. */
   leaveOut(id: number): void;
 }
@@ -53,6 +54,7 @@ function untilKept({ journal }: Needs): Promise<void> {
 export function openPictureLine(needs: Needs): PictureLine {
   const now = signal<Progress>(EMPTY);
   const sources = new Map<number, PictureSource>();
+  const saids = new Map<number, SaidOfPicture>();
   let abort: { readonly id: number; readonly by: AbortController } | undefined;
   let last = 0;
   let busy = false;
@@ -63,6 +65,7 @@ export function openPictureLine(needs: Needs): PictureLine {
   /** Out of the line; an empty line counts anew. */
   const leave = (id: number, kept: boolean): void => {
     sources.delete(id);
+    saids.delete(id);
     const { waiting, done, all } = now.peek();
     const rest = waiting.filter((one) => one.id !== id);
     if (rest.length === waiting.length) return;
@@ -79,7 +82,7 @@ export function openPictureLine(needs: Needs): PictureLine {
     try {
       const made = await needs.pictures.keep(source, by.signal);
       if (by.signal.aborted) return leave(one.id, false);
-      await picture(needs.journal, one.visit, made, one.spot, one.name);
+      await picture(needs.journal, one.visit, made, one.spot, one.name, saids.get(one.id));
       leave(one.id, true);
     } catch (error) {
       if (by.signal.aborted) leave(one.id, false);
@@ -108,10 +111,11 @@ export function openPictureLine(needs: Needs): PictureLine {
 
   return {
     now,
-    add: (visit, added, spot) => {
+    add: (visit, added, spot, said) => {
       const more = added.map((source): Waiting => {
         const id = ++last;
         sources.set(id, source);
+        if (said) saids.set(id, said);
         return { id, visit, spot, name: source.name ?? "", is: "waiting" };
       });
       const { waiting, done, all } = now.peek();

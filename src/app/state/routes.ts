@@ -35,6 +35,8 @@ export const ROUTES = {
   history: "/visit/:visit/history",
   "visit-file": "/visit/:visit/file",
   picture: "/visit/:visit/picture/:picture",
+  marks: "/visit/:visit/picture/:picture/marks",
+  beside: "/visit/:visit/picture/:picture/beside",
   pictures: "/visit/:visit/pictures",
   camera: "/visit/:visit/camera/:aim",
   "visit-reckoner": "/visit/:visit/reckoner",

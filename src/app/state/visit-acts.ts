@@ -1,6 +1,8 @@
 /** What a person can do in a visit beside replying (reply-acts.ts), each as one act of the journal. Judges nothing. */
 import {
+  type Act,
   type Bodies,
+  type Draft,
   draftClock,
   draftClose,
   draftComplaint,
@@ -21,6 +23,7 @@ import {
   type LookingTime,
   type Odometer,
   type Step,
+  type VisitState,
 } from "../../core/record/index.js";
 import type { PictureOutcome } from "../../core/record/photo.js";
 import type { Grade, ReplyKey } from "../../core/terms/index.js";
@@ -37,6 +40,9 @@ export const settle = (journal: Journal, stream: string, key: ReplyKey, chosen: 
 export const note = (journal: Journal, stream: string, text: string, at: Partial<PointAt>): Promise<boolean> =>
   act(journal, stream, "a-note", (one, visit) => [draftNote(one, visit, { text, ...at })]);
 
+/** What is said of a picture in the act that keeps it. */
+export type SaidOfPicture = (act: Act, visit: VisitState, blob: string) => readonly Draft[];
+
 /** A picture made ready by the device, with its small copy where there is one; pinned to nothing it lies unsorted. */
 export function picture(
   journal: Journal,
@@ -44,6 +50,7 @@ export function picture(
   made: PictureOutcome,
   spot: PictureSpot,
   name: string,
+  more?: SaidOfPicture,
 ): Promise<boolean> {
   const body =
     made.kind === "picture"
@@ -60,7 +67,10 @@ export function picture(
     journal,
     stream,
     "a-picture",
-    (one, visit) => [draftPicture(one, visit, { ...body, ...spot, ...(name === "" ? {} : { name }) })],
+    (one, visit) => [
+      draftPicture(one, visit, { ...body, ...spot, ...(name === "" ? {} : { name }) }),
+      ...(more?.(one, visit, body.blob) ?? []),
+    ],
     blobs.map(({ hash, type, bytes }) => ({ hash, type, bytes })),
   );
 }

@@ -41,7 +41,7 @@ const APART = {
   part: "33 kB",
   "plan-given": "43 kB",
   "plan-additions": "43 kB",
-  "write-plan": "24 kB",
+  "write-plan": "26 kB",
   "plan-addition": "47 kB",
   plan: "34 kB",
   "undo-row": "24 kB",

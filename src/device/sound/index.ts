@@ -1,5 +1,5 @@
-/** Door of device/sound: recording what the microphone hears, in slices. */
-import type { SoundRecorder } from "../../core/record/sound.js";
+/** Door of device/sound: recording what the microphone hears, in slices, and taking a recording apart. */
+import type { SoundEar, SoundRecorder } from "../../core/record/sound.js";
 import { recorderOn } from "./recorder.js";
 
 /** This phone's microphone. */
@@ -11,4 +11,9 @@ export const browserSound: SoundRecorder = {
       Recorder: (globalThis as { readonly MediaRecorder?: typeof MediaRecorder }).MediaRecorder,
       isWebKit: "GestureEvent" in globalThis,
     }).start(onSlice, onLost),
+};
+
+/** Takes recordings apart; what that needs is fetched with the first. */
+export const browserEar: SoundEar = {
+  listen: async (bytes) => (await import("./ear.js")).browserEar.listen(bytes),
 };

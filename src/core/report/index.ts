@@ -1,5 +1,7 @@
 /** Door of the drawings: what screens and files may use. */
 export * from "./handover/index.js";
+export { linesDrawing } from "./lines.js";
+export type { LineFigure, LineMark, LinesInput, LineTrace } from "./lines-terms.js";
 export { MARKS, type MarkKind, markDrawing } from "./marks.js";
 export {
   knownIn,

@@ -28,6 +28,9 @@ interface Shown {
   readonly href: string;
 }
 
+/** A point at which the demo heard both sides, and last time. */
+const HEARD = { ...PARAMS, state: "w7-hang", place: "RR", point: "whl.listen" };
+
 /** Pages of a plan; each is a screen of its own. */
 const PLANNED = ["budget", "estimate", "scope", "intake"];
 
@@ -37,5 +40,5 @@ export const demoAddresses = (): readonly Shown[] =>
   (Object.keys(ROUTES) as RouteName[]).flatMap((name): readonly Shown[] =>
     name === "plan"
       ? PLANNED.map((page) => ({ name, href: hrefOf({ name, params: { ...PARAMS, page } }) }))
-      : [{ name, href: hrefOf({ name, params: PARAMS }) }],
+      : [{ name, href: hrefOf({ name, params: name === "sound" ? HEARD : PARAMS }) }],
   );

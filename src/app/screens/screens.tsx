@@ -30,6 +30,7 @@ export const SCREENS: Screens = {
   point: Point,
   where: lazy(() => import("./where.js").then((file) => file.Where)),
   find: lazy(() => import("./find.js").then((file) => file.Find)),
+  sound: lazy(() => import("./heard.js").then((file) => file.HeardScreen)),
   reading: lazy(() => import("./reading.js").then((file) => file.Reading)),
   findings: lazy(() => import("./findings.js").then((file) => file.Findings)),
   finding: lazy(() => import("./finding.js").then((file) => file.Finding)),

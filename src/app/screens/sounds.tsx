@@ -2,6 +2,7 @@
 import { Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
+import { to } from "../state/routes.js";
 import type { SoundOfList } from "../state/sound-slices.js";
 import { secondsOf, soundsView } from "../state/sound-view.js";
 import type { PointAt } from "../state/standing.js";
@@ -42,6 +43,11 @@ export function Sounds({ on, at }: { readonly on: OnDesk; readonly at: PointAt }
             {...(isSide ? { says: side } : {})}
             onPress={() => (isSide ? stop() : play([sides.left, sides.right]))}
           />
+        </div>
+      )}
+      {here.length > 0 && (
+        <div class="acts">
+          <Tool words={t("sound.drawn")} href={to("sound", { visit: on.param, ...at })} />
         </div>
       )}
       {failed && <Notice kind="plain" title={t("sound.unplayed")} />}

@@ -10,7 +10,7 @@ import type { Camera } from "../../core/record/camera.js";
 import type { FileDoor, Packer } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
-import type { SoundRecorder } from "../../core/record/sound.js";
+import type { SoundEar, SoundRecorder } from "../../core/record/sound.js";
 import type { Judging } from "./desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
@@ -72,8 +72,8 @@ export interface App {
   readonly files: FileDoor<File>;
   /** Packs and opens copies beside the screen; its code is fetched when one is first wanted. */
   readonly packer: () => Promise<Packer<File>>;
-  /** Recording what is heard; its code is fetched when it is first wanted. */
-  readonly sound: () => Promise<SoundRecorder>;
+  /** Recording what is heard and taking it apart; its code is fetched when it is first wanted. */
+  readonly sound: () => Promise<SoundRecorder & SoundEar>;
   readonly around: Surroundings;
   /** Plans work lists beside the screen; its code is fetched when a plan is first wanted. */
   readonly planner: () => Promise<Planner>;

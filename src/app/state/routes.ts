@@ -20,6 +20,7 @@ export const ROUTES = {
   point: "/visit/:visit/round/:state/:place/:point",
   where: "/visit/:visit/where",
   find: "/visit/:visit/find",
+  sound: "/visit/:visit/sound/:state/:place/:point",
   reading: "/visit/:visit/reading/:state/:place/:point/:field",
   findings: "/visit/:visit/findings",
   finding: "/visit/:visit/findings/:fault/:place",
@@ -133,6 +134,7 @@ export function to<Name extends RouteName>(
 const UP: Partial<Readonly<Record<RouteName, RouteName>>> = {
   point: "visit",
   reading: "point",
+  sound: "point",
   where: "round",
   find: "round",
   gate: "round",

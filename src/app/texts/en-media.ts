@@ -84,6 +84,7 @@ export const enMedia = {
   "sound.play": "Play",
   "sound.stop": "Stop",
   "sound.sides": "Left, then right",
+  "sound.drawn": "See it drawn",
   "sound.left": "left now",
   "sound.right": "right now",
   "sound.unplayed": "This browser can't play it. It is kept as it was recorded.",

@@ -2,8 +2,9 @@
 import type { SoundEar, SoundRecorder } from "../../core/record/sound.js";
 import { recorderOn } from "./recorder.js";
 
-/** This phone's microphone. */
-export const browserSound: SoundRecorder = {
+/** This phone's microphone, and what takes its recordings apart: fetched with the first one. */
+export const browserSound: SoundRecorder & SoundEar = {
+  listen: async (bytes) => (await import("./ear.js")).browserEar.listen(bytes),
   start: (onSlice, onLost) =>
     recorderOn({
       // Old browsers and pages that are not secure have no such members, whatever the types say.
@@ -11,9 +12,4 @@ export const browserSound: SoundRecorder = {
       Recorder: (globalThis as { readonly MediaRecorder?: typeof MediaRecorder }).MediaRecorder,
       isWebKit: "GestureEvent" in globalThis,
     }).start(onSlice, onLost),
-};
-
-/** Takes recordings apart; what that needs is fetched with the first. */
-export const browserEar: SoundEar = {
-  listen: async (bytes) => (await import("./ear.js")).browserEar.listen(bytes),
 };

@@ -25,7 +25,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * the catalogue of words; what comes behind the estimate's figures, and what opens over them, with the whole estimate;
  * the row that takes back, with the kinds of a plan, which the page it stands on has brought already.
  * What plans the demo's open visit is weighed with the whole demo, which is there already when it is fetched.
- * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
+ * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -46,6 +46,7 @@ const APART = {
   plan: "34 kB",
   "undo-row": "24 kB",
   "trade-work": "24 kB",
+  heard: "28 kB",
   reckoner: "28 kB",
   reckoning: "36 kB",
   brk: "36 kB",

@@ -1,4 +1,4 @@
-/** The demo's sounds, reckoned and not recorded: a hub that runs quiet and one that grumbles, as plain WAV. */
+/** The demo's sounds, reckoned and not recorded: a hub that runs quiet, one that begins to grumble and one that does, as plain WAV. */
 import type { Bodies, KeptBytes } from "../../core/record/index.js";
 import type { DemoNoise } from "./tell.js";
 
@@ -15,8 +15,9 @@ export interface MadeSound {
 function sampleAt(noise: DemoNoise, at: number, hiss: number): number {
   const soft = 0.04 * hiss;
   if (noise === "quiet") return soft;
+  const rough = noise === "grumble" ? 1 : 0.25;
   const beat = Math.max(0, Math.sin(2 * Math.PI * 7 * at)) ** 3;
-  return soft + beat * (0.4 * Math.sin(2 * Math.PI * 62 * at) + 0.3 * hiss);
+  return soft + rough * beat * (0.4 * Math.sin(2 * Math.PI * 62 * at) + 0.3 * hiss);
 }
 
 /** One channel of eight bits; the hiss comes from a fixed row of numbers, so the bytes are always the same. */

@@ -42,7 +42,7 @@ export type OpenNeeds = DemoNeeds &
   };
 
 const SCENES: readonly DemoScene[] = ["grease", "seep", "tube", "boot", "carpet", "label"];
-const NOISES: readonly DemoNoise[] = ["quiet", "grumble"];
+const NOISES: readonly DemoNoise[] = ["quiet", "first-grumble", "grumble"];
 const DAY_MS = 86_400_000;
 
 function writeCar(scribe: Scribe, wall: number): CarState {

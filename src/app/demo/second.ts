@@ -36,7 +36,7 @@ export const SECOND: Story = {
     },
     { told: SECOND_WHEELS },
     { told: [...JOINT_KINDS, ...SECOND_FRAME, ...RIGHT_ON_THE_LIFT] },
-    { sound: "grumble", pin: { point: "whl.listen", place: "RR", state: "w7-hang" } },
+    { sound: "first-grumble", pin: { point: "whl.listen", place: "RR", state: "w7-hang" } },
     { picture: "seep", pin: { point: "whl.grease", place: "RR", state: "w8-off" } },
     {
       picture: "tube",

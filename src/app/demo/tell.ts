@@ -45,7 +45,7 @@ export interface Pin {
 /** What the drawn pictures show. */
 export type DemoScene = "grease" | "seep" | "tube" | "boot" | "carpet" | "label";
 /** What the made sounds are like. */
-export type DemoNoise = "quiet" | "grumble";
+export type DemoNoise = "quiet" | "first-grumble" | "grumble";
 
 /** One visit, as it is written into the record. */
 export interface Story {

@@ -37,6 +37,15 @@ test("what stands out is told with what it may be near to, and nothing where not
   expect(heardView([plain], []).lines.at(-1)).toBe("Left, this visit: no tone and no beat stands out.");
 });
 
+test("multiples of one beat are one beat", () => {
+  const beatPeaks = [7, 14, 21.2, 17.3].map((at, i) => ({ at, height: 0.4 - i / 10, within: 1 }));
+  const many = one({ listened: { is: "heard", heard: { ...HEARD, peaks: [], beatPeaks } } });
+  expect(heardView([many], []).lines.slice(1)).toEqual([
+    "Left, this visit: swells 7 times a second, by 40 %, and at its multiples.",
+    "Left, this visit: swells 17.3 times a second, by 10 %.",
+  ]);
+});
+
 test("all recordings lie on one scale; hiss alone is not blown up to fill it", () => {
   const quiet = one({
     id: "b",

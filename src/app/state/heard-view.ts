@@ -85,6 +85,26 @@ function nearTo(peak: HeardPeak, marks: readonly MarkAt[]): string {
 const middleOf = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
+/** A peak with those of its own multiples that stand out too: something that comes round sharply has them all. */
+interface Series {
+  readonly peak: HeardPeak;
+  readonly multiples: boolean;
+}
+
+/** Peaks that are no multiple of a deeper one, strongest first as they came. */
+function seriesOf(peaks: readonly HeardPeak[]): readonly Series[] {
+  const isMultipleOf = (peak: HeardPeak, base: HeardPeak): boolean => {
+    const times = Math.round(peak.at / base.at);
+    return times >= 2 && Math.abs(peak.at - times * base.at) <= peak.within * times;
+  };
+  const bases: HeardPeak[] = [];
+  for (const peak of [...peaks].sort((a, b) => a.at - b.at))
+    if (!bases.some((base) => isMultipleOf(peak, base))) bases.push(peak);
+  return peaks
+    .filter((peak) => bases.includes(peak))
+    .map((peak) => ({ peak, multiples: peaks.some((other) => isMultipleOf(other, peak)) }));
+}
+
 /** What one recording has in words: its length and loudness, then what stands out and what that is near to. */
 function linesFor(which: string, heard: Heard, marks: readonly MarkAt[]): readonly string[] {
   const first = t("heard.spoken", {
@@ -92,11 +112,13 @@ function linesFor(which: string, heard: Heard, marks: readonly MarkAt[]): readon
     n: rounded(heard.seconds, 1),
     level: rounded(middleOf(heard.levels), 0),
   });
-  const tones = heard.peaks.map((peak) =>
-    t("heard.tone", { which, at: rounded(peak.at, 0), near: nearTo(peak, marks) }),
+  const also = (multiples: boolean): string => (multiples ? t("heard.multiples") : "");
+  const tones = seriesOf(heard.peaks).map(({ peak, multiples }) =>
+    t("heard.tone", { which, at: rounded(peak.at, 0), near: nearTo(peak, marks), also: also(multiples) }),
   );
-  const swells = heard.beatPeaks.map((peak) =>
+  const swells = seriesOf(heard.beatPeaks).map(({ peak, multiples }) =>
     t("heard.swell", {
+      also: also(multiples),
       which,
       at: rounded(peak.at, 1),
       swing: rounded(100 * peak.height, 0),

@@ -87,6 +87,13 @@ test("hiss that swells seven times a second beats at 7 Hz, as deep as it swings"
   expect(first?.height).toBeLessThan(0.65);
 });
 
+test("a deep tone is no beat, although its every half swing is one", () => {
+  const next = hiss();
+  const heard = heardIn(made(4, (at) => 0.05 * next() + 0.2 * sine(50)(at)));
+  expect(heard.beatPeaks).toEqual([]);
+  expect(Math.round((heard.peaks[0]?.at ?? 0) / 3)).toBe(17);
+});
+
 test("too short, silent: said, not drawn", () => {
   expect(hear(made(1.4, sine(100)), RATE)).toEqual({ is: "nothing", why: "short" });
   expect(

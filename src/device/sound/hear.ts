@@ -24,8 +24,8 @@ const MOST_PEAKS = 5;
 const BEAT_DB = 9;
 const LEAST_SWING = 0.03;
 const HIGHEST_BEAT_HZ = 120;
-/** Rumble of hands and wind lies below; beats are looked for in what is above. */
-const BEAT_FROM_HZ = 100;
+/** Rumble of hands and wind lies below, and deep tones whose every half swing would count; beats are above. Own choice. */
+const BEAT_FROM_HZ = 250;
 /** All of it below this is taken for an empty file. */
 const EMPTY_DB = -90;
 
@@ -41,14 +41,17 @@ function powers(samples: Float32Array, rate: number, step: number): Float64Array
   return out;
 }
 
-/** A first-order high pass, so that what is slow does not pass for beats. */
-function withoutRumble(samples: Float32Array, rate: number): Float32Array {
+/** A first-order high pass. */
+function highPass(samples: Float32Array, rate: number): Float32Array {
   const keep = 1 / (1 + (2 * Math.PI * BEAT_FROM_HZ) / rate);
   const out = new Float32Array(samples.length);
   for (let i = 1; i < samples.length; i++)
     out[i] = keep * ((out[i - 1] ?? 0) + (samples[i] ?? 0) - (samples[i - 1] ?? 0));
   return out;
 }
+
+/** Twice over, so that what is slow does not pass for beats. */
+const withoutRumble = (samples: Float32Array, rate: number): Float32Array => highPass(highPass(samples, rate), rate);
 
 /** Level of each band; a band narrower than a line takes its share of the nearest. */
 function bandsOf({ width, power }: Lines): readonly HeardLine[] {

@@ -2,6 +2,7 @@
 import process from "node:process";
 import { assessVerb } from "./assess.js";
 import { calcVerb } from "./calc.js";
+import { checkFileVerb } from "./check-file.js";
 import { planVerb } from "./plan.js";
 import { sheetsVerb, type Terminal } from "./sheets.js";
 
@@ -11,6 +12,7 @@ type Verb = (args: readonly string[], terminal: Terminal) => Promise<0 | 1 | 2>;
 const VERBS: Readonly<Record<string, Verb>> = {
   assess: assessVerb,
   calc: calcVerb,
+  "check-file": checkFileVerb,
   plan: planVerb,
   sheets: sheetsVerb,
 };
@@ -18,6 +20,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
 const USE = `use: leadlamp VERB …
   assess FILE     assess a visit file (leadlamp-visit/1)
   calc 'NAME(…)'  work out a trade function; calc --list names them all
+  check-file FILE open a copy, check every byte of it and count what it holds
   plan FILE       work out questions of planning: order, limits, trend, access, budget, estimate, dates
   sheets [DIR]    check the sheets of a folder and run their cases`;
 

@@ -1,7 +1,7 @@
 /** One car as a file for another phone, and deleting it for good. */
 import { useEffect, useState } from "preact/hooks";
 import { type CarState, type Erased, planStream } from "../../core/record/index.js";
-import { NextAction } from "../parts/button.js";
+import { Tool } from "../parts/button.js";
 import { Band, Pool } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
@@ -25,8 +25,8 @@ function HandCar({ car, visits }: OfCar) {
   const what = { holds: "car", car: car.stream, visits } as const;
   return (
     <Pool>
-      <h2>{t("car-file.hand")}</h2>
-      <p>{t("car-file.hand.says")}</p>
+      <h2 class="remark">{t("car-file.hand")}</h2>
+      <p class="remark">{t("car-file.hand.says")}</p>
       <CopyMaker ways={[{ id: "car", words: t("car-file.make"), what }]} of={carTitle(car)} />
     </Pool>
   );
@@ -47,7 +47,7 @@ function EraseCar({ car, visits, onErased }: OfCar & { readonly onErased: (erase
     <Band heading={t("erase.car")}>
       <p class="remark">{t("erase.car.says")}</p>
       <div class="acts">
-        <NextAction words={t("erase.car")} onPress={() => setAsking(true)} />
+        <Tool words={t("erase.car")} onPress={() => setAsking(true)} />
       </div>
       {asking && <Erasing what={what} onClose={() => setAsking(false)} onErased={onErased} />}
     </Band>

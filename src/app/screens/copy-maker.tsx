@@ -16,6 +16,7 @@ import { Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
 import { copyName, madeOf } from "../state/copies.js";
 import { rounded, t } from "../texts/files.js";
+import { AtWork } from "./at-work.js";
 import { RefusedNotice } from "./refused-notice.js";
 
 const BYTES_IN_MB = 1_000_000;
@@ -29,7 +30,7 @@ interface Ready {
 }
 type Step =
   | { readonly is: "idle" }
-  | { readonly is: "at-work"; readonly says: string }
+  | { readonly is: "at-work"; readonly says: string; readonly done?: number; readonly all?: number }
   | { readonly is: "refused"; readonly problems: readonly Problem[] }
   | Ready;
 
@@ -64,20 +65,22 @@ function Told({ plan }: { readonly plan: CopyPlan }) {
   );
 }
 
-function useMaking({ of, onHanded }: CopyMakerProps) {
+function useMaking({ of: called, onHanded }: CopyMakerProps) {
   const { store, phone, files, packer, around } = useApp();
   const [step, setStep] = useState<Step>({ is: "idle" });
   const [passphrase, setPassphrase] = useState("");
   const stamp = useRef<CopyStamp>({ made: "", set: "", app: around.version });
-  const atWork = (says: string): void => setStep({ is: "at-work", says });
+  const atWork = (says: string, done?: number, all?: number): void =>
+    setStep({ is: "at-work", says, ...(done === undefined || all === undefined ? {} : { done, all }) });
 
   const write = async (plan: CopyPlan, part: number): Promise<void> => {
-    const parts = { part: part + 1, of: plan.volumes.length };
-    atWork(passphrase === "" ? t("files.packing", { ...parts, done: 0, all: 0 }) : t("files.locking"));
-    const name = copyName(of, phone.now(), plan, part, passphrase !== "");
+    const of = plan.volumes.length;
+    const says = of === 1 ? t("files.packing.one") : t("files.packing", { part: part + 1, of });
+    atWork(says);
+    const name = copyName(called, phone.now(), plan, part, passphrase !== "");
     const packing = (await packer()).pack(name, passphrase === "" ? undefined : passphrase);
     const written = await writeVolume(store, plan, part, stamp.current, packing, (done, all) =>
-      atWork(t("files.packing", { ...parts, done, all })),
+      atWork(says, done, all),
     );
     if (written.ok) return setStep({ is: "ready", plan, part, file: written.value });
     packing.stop();
@@ -85,8 +88,9 @@ function useMaking({ of, onHanded }: CopyMakerProps) {
   };
   const make = async (what: CopyWhat): Promise<void> => {
     stamp.current = { made: new Date(phone.now()).toISOString(), set: phone.nonce(), app: around.version };
-    atWork(t("files.looking", { done: 0, all: 0 }));
-    const plan = await gatherCopy(store, what, (done, all) => atWork(t("files.looking", { done, all })));
+    const says = t("files.looking");
+    atWork(says);
+    const plan = await gatherCopy(store, what, (done, all) => atWork(says, done, all));
     if (plan.ok) await write(plan.value, 0);
     else setStep({ is: "refused", problems: plan.problems });
   };
@@ -118,15 +122,15 @@ function ReadyFile({ ready, making }: { readonly ready: Ready; readonly making: 
       />
       <Told plan={plan} />
       <div class="acts">
-        {wentOut(handed) && !isLast ? (
+        {!wentOut(handed) && <NextAction words={t("files.hand")} onPress={() => void making.hand(ready)} />}
+        {wentOut(handed) && <Tool words={t("files.hand-again")} onPress={() => void making.hand(ready)} />}
+        {wentOut(handed) && isLast && <Tool words={t("files.again")} onPress={() => making.setStep({ is: "idle" })} />}
+        {wentOut(handed) && !isLast && (
           <NextAction
             words={t("files.next-part", { part: part + 2, of: all })}
             onPress={() => void making.write(plan, part + 1)}
           />
-        ) : (
-          <NextAction words={t("files.hand")} onPress={() => void making.hand(ready)} />
         )}
-        {wentOut(handed) && isLast && <Tool words={t("files.again")} onPress={() => making.setStep({ is: "idle" })} />}
       </div>
     </>
   );
@@ -137,10 +141,10 @@ export function CopyMaker(props: CopyMakerProps) {
   const { step, passphrase } = making;
   const [first, ...others] = props.ways;
   if (step.is === "ready") return <ReadyFile ready={step} making={making} />;
-  if (step.is === "at-work") return <Notice kind="plain" title={step.says} />;
+  if (step.is === "at-work") return <AtWork {...step} />;
   return (
     <>
-      {step.is === "refused" && <RefusedNotice problems={step.problems} />}
+      {step.is === "refused" && <RefusedNotice title={t("refused.copy")} problems={step.problems} />}
       <div class="form">
         <Field
           id="files-passphrase"

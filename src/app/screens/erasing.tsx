@@ -64,7 +64,7 @@ export function ErasedTold({ erased }: { readonly erased: Erased }) {
   return (
     <>
       {clean ? (
-        <Notice kind="plain" title={t("erase.done")} says={t("erase.done.checked")} />
+        <Notice kind="plain" title={t("erase.done.checked")} />
       ) : (
         <Notice kind="error" title={t("erase.left", { bodies: bodiesLeft, blobs: blobsLeft })} />
       )}

@@ -48,7 +48,7 @@ export function Files() {
   return (
     <Plain back={t("files.back")} href={to("settings")} title={t("files.title")}>
       <Pool>
-        <p>{t("files.says")}</p>
+        <p class="remark">{t("files.says")}</p>
         <Age age={age} made={made} />
         {age.own > 0 && <CopyMaker ways={waysOf(age, made)} of="" onHanded={remember} />}
       </Pool>

@@ -9,12 +9,13 @@ import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { t } from "../texts/files.js";
+import { AtWork } from "./at-work.js";
 import { Brings } from "./brings.js";
 import { RefusedNotice } from "./refused-notice.js";
 
 type Step =
   | { readonly is: "idle" }
-  | { readonly is: "at-work"; readonly says: string }
+  | { readonly is: "at-work"; readonly says: string; readonly done?: number; readonly all?: number }
   | { readonly is: "locked"; readonly file: File; readonly wrong: boolean }
   | { readonly is: "refused"; readonly problems: readonly Problem[] }
   | { readonly is: "found"; readonly copy: OpenedCopy; readonly brings: DryRun }
@@ -26,14 +27,14 @@ const ANY = "*/*";
 function useReading() {
   const { files, packer, store, journal } = useApp();
   const [step, setStep] = useState<Step>({ is: "idle" });
-  const atWork = (says: string): void => setStep({ is: "at-work", says });
+  const atWork = (says: string, done?: number, all?: number): void =>
+    setStep({ is: "at-work", says, ...(done === undefined || all === undefined ? {} : { done, all }) });
   const refuse = (problems: readonly Problem[]): void => setStep({ is: "refused", problems });
 
   const open = async (file: File, passphrase?: string): Promise<void> => {
-    atWork(t("read.checking.first"));
-    const opened = await (await packer()).open(file, passphrase, (done, all) =>
-      atWork(t("read.checking", { done, all })),
-    );
+    const says = t("read.checking");
+    atWork(says);
+    const opened = await (await packer()).open(file, passphrase, (done, all) => atWork(says, done, all));
     if (!opened.ok) {
       const code = opened.problems[0]?.code;
       const wrong = code === "files.wrong-passphrase";
@@ -51,8 +52,9 @@ function useReading() {
     if (file) await open(file);
   };
   const take = async (copy: OpenedCopy): Promise<void> => {
-    atWork(t("read.taking", { done: 0, all: copy.manifest.files.length }));
-    const taken = await takeIn(store, copy, (done, all) => atWork(t("read.taking", { done, all })));
+    const says = t("read.taking");
+    atWork(says);
+    const taken = await takeIn(store, copy, (done, all) => atWork(says, done, all));
     copy.close();
     if (!taken.ok) return refuse(taken.problems);
     await journal.reread();
@@ -104,7 +106,7 @@ export function ReadIn() {
   return (
     <Band heading={t("read.title")}>
       {step.is === "idle" && <p class="remark">{t("read.says")}</p>}
-      {step.is === "at-work" && <Notice kind="plain" title={step.says} />}
+      {step.is === "at-work" && <AtWork {...step} />}
       {step.is === "refused" && (
         <>
           <RefusedNotice title={t("refused.title")} problems={step.problems} />
@@ -127,7 +129,7 @@ export function ReadIn() {
       {(step.is === "idle" || step.is === "refused" || step.is === "done") && (
         <div class="acts">
           {step.is === "done" && <Tool words={t("read.to-cars")} href="#/" />}
-          <NextAction words={step.is === "done" ? t("read.another") : t("read.pick")} onPress={() => void pick()} />
+          <Tool words={step.is === "done" ? t("read.another") : t("read.pick")} onPress={() => void pick()} />
         </div>
       )}
     </Band>

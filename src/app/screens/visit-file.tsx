@@ -21,8 +21,8 @@ function HandVisit({ visit, car }: { readonly visit: VisitState; readonly car: s
   const what = { holds: "visit", car, visit: visit.stream } as const;
   return (
     <Pool>
-      <h2>{t("visit-file.hand")}</h2>
-      <p>{t("visit-file.hand.says")}</p>
+      <h2 class="remark">{t("visit-file.hand")}</h2>
+      <p class="remark">{t("visit-file.hand.says")}</p>
       <CopyMaker
         ways={[{ id: "visit", words: t("car-file.make"), what }]}
         of={`visit ${named?.of === "car" ? carName(named) : ""}`}

@@ -1,7 +1,7 @@
 /** Papers of a visit chosen one by one and deleted for good: pictures, sounds, notes, the owner's words. */
 import { useState } from "preact/hooks";
 import type { Erased, VisitState } from "../../core/record/index.js";
-import { NextAction, Tool } from "../parts/button.js";
+import { Tool } from "../parts/button.js";
 import { Band } from "../parts/pool.js";
 import { Switch } from "../parts/switch.js";
 import { type Paper, papersOf } from "../state/papers-view.js";
@@ -21,15 +21,17 @@ function Pictures({ papers, chosen, turn }: Choosing) {
   const hidden = pictures.filter((one) => one.hidden).length;
   return (
     <>
-      <h3 class="plain-title">{t("erase.pictures")}</h3>
-      <Thumbs
-        pictures={pictures.map(({ key, thumb }) => ({ id: key, ...(thumb === undefined ? {} : { thumb }) }))}
-        one={({ id }, index) => ({
-          alt: t("erase.picture", { n: index + 1 }),
-          chosen: chosen.has(id),
-          onPress: () => turn(id),
-        })}
-      />
+      <h3 class="remark row-title">{t("erase.pictures")}</h3>
+      <div class="form">
+        <Thumbs
+          pictures={pictures.map(({ key, thumb }) => ({ id: key, ...(thumb === undefined ? {} : { thumb }) }))}
+          one={({ id }, index) => ({
+            alt: t("erase.picture", { n: index + 1 }),
+            chosen: chosen.has(id),
+            onPress: () => turn(id),
+          })}
+        />
+      </div>
       {hidden > 0 && <p class="remark">{t("erase.taken-back", { n: hidden })}</p>}
     </>
   );
@@ -89,7 +91,7 @@ export function VisitPapers({ visit }: { readonly visit: VisitState }) {
       {papers.length > 0 && (
         <div class="acts">
           <Tool words={isAll ? t("erase.none") : t("erase.all")} onPress={all} />
-          <NextAction
+          <Tool
             words={t("erase.chosen", { n: going.length })}
             disabled={going.length === 0}
             onPress={() => setAsking(true)}

@@ -24,6 +24,7 @@ function dayOf(now: number): string {
 export function copyName(of: string, now: number, plan: CopyPlan, part: number, locked: boolean): string {
   const plain = of
     .normalize("NFD")
+    .replace(/\p{M}+/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")

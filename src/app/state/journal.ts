@@ -126,8 +126,9 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
   const read = async (stream: string, into: Signal<Opened<RecordState>>): Promise<void> => {
     const atOnce = foldOf(stream);
     const [fold, entries] = await Promise.all([atOnce ?? fetchedFold(), store.entries(stream)]);
-    // A house and a plan are there before anything is said in them.
-    if (entries.ok && entries.value.length === 0 && atOnce) into.value = { is: "missing" };
+    // A house and a plan are there before anything is said in them; a car or visit of which only stubs are left is not.
+    if (entries.ok && atOnce && entries.value.every(({ kind }) => (kind ?? "erase") === "erase"))
+      into.value = { is: "missing" };
     else if (entries.ok) into.value = foldAll(stream, entries.value, fold);
     // Reading failed: what is shown already is still true.
     else if (into.peek().is !== "open") into.value = { is: "trouble", problem: entries.problems[0] as Problem };

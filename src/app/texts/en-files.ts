@@ -19,9 +19,10 @@ export const enFiles = {
   "files.passphrase": "Passphrase, if you want one",
   "files.passphrase.help":
     "Whoever finds the file then cannot read it. Nor can you without the passphrase: nobody can get it back, and the copy is lost with it. Take four or more words and write them down elsewhere.",
-  "files.looking": "Looking through what is kept: {done} of {all}",
-  "files.packing": "Writing part {part} of {of}: {done} of {all}",
-  "files.locking": "Turning the passphrase into a key",
+  "files.looking": "Looking through what is kept",
+  "files.packing": "Writing part {part} of {of}",
+  "files.packing.one": "Writing the file",
+  "files.far": "{done} of {all}",
   "files.ready": "The file is ready",
   "files.ready.part": "Part {part} of {of} is ready",
   "files.ready.says": "{name}, {mb} MB",
@@ -32,6 +33,7 @@ export const enFiles = {
   "files.handed.stopped": "Not handed over. The file is still here.",
   "files.handed.tap-again": "That took too long for the browser. Press once more.",
   "files.done": "The copy is made",
+  "files.hand-again": "Hand it over once more",
   "files.again": "Make another",
   "files.counts":
     "{cars} {cars|one=car|other=cars}, {visits} {visits|one=visit|other=visits}, {entries} {entries|one=entry|other=entries}, {blobs} {blobs|one=picture, sound or sheet|other=pictures, sounds and sheets}.",
@@ -45,8 +47,7 @@ export const enFiles = {
   "read.says":
     "A copy, a car or a visit from another phone. It is checked whole first, and you are told what it would bring. Reading in adds; what is here stays.",
   "read.pick": "Choose the file",
-  "read.checking": "Checking every byte: {done} of {all}",
-  "read.checking.first": "Checking the file",
+  "read.checking": "Checking every byte",
   "read.locked": "This file is locked",
   "read.locked.says": "Type the passphrase it was made with.",
   "read.passphrase": "Passphrase",
@@ -64,7 +65,7 @@ export const enFiles = {
   "read.row.visits": "Visits",
   "read.row.entries": "Entries",
   "read.row.blobs": "Pictures, sounds, sheets",
-  "read.row": "{fresh} new, {known} here already",
+  "read.row": "{fresh} new, {known} here",
   "read.forks": "{n} {n|one=entry claims|other=entries claim} a number twice. Both stay and are shown.",
   "read.altered":
     "{n} {n|one=entry says|other=entries say} something else than here under the same name. What is here stays.",
@@ -81,7 +82,7 @@ export const enFiles = {
   "read.nothing-new": "Everything in it is here already.",
   "read.do": "Read it in",
   "read.leave": "Leave it",
-  "read.taking": "Reading in: {done} of {all}",
+  "read.taking": "Reading in",
   "read.done": "Read in",
   "read.done.says":
     "{added} {added|one=entry|other=entries} and {blobs} {blobs|one=picture, sound or sheet|other=pictures, sounds and sheets} are new on this phone.",
@@ -91,6 +92,7 @@ export const enFiles = {
   "read.to-cars": "To the cars",
   "read.another": "Another file",
 
+  "refused.copy": "No file was made",
   "refused.title": "Nothing was read in",
   "refused.unchanged": "Nothing on this phone was changed.",
   "refused.where": "Where: {where}",
@@ -161,7 +163,7 @@ export const enFiles = {
   "erase.papers.none": "This visit has no picture, sound or note.",
   "erase.all": "Choose all",
   "erase.none": "Choose none",
-  "erase.chosen": "Delete {n} chosen",
+  "erase.chosen": "Delete what is chosen: {n}",
   "erase.picture": "Picture {n}",
   "erase.pictures": "Pictures",
   "erase.taken-back": "{n} taken back earlier, and still kept",
@@ -185,7 +187,7 @@ export const enFiles = {
   "erase.done.entries": "{n} {n|one=entry|other=entries}: what was said is gone, number and time are left.",
   "erase.done.blobs": "{n} {n|one=picture, sound or sheet|other=pictures, sounds and sheets}: the bytes are gone.",
   "erase.done.shared": "{n} {n|one=sheet stays|other=sheets stay}, because other visits use {n|one=it|other=them}.",
-  "erase.done.checked": "Looked again afterwards: no body and no bytes are left.",
+  "erase.done.checked": "Looked again afterwards: nothing of it is left to read",
   "erase.left":
     "Something is left: {bodies} {bodies|one=entry|other=entries}, {blobs} {blobs|one=file|other=files}. Delete again.",
   "erase.refused": "Nothing was deleted",

@@ -4,6 +4,7 @@ import { assessVerb } from "./assess.js";
 import { calcVerb } from "./calc.js";
 import { checkFileVerb } from "./check-file.js";
 import { planVerb } from "./plan.js";
+import { reportVerb } from "./report.js";
 import { sheetsVerb, type Terminal } from "./sheets.js";
 
 /** 0 done, 1 faulty input or sheets, 2 wrong use. */
@@ -14,6 +15,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   calc: calcVerb,
   "check-file": checkFileVerb,
   plan: planVerb,
+  report: reportVerb,
   sheets: sheetsVerb,
 };
 
@@ -22,6 +24,7 @@ const USE = `use: leadlamp VERB …
   calc 'NAME(…)'  work out a trade function; calc --list names them all
   check-file FILE open a copy, check every byte of it and count what it holds
   plan FILE       work out questions of planning: order, limits, trend, access, budget, estimate, dates
+  report FILE     write a visit file's hand-over: --as html|csv|ics|text
   sheets [DIR]    check the sheets of a folder and run their cases`;
 
 /** Runs one verb and gives its exit code. */

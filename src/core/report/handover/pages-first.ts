@@ -134,7 +134,7 @@ function stepText(words: HandoverWords, step: Exclude<NextStep, { readonly title
     case "clear-gate":
       return step.first.length === 0
         ? say(words, "next.clear-gate.none", { gate: step.gate })
-        : say(words, "next.clear-gate", { gate: step.gate, first: step.first.map(unended).join("; ") });
+        : say(words, "next.clear-gate", { gate: step.gate, first: firstFew(words, step.first) });
     case "answer-complaint":
       return step.needs === undefined
         ? say(words, "next.answer-complaint", { words: step.words })
@@ -151,6 +151,14 @@ function stepText(words: HandoverWords, step: Exclude<NextStep, { readonly title
         : say(words, "next.date", { words: said, until });
     }
   }
+}
+
+/** The whole list stands with the checks themselves: the first page stays one page. */
+const MOST_FIRST = 4;
+function firstFew(words: HandoverWords, all: readonly string[]): string {
+  const rest = all.length - MOST_FIRST;
+  const shown = all.slice(0, MOST_FIRST).map(unended).join("; ");
+  return rest > 0 ? say(words, "next.and-more", { shown, n: rest }) : shown;
 }
 
 function money({ first, money: given }: HandoverModel, words: HandoverWords): readonly Block[] {

@@ -1,0 +1,237 @@
+/**
+ * From a judged visit to what a hand-over is made from: every id put into words, nothing judged anew. What only the
+ * record knows (answers, decisions, money, pictures) is laid over the result by who knows it.
+ */
+import type {
+  AssessInput,
+  Assessment,
+  CautionDue,
+  Fault,
+  GateState,
+  JobDue,
+  Opened,
+  Worth,
+} from "../../assess/index.js";
+import { type Audience, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../terms/index.js";
+import { stepsOf } from "./gather-because.js";
+import { readingsOf } from "./gather-readings.js";
+import type {
+  CautionTold,
+  FaultRef,
+  FaultTold,
+  GateTold,
+  HandoverInput,
+  JobTold,
+  NotSeen,
+  SheetTold,
+} from "./input.js";
+import type { HandoverNames } from "./names.js";
+
+export interface Gathered {
+  readonly for: Audience;
+  readonly madeAt: string;
+  /** Stable name of the visit. */
+  readonly visit: string;
+  readonly car: string;
+  readonly input: AssessInput;
+  readonly assessment: Assessment;
+  readonly jobs: readonly JobDue[];
+  readonly editions: ReadonlyMap<string, { readonly edition: string; readonly label?: string }>;
+  /** What a look at a point could have decided, by point. */
+  readonly worth?: ReadonlyMap<string, Pick<Worth, "decides">> | undefined;
+  readonly names: HandoverNames;
+}
+
+/** Everything a judged visit tells by itself. Complaints come out open: an answer is a person's word. */
+export function gathered(of: Gathered): HandoverInput {
+  const { assessment, input, names } = of;
+  const { odometer } = input;
+  const facts = [
+    ...(input.car.firstUsed === undefined ? [] : [names.fact("first-used", input.car.firstUsed)]),
+    ...Object.entries(input.car.facts).map(([name, value]) => names.fact(name, value)),
+  ];
+  return {
+    for: of.for,
+    madeAt: of.madeAt,
+    engine: assessment.engine,
+    visit: {
+      id: of.visit,
+      at: input.at,
+      who: input.who,
+      ...(odometer === undefined ? {} : { odometer }),
+      ...(input.nextVisit === undefined ? {} : { next: input.nextVisit.slice(0, DAY) }),
+    },
+    car: { name: of.car, facts },
+    complaints: input.complaints.map((words, index) => ({ id: `complaint-${index + 1}`, words })),
+    faults: assessment.faults.map((fault) => faultTold(of, fault)),
+    notSeen: notSeenOf(of),
+    looked: { sound: assessment.points.filter(({ is }) => is === "sound").length },
+    sheets: sheetsOf(of),
+    gates: assessment.gates.map((gate) => gateTold(of, gate)),
+    cautions: cautionsOf(of),
+    readings: readingsOf(of),
+    jobs: of.jobs.map((due) => jobTold(of, due)),
+  };
+}
+
+/** Length of a calendar day as text. */
+const DAY = 10;
+
+const jobId = ({ job, place }: Pick<JobDue, "job" | "place">): string => `${job}@${place}`;
+const refOf = ({ fault, place }: FaultRef): FaultRef => ({ fault, place });
+const isOf = (of: FaultRef) => (one: FaultRef) => one.fault === of.fault && one.place === of.place;
+
+function pointAt({ names }: Gathered, { point, place }: Opened): string {
+  const where = names.place(place);
+  return where === "" ? names.point(point) : `${names.point(point)}, ${where}`;
+}
+
+function faultTold(of: Gathered, fault: Fault): FaultTold {
+  const { names, assessment, jobs } = of;
+  const own = assessment.findings.filter((one) => one.fault === fault.fault && one.place === fault.place);
+  const { says, cause } = names.fault(fault.fault, fault.rules);
+  const items = fault.rules.flatMap((rule) => names.answersTo(rule) ?? []);
+  return {
+    fault: fault.fault,
+    place: fault.place,
+    title: says,
+    where: names.place(fault.place),
+    grade: fault.grade,
+    sure: fault.sure,
+    close: fault.close,
+    provisional: fault.provisional,
+    atLeast: own.some(({ atLeast }) => atLeast),
+    differ: own.some(({ differ }) => differ.length > 0),
+    ...(fault.byHand ? { byHand: { was: fault.byHand.was, reason: fault.byHand.reason } } : {}),
+    consequence: fault.consequence,
+    mustStand: fault.mustStand,
+    rules: fault.rules,
+    answersTo: [...new Set(items)],
+    ...(cause === undefined ? {} : { cause }),
+    because: stepsOf(of, own),
+    settle: [...new Set(fault.settle.map((one) => pointAt(of, one)))],
+    jobs: jobs.filter((due) => due.faults.some(isOf(fault))).map(jobId),
+  };
+}
+
+function notSeenOf(of: Gathered): readonly NotSeen[] {
+  const { assessment, input, names, worth } = of;
+  const said = new Map(input.replies.map(({ key, value }) => [keyText(key), value]));
+  return assessment.points.flatMap((one): readonly NotSeen[] => {
+    if (one.is !== "not-looked-at" && one.is !== "cannot-get-at") return [];
+    const { point, place, state } = one;
+    const value: ReplyValue | undefined = said.get(keyText({ point, place, state, field: "*" }));
+    const answer = value?.type === "non-answer" ? value : undefined;
+    const reason = answer?.reason ?? one.reason;
+    const decides = worth?.get(point)?.decides;
+    return [
+      {
+        point,
+        place,
+        title: names.point(point),
+        where: names.place(place),
+        state: names.state(state),
+        is: one.is === "not-looked-at" ? "not-looked" : "cannot-reach",
+        ...(answer === undefined ? {} : { nonAnswer: answer.nonAnswer }),
+        ...(reason === undefined ? {} : { reason }),
+        ...(answer?.words === undefined ? {} : { words: answer.words }),
+        ...(decides === undefined ? {} : { couldDecide: gradeOf(decides as GradeLevel) ?? "nothing" }),
+      },
+    ];
+  });
+}
+
+const sheetsOf = ({ assessment, editions, names }: Gathered): readonly SheetTold[] =>
+  assessment.coverage.map(({ sheet, answered, of, nonAnswers, notChecked, notForThisLook, enough }) => {
+    const { edition = "", label } = editions.get(sheet) ?? {};
+    const notFitted = nonAnswers["not-fitted"] ?? 0;
+    const named = { id: sheet, name: names.sheet(sheet), edition, ...(label === undefined ? {} : { label }) };
+    return { ...named, answered, of, notFitted, notChecked, notForThisLook, enough };
+  });
+
+/** Each point once, with its places. One of a sheet that is not open has no name here: that sheet is named instead. */
+function firstOf({ names }: Gathered, all: readonly Opened[]): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const { point, place } of all) {
+    if (names.point(point) === point) continue;
+    const where = names.place(place);
+    places.set(point, [...(places.get(point) ?? []), ...(where === "" ? [] : [where])]);
+  }
+  return [...places].map(([point, where]) =>
+    where.length === 0 ? names.point(point) : `${names.point(point)} (${[...new Set(where)].join(", ")})`,
+  );
+}
+
+/** Which findings trip it; a condition of its own, or a rule that left no finding, keeps it from hanging on them. */
+function gateTold(of: Gathered, gate: GateState): GateTold {
+  const { assessment, names } = of;
+  const causes = gate.trippedBy.map((cause): FaultRef | undefined => {
+    if (cause.kind === "dangerous") return { fault: cause.fault, place: cause.place };
+    if (cause.kind === "condition") return undefined;
+    const found = assessment.findings.find(({ rule, place }) => rule === cause.rule && place === cause.place);
+    return found?.fault ? { fault: found.fault, place: found.place } : undefined;
+  });
+  const text = names.gate(gate.gate);
+  const faults = causes.flatMap((one) => one ?? []);
+  return {
+    gate: gate.gate,
+    title: text.name,
+    guards: gate.guards,
+    state: gate.state,
+    says: gate.state === "tripped" ? text.tripped : gate.state === "not cleared" ? text.first : "",
+    first: firstOf(of, gate.first),
+    faults,
+    onlyThose: faults.length > 0 && faults.length === causes.length,
+    otherwise: gate.otherwise,
+    missing: gate.missingSheets.map((sheet) => names.sheet(sheet)),
+  };
+}
+
+/** The two cautions over driving at all; the milder gives way to the harder. */
+const FORBIDS: ReadonlyMap<string, NonNullable<CautionTold["forbids"]>> = new Map([
+  ["cau.dont-drive", "driving"],
+  ["cau.to-workshop", "beyond-workshop"],
+]);
+
+function cautionsOf(of: Gathered): readonly CautionTold[] {
+  const { cautions } = of.assessment;
+  const isForbidden = cautions.some(({ caution }) => FORBIDS.get(caution) === "driving");
+  return cautions
+    .filter(({ caution }) => !isForbidden || FORBIDS.get(caution) !== "beyond-workshop")
+    .map((due) => cautionTold(of, due));
+}
+
+/** It hangs on findings only where every one of its reasons is a rule that left one. */
+function cautionTold({ assessment, names }: Gathered, due: CautionDue): CautionTold {
+  const found = due.because.map((rule) => assessment.findings.filter((one) => one.rule === rule && one.fault !== null));
+  const hangs = found.every((all) => all.length > 0);
+  const text = names.caution(due.caution);
+  const forbids = FORBIDS.get(due.caution);
+  return {
+    caution: due.caution,
+    signal: due.signal,
+    not: text.not,
+    why: text.why,
+    can: text.can,
+    todo: text.do,
+    places: due.places.map((place) => names.place(place)).filter((one) => one !== ""),
+    ...(forbids === undefined ? {} : { forbids }),
+    faults: hangs ? found.flat().flatMap(({ fault, place }) => (fault === null ? [] : [{ fault, place }])) : [],
+  };
+}
+
+function jobTold({ names }: Gathered, due: JobDue): JobTold {
+  const { name, does } = names.job(due.job);
+  return {
+    id: jobId(due),
+    title: name,
+    where: names.place(due.place),
+    does,
+    grade: due.grade,
+    byWhen: due.byWhen,
+    key: due.key,
+    faults: due.faults.map(refOf),
+    parts: [],
+    why: due.why.flatMap((why) => names.why(why) ?? []),
+  };
+}

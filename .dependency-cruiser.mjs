@@ -112,7 +112,7 @@ export default {
     ...zone(
       "parts",
       "^src/app/parts/",
-      ["^src/app/style/", "^src/app/texts/", core("report"), ...preact],
+      ["^src/app/style/", "^src/app/texts/", core("report"), pkg("signature_pad"), ...preact],
       "app/parts draw what they are given: state belongs to screens. Core gives them types and pure drawings only.",
       ["^src/core/"],
     ),

@@ -22,8 +22,9 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * The work list and every page of its plan are weighed with what they all share: how a plan is laid out and told, and
- * the catalogue of words; what comes behind the estimate's figures, and what opens over them, with the whole estimate;
- * the row that takes back, with the kinds of a plan, which the page it stands on has brought already.
+ * the catalogue of words; the owner's word with what prices one job anew; what comes behind the estimate's figures, and
+ * what opens over them, with the whole estimate; the row that takes back, with the kinds of a plan, which the page it
+ * stands on has brought already.
  * What plans the demo's open visit is weighed with the whole demo, which is there already when it is fetched.
  * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
@@ -41,7 +42,11 @@ const APART = {
   part: "33 kB",
   "plan-given": "43 kB",
   "plan-additions": "43 kB",
-  "write-plan": "26 kB",
+  "write-plan": "31 kB",
+  "owners-word": "31 kB",
+  "decide-sheet": "36 kB",
+  "all-yes-sheet": "36 kB",
+  "plan-decisions": "45 kB",
   "plan-addition": "47 kB",
   plan: "34 kB",
   "undo-row": "24 kB",

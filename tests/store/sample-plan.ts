@@ -1,7 +1,10 @@
-/** One good body of every kind of a plan and of a house's terms, version 1, with every field it may have. */
-import type { HouseTermsBodies, PlanBodies, ReleaseBodies } from "../../src/core/record/index.js";
+/**
+ * One good body of every kind of a plan and of a house's terms, version 1, with every field it may have; those of the
+ * owner's word and of handing back stand in files of their own.
+ */
+import type { DecisionBodies, HouseTermsBodies, PlanBodies, ReleaseBodies } from "../../src/core/record/index.js";
 
-type All = Omit<PlanBodies, keyof ReleaseBodies> & HouseTermsBodies;
+type All = Omit<PlanBodies, keyof DecisionBodies | keyof ReleaseBodies> & HouseTermsBodies;
 const at = { job: "whl.bearing", place: "FR" };
 const part = { ...at, part: "bearing-set" };
 

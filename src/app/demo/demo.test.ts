@@ -125,6 +125,17 @@ const readings = (point: string, place: string, field: string): readonly (number
     return value?.type === "reading" ? Math.min(...value.values.map(Number)) : undefined;
   });
 
+test("the owner decided four jobs four ways at the price of that evening, read the warning of the one refused, and signed", () => {
+  const said = [...plan.decisions.values()].flat();
+  expect(said.map(({ value }) => value.word).sort()).toEqual(["no", "tell-me-more", "yes-by", "yes-now"]);
+  const due = new Set(work.jobs.map(({ id }) => id));
+  for (const id of plan.decisions.keys()) expect(due, id).toContain(id);
+  for (const { value } of said) expect([value.price?.currency, value.estimate !== undefined]).toEqual(["EUR", true]);
+  expect(said.find(({ value }) => value.word === "no")?.value.warning?.shown).not.toEqual([]);
+  expect(plan.signed.map(({ value }) => [value.decisions.length, value.drawn !== undefined])).toEqual([[4, true]]);
+  expect(work.jobs.filter(({ declined }) => declined).map(({ id }) => id)).toEqual(["job.brk.find@FR"]);
+});
+
 test("every visit of the demo judges without a problem, and the older two are closed with their judgement", () => {
   expect(visits.flatMap(({ judged }) => judged.problems)).toEqual([]);
   expect(visits.map(({ visit }) => visit.closed !== undefined)).toEqual([true, true, false]);

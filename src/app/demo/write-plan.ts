@@ -8,6 +8,7 @@ import {
   type Draft,
   draftAddition,
   draftBudget,
+  draftDecision,
   draftEstimate,
   draftIntake,
   draftLeftLoose,
@@ -17,9 +18,12 @@ import {
   draftPlanBegun,
   draftPlanUse,
   draftScope,
+  draftSigned,
   foldHouse,
+  jobKey,
   type PlanState,
 } from "../../core/record/index.js";
+import { pricesOf, shownPrice } from "../state/decision-prices.js";
 import { withExamples } from "../state/example-house.js";
 import type { Knowledge } from "../state/knowledge.js";
 import { type Judged, layWork, workInput } from "../state/plan-input.js";
@@ -27,6 +31,7 @@ import { dayOf } from "../state/today.js";
 import { DEMO_PLAN, DEMO_THIRD, PEOPLE } from "./names.js";
 import type { Scribe } from "./scribe.js";
 import { THIRD } from "./third.js";
+import { DECISIONS, SIGNATURE } from "./third-decisions.js";
 import {
   BEARING_PART,
   BUDGET,
@@ -47,6 +52,8 @@ const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
 /** From the order of the part to the day it is promised for. */
 const PROMISED_IN_DAYS = 12;
+/** What the owner puts off is put off until then. */
+const DECIDED_WITHIN_DAYS = 60;
 const [SUNDAY, SATURDAY] = [0, 6];
 
 /** Nobody promises a part for a Saturday or a Sunday. */
@@ -58,7 +65,7 @@ function promisedAfter(wall: number): IsoDate {
 
 /** Writes the plan; `now` is the moment the demo is brought in. */
 export async function writePlan(scribe: Scribe, due: WorkDue, planner: Planner, now: number): Promise<void> {
-  const { ines, jorin } = PEOPLE;
+  const { ines, jorin, ottilie } = PEOPLE;
   const plan = (): PlanState => scribe.plan(DEMO_PLAN);
   const say = (by: string, make: (act: Act, said: PlanState) => readonly Draft[]): void =>
     scribe.say(by, (act) => make(act, plan()));
@@ -72,9 +79,28 @@ export async function writePlan(scribe: Scribe, due: WorkDue, planner: Planner, 
   say(ines.id, (act, said) => [draftBudget(act, said, BUDGET)]);
   // With the example rates and days: the demo is planned with them as long as the house has said none.
   const house = withExamples(foldHouse([]));
-  const planned = await planner.plan(workInput(layWork(due), due, plan(), house, visited));
+  const input = workInput(layWork(due), due, plan(), house, visited);
+  const planned = await planner.plan(input);
   const first = planned?.estimate && freezeEstimate(planned.estimate, visited);
   if (first?.ok) say(ines.id, (act, said) => [draftEstimate(act, said, { estimate: first.value, on: visited })]);
+
+  const told = {
+    on: visited,
+    later: dayOf(evening + DECIDED_WITHIN_DAYS * DAY_MS),
+    read: new Date(evening).toISOString(),
+  };
+  say(ines.id, (act, said) =>
+    DECISIONS.map(({ at, said: word }) => {
+      const price = shownPrice(pricesOf({ input, plan: planned }, [jobKey(at)]));
+      const estimate = said.estimates[0]?.id;
+      const more = { ...(price ? { price } : {}), ...(estimate === undefined ? {} : { estimate }) };
+      return draftDecision(act, said, at, { ...word(told), ...more });
+    }),
+  );
+  say(ines.id, (act, said) => {
+    const decisions = [...said.decisions.values()].flat().map(({ id }) => id);
+    return [draftSigned(act, said, { decisions, who: ottilie.name, on: visited, drawn: SIGNATURE })];
+  });
 
   const today = now - 2 * HOUR_MS;
   const on = dayOf(today);

@@ -5,7 +5,7 @@ import type { BundleBracketProps, JobRowProps } from "./props-telling.js";
 
 export function JobRow(props: JobRowProps) {
   const { number, title, mark, markWord, byWhen, hours, cost, open, why, decision, href, onPress, children } = props;
-  const { apart, parts } = props;
+  const { apart, parts, word } = props;
   return (
     <div class="job">
       <span class="job-no n">{number}</span>
@@ -15,6 +15,7 @@ export function JobRow(props: JobRowProps) {
           <GradeMark mark={mark} size={18} />
           <span>{`${markWord}, ${byWhen}`}</span>
         </span>
+        {word && <span class="job-parts small n">{word}</span>}
         {parts && <span class="job-parts small n">{parts}</span>}
       </MaybePressable>
       <span class="job-figures n">

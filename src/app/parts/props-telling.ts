@@ -104,6 +104,8 @@ export interface JobRowProps extends Press {
   readonly cost?: string | undefined;
   /** Small line of its own: 'with what is open anyway 0.6 h, alone 3.4 h'. */
   readonly apart?: string | undefined;
+  /** The owner's word in brief: 'Owner: yes, now'. */
+  readonly word?: string | undefined;
   /** How its parts stand: 'waiting for the bearing', 'ordered, here 9 Dec'. */
   readonly parts?: string | undefined;
   readonly open?: boolean | undefined;

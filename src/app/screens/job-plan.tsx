@@ -7,9 +7,11 @@ import { Band } from "../parts/pool.js";
 
 import { useApp } from "../state/app.js";
 import { type JobPlanView, jobPlanView, WANTED } from "../state/job-plan-view.js";
+import { agreedWord } from "../state/owners-word.js";
 import { standsWords } from "../state/part-way.js";
 import { planMinutes, planWanted } from "../state/plan-acts.js";
 import { partsOf } from "../state/plan-part-view.js";
+import { t as owner } from "../texts/owners-word.js";
 import { t } from "../texts/plan-parts.js";
 import { Asked } from "./asked.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -80,6 +82,9 @@ function Time({ on, job, place, view }: OfJob) {
 
 function Wanted({ on, job, place, view }: OfJob) {
   const { journal } = useApp();
+  const word = agreedWord(on.said, `${job}@${place}`)?.value.word;
+  if (word === "no") return <p class="remark">{owner("owner.decides.out")}</p>;
+  if (word === "yes-now") return <p class="remark">{owner("owner.decides.in")}</p>;
   if (view.isMust) return <p class="remark">{t("job-plan.must")}</p>;
   const choose = (id: string): void => {
     const word = WANTED.find((one) => one === id);

@@ -14,6 +14,7 @@ import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
 import { Sentences } from "./sentences.js";
 
+const OwnersBand = lazy(() => import("./owners-word.js").then((file) => file.OwnersBand), Nothing);
 const JobPlan = lazy(() => import("./job-plan.js").then((file) => file.JobPlan), Nothing);
 
 function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) {
@@ -69,6 +70,7 @@ function JobBody({ on, params }: { readonly on: OnDesk; readonly params: ParamsO
             hours={view.hours}
           />
         </Pool>
+        <OwnersBand on={on} id={view.id} />
         <Details on={on} view={view} />
       </main>
     </>

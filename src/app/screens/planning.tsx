@@ -12,6 +12,7 @@ export const PLAN_PAGES: Readonly<Record<string, Page>> = {
   estimate: lazy(() => import("./plan-estimate.js").then((file) => file.PlanEstimate)),
   scope: lazy(() => import("./plan-scope.js").then((file) => file.PlanScope)),
   intake: lazy(() => import("./plan-intake.js").then((file) => file.PlanIntake)),
+  decisions: lazy(() => import("./plan-decisions.js").then((file) => file.PlanDecisions)),
   dates: lazy(() => import("./plan-dates.js").then((file) => file.PlanDates)),
   parts: lazy(() => import("./plan-parts.js").then((file) => file.PlanParts)),
   "left-loose": lazy(() => import("./plan-loose.js").then((file) => file.PlanLoose)),

@@ -13,6 +13,7 @@ import { UnitSwitch } from "../parts/switch.js";
 import { Title } from "../parts/title.js";
 import { ReachLine, WorkBundle } from "../parts/work-bundle.js";
 import { carTitle } from "../state/car-view.js";
+import { briefWord } from "../state/decision-words.js";
 import { planLinks } from "../state/plan-links.js";
 import { planProblem, spanText } from "../state/plan-words.js";
 import {
@@ -27,6 +28,7 @@ import {
 } from "../state/plan-work-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { jobView, workLines } from "../state/work-view.js";
+import { t as owner } from "../texts/owners-word.js";
 import { t } from "../texts/plan-work.js";
 import { Covered } from "./covered.js";
 import { Top } from "./frame.js";
@@ -44,13 +46,14 @@ const ORDERS = ["urgency", "doing"] as const;
 type Order = (typeof ORDERS)[number];
 
 interface RowProps {
+  readonly on: OnPlan;
   readonly line: PlanLine;
   readonly why?: string | undefined;
   /** With what it adds to what is open anyway. */
   readonly isApart?: boolean;
 }
 
-function Row({ line, why, isApart = false }: RowProps) {
+function Row({ on, line, why, isApart = false }: RowProps) {
   return (
     <JobRow
       number={line.number}
@@ -60,12 +63,18 @@ function Row({ line, why, isApart = false }: RowProps) {
       byWhen={line.byWhen}
       hours={line.hours}
       cost={line.cost}
+      word={briefWord(on.said, line.id)}
       apart={isApart ? line.apart : undefined}
       href={line.href}
       open={why !== undefined}
       why={why}
     />
   );
+}
+
+interface LinesProps {
+  readonly on: OnPlan;
+  readonly lines: readonly PlanLine[];
 }
 
 /** What all of it comes to: money once the rates are said, else hours. */
@@ -86,12 +95,30 @@ function Sum({ on }: { readonly on: OnPlan }) {
   );
 }
 
-function Done({ lines }: { readonly lines: readonly PlanLine[] }) {
+/** On the list still, so that nobody takes it for done or forgotten; what can't wait says so. */
+function Declined({ on, lines }: LinesProps) {
+  if (lines.length === 0) return null;
+  const must = new Set(on.plan?.jobs.filter(({ isMandatory }) => isMandatory).map(({ id }) => id));
+  return (
+    <Band heading={owner("owner.declined")}>
+      {lines.map((line) => (
+        <Row
+          key={line.id}
+          on={on}
+          line={line}
+          why={must.has(line.id) ? owner("owner.declined.must", { when: line.byWhen }) : undefined}
+        />
+      ))}
+    </Band>
+  );
+}
+
+function Done({ on, lines }: LinesProps) {
   if (lines.length === 0) return null;
   return (
     <Band heading={t("plan.done")}>
       {lines.map((line) => (
-        <Row key={line.id} line={line} />
+        <Row key={line.id} on={on} line={line} />
       ))}
     </Band>
   );
@@ -99,7 +126,7 @@ function Done({ lines }: { readonly lines: readonly PlanLine[] }) {
 
 function ByUrgency({ on }: { readonly on: OnPlan }) {
   const jobs = on.due;
-  const { lit, shade, done } = plannedList(on.telling, jobs, on.plan, on.currency, on.input);
+  const { lit, shade, declined, done } = plannedList(on.telling, jobs, on.plan, on.currency, on.input);
   const reach = reachOf(on.plan, on.input.budget, on.currency);
   const [first, ...rest] = lit;
   const why = first && jobView(on.telling, on.tree, jobs, first, on.desk.above)?.why[0];
@@ -107,19 +134,20 @@ function ByUrgency({ on }: { readonly on: OnPlan }) {
     <>
       {first && (
         <Pool as="section" label={first.title} bare>
-          <Row line={first} why={why ?? ""} />
-          {reach && rest.map((line) => <Row key={line.id} line={line} />)}
+          <Row on={on} line={first} why={why ?? ""} />
+          {reach && rest.map((line) => <Row key={line.id} on={on} line={line} />)}
         </Pool>
       )}
-      {reach ? <ReachLine {...reach} /> : rest.map((line) => <Row key={line.id} line={line} />)}
+      {reach ? <ReachLine {...reach} /> : rest.map((line) => <Row key={line.id} on={on} line={line} />)}
       {shade.length > 0 && (
         <Band heading={t("plan.shade")}>
           {shade.map((line) => (
-            <Row key={line.id} line={line} />
+            <Row key={line.id} on={on} line={line} />
           ))}
         </Band>
       )}
-      <Done lines={done} />
+      <Declined on={on} lines={declined} />
+      <Done on={on} lines={done} />
     </>
   );
 }
@@ -128,20 +156,26 @@ function ByUrgency({ on }: { readonly on: OnPlan }) {
 const DEEPEST = 3;
 
 interface PartsProps {
+  readonly on: OnPlan;
   readonly parts: readonly DrawnPart[];
   readonly reasons: ReadonlyMap<string, string>;
   readonly level: 1 | 2 | 3;
 }
 
-function Parts({ parts, reasons, level }: PartsProps) {
+function Parts({ on, parts, reasons, level }: PartsProps) {
   return (
     <>
       {parts.map((part) =>
         part.kind === "job" ? (
-          <Row key={part.line.id} line={part.line} isApart why={reasons.get(part.line.id) || undefined} />
+          <Row key={part.line.id} on={on} line={part.line} isApart why={reasons.get(part.line.id) || undefined} />
         ) : (
           <WorkBundle key={part.id} title={part.title} aside={part.aside} shared={part.shared} level={level}>
-            <Parts parts={part.parts} reasons={reasons} level={level < DEEPEST ? ((level + 1) as 2 | 3) : DEEPEST} />
+            <Parts
+              on={on}
+              parts={part.parts}
+              reasons={reasons}
+              level={level < DEEPEST ? ((level + 1) as 2 | 3) : DEEPEST}
+            />
           </WorkBundle>
         ),
       )}
@@ -150,12 +184,13 @@ function Parts({ parts, reasons, level }: PartsProps) {
 }
 
 function AsItIsDone({ on }: { readonly on: OnPlan }) {
-  const { lit, shade, done } = plannedList(on.telling, on.due, on.plan, on.currency, on.input);
+  const { lit, shade, declined, done } = plannedList(on.telling, on.due, on.plan, on.currency, on.input);
   const lines = new Map(lit.map((line) => [line.id, line]));
   const aside = lit.filter(({ id }) => on.plan?.setAside.includes(id));
   return (
     <>
       <Parts
+        on={on}
         parts={drawnBundles(on.telling, on.plan?.bundles ?? [], lines)}
         reasons={doingReasons(on.telling, on.said, on.plan)}
         level={1}
@@ -163,11 +198,12 @@ function AsItIsDone({ on }: { readonly on: OnPlan }) {
       {[...aside, ...shade].length > 0 && (
         <Band heading={t("plan.shade")}>
           {[...aside, ...shade].map((line) => (
-            <Row key={line.id} line={line} />
+            <Row key={line.id} on={on} line={line} />
           ))}
         </Band>
       )}
-      <Done lines={done} />
+      <Declined on={on} lines={declined} />
+      <Done on={on} lines={done} />
     </>
   );
 }

@@ -1,6 +1,6 @@
 /**
  * From a judged visit, what was said of its plan, and the house's terms to what planning takes. Where people differ
- * what was said last counts. Knows no screen; plans nothing.
+ * what was said last counts; of the owner's word nothing counts until they agree. Knows no screen; plans nothing.
  */
 import type { JobDue, JobOrder } from "../../core/assess/contract.js";
 import {
@@ -27,6 +27,7 @@ import {
 } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Knowledge } from "./knowledge.js";
+import { agreedWord, isDeclined, isWantedNow } from "./owners-word.js";
 
 /** Row of the access tree that puts the car on the lift. */
 const LIFT = "lift";
@@ -71,7 +72,7 @@ export function workInput(
   return {
     today,
     ...(begins === undefined ? {} : { begins }),
-    jobs: work.map((one) => jobOf(one, ownJobs, plan, today)),
+    jobs: work.map((one) => jobOf(one, ownJobs, plan, today, isLeftOut(one, work, plan))),
     openings: openings.map((opening) => ({ ...opening, onLift: opening.access === LIFT })),
     ...(budget === undefined ? {} : { budget: budget.minor }),
     ...(terms === undefined ? {} : { terms }),
@@ -80,11 +81,28 @@ export function workInput(
   };
 }
 
-function jobOf(work: SheetWork, ownJobs: Knowledge["ownJobs"], plan: PlanState, today: IsoDate): WorkJob {
+/** Why a job is due that others bring along: a bleed after the calipers. */
+const BROUGHT = "brought-along";
+
+/** Declined by the owner, or brought along by nothing but what is. */
+function isLeftOut(one: SheetWork, work: readonly SheetWork[], plan: PlanState): boolean {
+  if (isDeclined(plan, one.id)) return true;
+  if (one.due.why[0]?.code !== BROUGHT || agreedWord(plan, one.id)) return false;
+  const bringing = work.filter(({ endsIn }) => endsIn?.includes(one.due.job));
+  return bringing.length > 0 && bringing.every(({ id }) => isDeclined(plan, id));
+}
+
+function jobOf(
+  work: SheetWork,
+  ownJobs: Knowledge["ownJobs"],
+  plan: PlanState,
+  today: IsoDate,
+  declined: boolean,
+): WorkJob {
   const { job, place, key, grade } = work.due;
   const at = jobKey({ job, place });
   const minutes = last(plan.minutes.get(at))?.minutes ?? work.minutes ?? typedHours(ownJobs?.get(job)?.hours);
-  const wanted = last(plan.wanted.get(at))?.wanted;
+  const wanted = isWantedNow(plan, at) ? "in" : last(plan.wanted.get(at))?.wanted;
   // Begun again, it is work again; measuring it again changes nothing.
   const isDone = plan.jobSteps.get(at)?.findLast(({ value }) => value.step !== "measured-again")?.value.step === "done";
   return {
@@ -101,6 +119,7 @@ function jobOf(work: SheetWork, ownJobs: Knowledge["ownJobs"], plan: PlanState, 
     parts: partsOf(work, plan, today),
     ...(wanted === undefined ? {} : { wanted }),
     ...(isDone ? { isDone } : {}),
+    ...(declined ? { declined } : {}),
   };
 }
 

@@ -6,6 +6,7 @@ import { dayWords } from "../texts/days.js";
 import { t } from "../texts/plan-work.js";
 import { looseCount } from "./loose-count.js";
 import { type Currency, moneyText, roundMoneyText } from "./money-words.js";
+import { agreedWord } from "./owners-word.js";
 import { to } from "./routes.js";
 
 interface Planned {
@@ -36,6 +37,7 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
   const finish = plan?.schedule?.finish;
   const parts = input.jobs.filter(({ isDone }) => !isDone).flatMap((job) => job.parts.filter(({ inHand }) => !inHand));
   const loose = looseCount(said);
+  const open = input.jobs.filter(({ id, isDone }) => !isDone && !agreedWord(said, id)).length;
   return [
     page(
       "budget",
@@ -63,6 +65,7 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
     ...(who === "buyer"
       ? []
       : [
+          page("decisions", t("plan.to.decisions"), open > 0 ? t("plan.to.decisions.n", { n: open }) : undefined),
           page("parts", t("plan.to.parts"), t("plan.to.parts.n", { n: parts.length })),
           page("scope", t("plan.to.scope")),
           page("intake", t("plan.to.intake")),

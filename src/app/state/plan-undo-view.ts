@@ -2,6 +2,7 @@
 import { type Bodies, isEntry, type PlanKind, type PlanState } from "../../core/record/index.js";
 import { t } from "../texts/plan-parts.js";
 import type { Telling } from "./because.js";
+import { decisionText } from "./decision-words.js";
 import { lastPlanStep } from "./plan-acts.js";
 import { jobTitle, partTitle } from "./plan-words.js";
 
@@ -56,6 +57,15 @@ function wordsOf(telling: Telling, said: PlanState, kind: string, body: unknown)
       return t("plan-undo.begins");
     case "left-loose":
       return t("plan-undo.loose", { what: as<"left-loose">().words });
+    case "decision": {
+      const body = as<"decision">();
+      const what = body.said ? decisionText(body.said) : t("plan-undo.decision.back");
+      return t("plan-undo.decision", { what, job: job(body) });
+    }
+    case "decision.answer":
+      return t("plan-undo.answer");
+    case "decision.signed":
+      return t("plan-undo.signed", { who: as<"decision.signed">().who });
     case "left-loose.cleared":
       return t("plan-undo.cleared");
     default:

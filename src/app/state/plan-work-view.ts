@@ -24,6 +24,8 @@ export interface PlannedList {
   /** What the money reaches, or everything there is no budget for. */
   readonly lit: readonly PlanLine[];
   readonly shade: readonly PlanLine[];
+  /** The owner said no: on the list, and in no sum. */
+  readonly declined: readonly PlanLine[];
   readonly done: readonly PlanLine[];
 }
 
@@ -40,8 +42,14 @@ export function plannedList(
   const chosen = plan && new Set(plan.chosen);
   const isDone = ({ id }: JobLine): boolean => given.get(id)?.isDone === true;
   const isLeft = ({ id }: JobLine): boolean => chosen !== undefined && !chosen.has(id) && !plan?.setAside.includes(id);
-  const toDo = lines.filter((line) => !isDone(line));
-  return { lit: toDo.filter((line) => !isLeft(line)), shade: toDo.filter(isLeft), done: lines.filter(isDone) };
+  const isDeclined = ({ id }: JobLine): boolean => given.get(id)?.declined === true;
+  const toDo = lines.filter((line) => !isDone(line) && !isDeclined(line));
+  return {
+    lit: toDo.filter((line) => !isLeft(line)),
+    shade: toDo.filter(isLeft),
+    declined: lines.filter((line) => !isDone(line) && isDeclined(line)),
+    done: lines.filter(isDone),
+  };
 }
 
 /** Minutes said by hand stand over the sheet's. */

@@ -47,6 +47,8 @@ export const enPlanWork = {
   "plan.to.dates.none": "Say your working days first",
   "plan.to.dates.partly": "{n} {n|one=job has|other=jobs have} no date yet",
   "plan.to.dates.ready": "Ready {date}",
+  "plan.to.decisions": "Owner's decisions",
+  "plan.to.decisions.n": "{n} to decide",
   "plan.to.parts": "Parts to order",
   "plan.to.parts.n": "{n} {n|one=part|other=parts}",
   "plan.to.scope": "What may be taken apart",

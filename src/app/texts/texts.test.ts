@@ -2,10 +2,12 @@ import { afterEach, expect, test } from "vitest";
 import { UNIT_MESSAGES } from "../../core/units/index.js";
 import { en } from "./en.js";
 import { enCar } from "./en-car.js";
+import { enDecisions } from "./en-decisions.js";
 import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
 import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
+import { enOwnersWord } from "./en-owners-word.js";
 import { enPlanDates } from "./en-plan-dates.js";
 import { enPlanEstimate } from "./en-plan-estimate.js";
 import { enPlanIntake } from "./en-plan-intake.js";
@@ -68,11 +70,13 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enPlanDates),
     Object.keys(enPlanLoose),
     Object.keys(enPlanParts),
+    Object.keys(enOwnersWord),
+    Object.keys(enDecisions),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
   const money = { ...enPlanWork, ...enPlanEstimate, ...enPlanScope, ...enPlanUse, ...enPlanIntake };
-  const planned = { ...money, ...enPlanDates, ...enPlanLoose, ...enPlanParts };
+  const planned = { ...money, ...enPlanDates, ...enPlanLoose, ...enPlanParts, ...enOwnersWord, ...enDecisions };
   for (const key of Object.keys(planned)) expect(Object.hasOwn(en, key), key).toBe(false);
   const all = { ...en, ...enMedia, ...enCar, ...enHouse, ...planned, ...enWorking, ...enViewing };
   for (const [key, text] of Object.entries(all)) {

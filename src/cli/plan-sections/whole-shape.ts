@@ -76,6 +76,7 @@ export const job = fields({
   people: optional(whole),
   standing: optional(whole),
   isDone: optional(yesNo),
+  declined: optional(yesNo),
 });
 
 const openingMore = fields({ onLift: optional(yesNo), isImmovable: optional(yesNo) });

@@ -5,9 +5,11 @@ import { draftBy } from "./draft-later.js";
 import { planStream } from "./identity.js";
 import type { Budget, PartAt, PartFigures, PlanKind, PlanScope, PlanUse } from "./plan-bodies.js";
 import type { PlanState } from "./plan-contract.js";
-import { jobKey, PLAN_KINDS, partKey } from "./plan-kinds.js";
+import { jobKey, partKey } from "./plan-keys.js";
+import { PLAN_KINDS } from "./plan-kinds.js";
 
-const draftPlan = <K extends PlanKind>(act: Act, { stream }: PlanState, kind: K, body: Bodies[K]): Draft =>
+/** A draft of any of a plan's own kinds. */
+export const draftPlan = <K extends PlanKind>(act: Act, { stream }: PlanState, kind: K, body: Bodies[K]): Draft =>
   draftBy(PLAN_KINDS, act, stream, kind, body);
 type Said<K extends PlanKind> = Omit<Bodies[K], "replaces">;
 

@@ -63,6 +63,14 @@ const FILL: Parts<PlanState>["fill"] = {
   release: (plan, ledger, slot) => {
     plan.release = standsIn(ledger, slot, (e) => (e.kind === "plan.release" ? e.body.release : null));
   },
+  decision: each("decisions", (e) => (e.kind === "decision" ? e.body.said : null)),
+  "owner-answer": each("ownerAnswers", (e) => {
+    if (e.kind !== "decision.answer" || e.body.answer === null) return null;
+    return { ...e.body, answer: e.body.answer };
+  }),
+  signed: (plan, ledger, slot) => {
+    plan.signed = standsIn(ledger, slot, (e) => (e.kind === "decision.signed" ? e.body : null));
+  },
 };
 
 const PLAN: Parts<PlanState> = {
@@ -91,6 +99,9 @@ const PLAN: Parts<PlanState> = {
     secondLooks: new Map(),
     rechecked: new Map(),
     release: [],
+    decisions: new Map(),
+    ownerAnswers: new Map(),
+    signed: [],
   }),
   copy: (plan) => ({
     ...plan,
@@ -106,6 +117,8 @@ const PLAN: Parts<PlanState> = {
     answers: new Map(plan.answers),
     secondLooks: new Map(plan.secondLooks),
     rechecked: new Map(plan.rechecked),
+    decisions: new Map(plan.decisions),
+    ownerAnswers: new Map(plan.ownerAnswers),
   }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),

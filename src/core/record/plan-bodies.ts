@@ -3,6 +3,7 @@
  * only. Dates are calendar days, money is whole minor units, minutes are whole. Knows no order and no sum.
  */
 import type { IsoDate, Three } from "../terms/index.js";
+import type { DecisionBodies } from "./decision-bodies.js";
 import type { ReleaseBodies } from "./release-bodies.js";
 
 type Replaces = { readonly replaces: readonly string[] };
@@ -81,7 +82,7 @@ export interface PlanScope {
 }
 
 /** Bodies of a plan's own kinds. Steps and estimates name nothing they replace: they are only ever undone. */
-export interface PlanBodies extends ReleaseBodies {
+export interface PlanBodies extends ReleaseBodies, DecisionBodies {
   "plan.begun": { readonly visit: string };
   /** The earliest day the car can be worked on. */
   "plan.begins": Replaces & { readonly on: IsoDate | null };

@@ -1,5 +1,6 @@
 /** What folding a plan's stream gives. Types only; loaded by nobody who only replies. Rules: SPEC.md. */
 import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./contract.js";
+import type { Decision } from "./decision-bodies.js";
 import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";
 import type { ComplaintAnswer, Release } from "./release-bodies.js";
 
@@ -49,6 +50,12 @@ export interface PlanState extends FoldedState {
   /** By what was due, as planning names it. */
   readonly rechecked: ReadonlyMap<string, readonly Said<"recheck.done">[]>;
   readonly release: readonly Stands<Release>[];
+  /** By `jobKey` (job@place); several where people wish differently. */
+  readonly decisions: ReadonlyMap<string, readonly Stands<Decision>[]>;
+  /** By the entry that asked. */
+  readonly ownerAnswers: ReadonlyMap<string, readonly Valued<"decision.answer", "answer">[]>;
+  /** Oldest first; each names the entries it is for. */
+  readonly signed: readonly Said<"decision.signed">[];
 }
 
 export type RecordState = CarState | VisitState | HouseState | PlanState;

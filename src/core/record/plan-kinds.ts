@@ -1,7 +1,9 @@
 /** The kinds of a plan's stream, beside those of every stream. Loaded by what plans; a reply needs none of them. */
+import { DECISION_ROWS } from "./decision-kinds.js";
 import { NAME_PATTERN } from "./identity.js";
 import { KINDS, type KindOf, replaces, visitName } from "./kinds.js";
-import { JOB_STEPS, type JobAt, LOOSE, PART_STEPS, type PartAt, type PlanKind, USES } from "./plan-bodies.js";
+import { JOB_STEPS, LOOSE, PART_STEPS, type PlanKind, USES } from "./plan-bodies.js";
+import { jobKey, partKey } from "./plan-keys.js";
 import { RELEASE_ROWS } from "./release-kinds.js";
 import {
   both,
@@ -21,11 +23,6 @@ import {
 import { date, three } from "./shape-figures.js";
 
 const PLAN = ["plan"] as const;
-
-/** Names a job in a plan's maps, and the slot of what is said of it. */
-export const jobKey = ({ job, place }: JobAt): string => `${job}@${place}`;
-/** Names a part in a plan's maps, and the slot of what is said of it. */
-export const partKey = ({ part, ...at }: PartAt): string => `${jobKey(at)}/${part}`;
 
 const own = matches("letters, digits, dot, dash or underscore, 80 at most", NAME_PATTERN);
 const yes: Check = (value, path) => (value === true ? undefined : { path, expected: "true" });
@@ -69,6 +66,7 @@ const withStep =
 type Rows = { readonly [K in PlanKind]: KindOf<K> };
 const ROWS: Rows = {
   ...RELEASE_ROWS,
+  ...DECISION_ROWS,
   "plan.begun": { v: 1, streams: PLAN, check: fields({ visit: visitName }), slots: () => ["begun|"] },
   "plan.begins": { v: 1, streams: PLAN, check: fields({ on: orNull(date), replaces }), slots: () => ["begins|"] },
   "plan.use": { v: 1, streams: PLAN, check: fields({ use: orNull(oneOf(USES)), replaces }), slots: () => ["use|"] },

@@ -18,6 +18,7 @@ export { rangeDrawing } from "./range.js";
 export type { RangeFigure, RangeInput } from "./range-terms.js";
 export { scaleDrawing } from "./scale.js";
 export type { ScaleBox, ScaleEdge, ScaleInput } from "./scale-terms.js";
+export { signatureDrawing } from "./signature.js";
 export { spanDrawing } from "./span.js";
 export type { SpanDay, SpanInput, SpanMark, SpanRow, SpanStroke } from "./span-terms.js";
 export { type TickLook, ticksDrawing } from "./ticks.js";

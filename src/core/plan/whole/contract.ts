@@ -58,6 +58,8 @@ export interface WorkJob {
   readonly parts: readonly WorkPart[];
   /** `in`: to be done whatever the budget. `out`: not to be done; counts for optional work only. */
   readonly wanted?: "in" | "out" | undefined;
+  /** The owner said no: neither planned nor charged, whatever its class; it stays on the list. */
+  readonly declined?: boolean | undefined;
   /** Of the labour rates of the house; its first where nothing is said. */
   readonly rate?: string | undefined;
   /** How many people it takes; one where nothing is said. */

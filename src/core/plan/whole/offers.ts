@@ -2,7 +2,7 @@
 import { marginal, type Opportunity, opportunity, type ReachedJob } from "../access/index.js";
 import type { WorkInput } from "./contract.js";
 
-/** Those worth it first, then by what they save. Jobs somebody wants left out are not offered again. */
+/** Those worth it first, then by what they save. Jobs left out by hand or declined are not offered again. */
 export function offersBeside(
   input: WorkInput,
   jobs: readonly ReachedJob[],
@@ -12,7 +12,7 @@ export function offersBeside(
   const given = new Map(input.jobs.map((job) => [job.id, job]));
   const perHour = input.terms?.labourRates[0]?.perHour;
   return jobs
-    .filter(({ id }) => !isIn.has(id) && given.get(id)?.wanted !== "out")
+    .filter(({ id }) => !isIn.has(id) && given.get(id)?.wanted !== "out" && !given.get(id)?.declined)
     .flatMap((job) => {
       const prices = given.get(job.id)?.parts.map(({ count, price }) => (price ? count * price[1] : undefined)) ?? [];
       const isPriced = prices.every((price) => price !== undefined);

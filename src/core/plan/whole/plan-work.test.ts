@@ -117,6 +117,14 @@ test("a job left out by hand is left out where it can wait, and never where it c
   ).toEqual(["clutch"]);
 });
 
+test("[PW10] a declined job is in no sum, date or offer even where it can't wait, and the list still knows that it can't", () => {
+  const plan = planWork(input({ jobs: [{ ...CLUTCH, declined: true }, SEAL], terms: TERMS, calendar: CALENDAR }));
+  expect(plan.chosen).toEqual(["rearSeal"]);
+  expect(plan.jobs.find(({ id }) => id === "clutch")).toMatchObject({ isMandatory: true, isChosen: false });
+  expect([plan.estimate?.lines.some(({ id }) => id === "clutch"), plan.offers, plan.setAside]).toEqual([false, [], []]);
+  expect(plan.schedule?.activities.some(({ id }) => id === "clutch")).toBe(false);
+});
+
 test("a job nobody has given hours is named and set aside, the rest is planned", () => {
   const { minutes: _, ...bare } = SEAL;
   const plan = planWork(input({ jobs: [CLUTCH, bare] }));

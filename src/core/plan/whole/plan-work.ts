@@ -42,7 +42,7 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
   const settled = settleWays(access.jobs);
   const wanted = settled.jobs.filter(({ id }) => {
     const job = given.get(id);
-    return job !== undefined && (isMandatory(job) || job.wanted !== "out");
+    return job !== undefined && !job.declined && (isMandatory(job) || job.wanted !== "out");
   });
   const choice = chosenWithin(input, wanted, given, goOn);
   const chosenIds = new Set(choice.result?.chosen ?? wanted.map(({ id }) => id));

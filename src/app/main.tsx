@@ -146,6 +146,8 @@ const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
   ready: (content) => ({ hand: async () => (await loadFiles()).browserFiles.ready(content).hand() }),
+  share: async (text) => (await loadFiles()).browserFiles.share(text),
+  copy: async (text) => (await loadFiles()).browserFiles.copy(text),
 };
 const packer: App["packer"] = async () => (await loadFiles()).packerWith(() => startWorker(packWorker));
 

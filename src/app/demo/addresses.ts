@@ -32,7 +32,7 @@ interface Shown {
 const HEARD = { ...PARAMS, state: "w7-hang", place: "RR", point: "whl.listen" };
 
 /** Pages of a plan; each is a screen of its own. */
-const PLANNED = ["budget", "estimate", "scope", "intake", "decisions"];
+const PLANNED = ["budget", "estimate", "scope", "intake", "decisions", "release", "note"];
 
 /** Every route of the table with an address that shows something in the demo; `demo` itself brings it in. */
 export const demoAddresses = (): readonly Shown[] =>

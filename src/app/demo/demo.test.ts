@@ -29,7 +29,7 @@ import { withExamples } from "../state/example-house.js";
 import * as judging from "../state/judging.js";
 import { layWork, workInput } from "../state/plan-input.js";
 import { dayOf } from "../state/today.js";
-import { DEMO_CAR, DEMO_PLAN, INVENTED, PEOPLE } from "./names.js";
+import { DEMO_CAR, DEMO_PLAN, DEMO_SECOND_PLAN, INVENTED, PEOPLE } from "./names.js";
 import { openDemo, writeDemo } from "./open-demo.js";
 import { DEMO_SHEETS, STORIES } from "./scenario.js";
 import { BEARING, BEARING_PART, CALIPER_HOURS } from "./third-plan.js";
@@ -79,7 +79,7 @@ beforeAll(async () => {
   const needs = phoneAnd();
   store = needs.store;
   await writeDemo(needs);
-  const streams = [DEMO_CAR, ...STORIES.map(({ stream }) => stream), DEMO_PLAN];
+  const streams = [DEMO_CAR, ...STORIES.map(({ stream }) => stream), DEMO_PLAN, DEMO_SECOND_PLAN];
   log = (await Promise.all(streams.map(entriesOf))).flat();
   car = foldCar(await entriesOf(DEMO_CAR));
   const [first, second, third] = await Promise.all(

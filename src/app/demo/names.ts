@@ -9,6 +9,8 @@ export const DEMO_SECOND = "visit:demo-second";
 export const DEMO_THIRD = "visit:demo-third";
 /** What is planned after it. */
 export const DEMO_PLAN = "plan:demo-third";
+/** What was said after the visit before: the car handed back. */
+export const DEMO_SECOND_PLAN = "plan:demo-second";
 /** Named by hand, so that its address is known. */
 export const DEMO_PICTURE = "demo-picture";
 

@@ -130,7 +130,9 @@ export async function writeDemo(needs: DemoNeeds): Promise<void> {
     earlier.push(scribe.visit(story.stream));
   }
   const due = props.due(scribe.visit(DEMO_THIRD), earlier.slice(0, -1));
-  await (await plans).writePlan(scribe, due, await needs.planner(), now);
+  const { writeHandBack, writePlan } = await plans;
+  writeHandBack(scribe, now);
+  await writePlan(scribe, due, await needs.planner(), now);
   await scribe.keep();
 }
 

@@ -2,7 +2,7 @@
  * What is planned after the visit under way: how far the money goes, what may be opened, what is ordered, what is loose.
  * Said on the evening of the visit and on the day the demo is brought in. Sums and prices are invented.
  */
-import type { Agreed, Bodies, PartFigures, PlanScope } from "../../core/record/index.js";
+import type { Agreed, Bodies, ComplaintAnswer, PartFigures, PlanScope } from "../../core/record/index.js";
 import { PEOPLE } from "./names.js";
 
 /** With tax, minor units: what cannot wait is paid, not all of the rest. */
@@ -72,3 +72,14 @@ export const hubAsWell = (on: string): Omit<Bodies["estimate.addition"], "replac
     agreed,
   };
 };
+
+/** The wheel that was off for the look is on again: nobody else has looked at it yet, and it was not answered again. */
+export const SECURED = { job: "job.whl.secure", place: "FL" } as const;
+
+export const wetAnswered = (on: string): ComplaintAnswer => ({
+  word: "found",
+  findings: [{ fault: "drn.wet-floor", place: "behind-seat-L" }],
+  words: "Wet under the foam as well, and the mount above it scales",
+  who: PEOPLE.ines.name,
+  on,
+});

@@ -7,16 +7,19 @@ import {
   type Act,
   type Draft,
   draftAddition,
+  draftAnswer,
   draftBudget,
   draftDecision,
   draftEstimate,
   draftIntake,
+  draftJobStep,
   draftLeftLoose,
   draftMinutes,
   draftPart,
   draftPartStep,
   draftPlanBegun,
   draftPlanUse,
+  draftRelease,
   draftScope,
   draftSigned,
   foldHouse,
@@ -28,8 +31,10 @@ import { withExamples } from "../state/example-house.js";
 import type { Knowledge } from "../state/knowledge.js";
 import { type Judged, layWork, workInput } from "../state/plan-input.js";
 import { dayOf } from "../state/today.js";
-import { DEMO_PLAN, DEMO_THIRD, PEOPLE } from "./names.js";
+import { DEMO_PLAN, DEMO_SECOND, DEMO_SECOND_PLAN, DEMO_THIRD, PEOPLE } from "./names.js";
 import type { Scribe } from "./scribe.js";
+import { SECOND } from "./second.js";
+import { handedBack, knockAnswered } from "./second-plan.js";
 import { THIRD } from "./third.js";
 import { DECISIONS, SIGNATURE } from "./third-decisions.js";
 import {
@@ -41,6 +46,8 @@ import {
   INTAKE,
   leftLoose,
   SCOPE,
+  SECURED,
+  wetAnswered,
 } from "./third-plan.js";
 
 /** The work due after the visit under way, and the jobs somebody put there in words of their own. */
@@ -113,4 +120,20 @@ export async function writePlan(scribe: Scribe, due: WorkDue, planner: Planner, 
   say(ines.id, (act, said) => [draftMinutes(act, said, CALIPER_HOURS)]);
   say(ines.id, (act, said) => [draftLeftLoose(act, said, leftLoose(on))]);
   say(ines.id, (act, said) => [draftAddition(act, said, hubAsWell(on))]);
+  const [, wet] = scribe.visit(DEMO_THIRD).complaints;
+  if (wet) say(ines.id, (act, said) => [draftAnswer(act, said, wet.id, wetAnswered(on))]);
+  say(jorin.id, (act, said) => [draftJobStep(act, said, { ...SECURED, step: "done", on, minutes: 15 })]);
+}
+
+/** A year ago: the knock was not heard, and the car was handed back with what was to be told. */
+export function writeHandBack(scribe: Scribe, now: number): void {
+  const { ines } = PEOPLE;
+  const plan = (): PlanState => scribe.plan(DEMO_SECOND_PLAN);
+  const evening = now - SECOND.daysAgo * DAY_MS + HOUR_MS;
+  const on = dayOf(evening);
+  scribe.at(evening);
+  scribe.say(ines.id, (act) => draftPlanBegun(act, plan(), DEMO_SECOND));
+  const [knock] = scribe.visit(DEMO_SECOND).complaints;
+  if (knock) scribe.say(ines.id, (act) => [draftAnswer(act, plan(), knock.id, knockAnswered(on))]);
+  scribe.say(ines.id, (act) => [draftRelease(act, plan(), handedBack(on))]);
 }

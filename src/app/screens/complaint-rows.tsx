@@ -1,5 +1,5 @@
 /** Complaints as spoken, each with the points it puts first: pressed, they open the round there. Answers none of them. */
-import { Fragment } from "preact";
+import { type ComponentChildren, Fragment } from "preact";
 import { ListRow } from "../parts/list-row.js";
 import type { ComplaintLine } from "../state/complaint-lines.js";
 import { to } from "../state/routes.js";
@@ -8,10 +8,13 @@ import { t } from "../texts/index.js";
 export function ComplaintRows({
   lines,
   visit,
+  after,
 }: {
   readonly lines: readonly ComplaintLine[];
   /** The visit in addresses. */
   readonly visit: string;
+  /** What stands under a complaint: its answer. */
+  readonly after?: (id: string) => ComponentChildren;
 }) {
   return (
     <>
@@ -30,6 +33,7 @@ export function ComplaintRows({
           {line.more > 0 && (
             <ListRow folded title={t("complaint.more", { n: line.more })} href={to("where", { visit })} />
           )}
+          {after?.(line.id)}
         </Fragment>
       ))}
     </>

@@ -74,12 +74,19 @@ export function AtHand({ on }: { readonly on: OnDesk }) {
   );
 }
 
-export function GateStands({ on, gate }: { readonly on: OnDesk; readonly gate: GateState }) {
+interface GateStandsProps {
+  readonly on: OnDesk;
+  readonly gate: GateState;
+  /** On its own page. */
+  readonly alone?: boolean;
+}
+
+export function GateStands({ on, gate, alone = false }: GateStandsProps) {
   const [noting, setNoting] = useState(false);
   const line = gateLine(on.telling, gate, on.visit);
   return (
     <>
-      <GateLineNotice line={line} />
+      <GateLineNotice line={line} alone={alone} />
       {mayBePassed(gate) && !on.visit.closed && (
         <div class="acts">
           <Tool words={t("gate.unproven")} onPress={() => setNoting(true)} />

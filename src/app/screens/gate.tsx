@@ -4,14 +4,15 @@ import { gateLine } from "../state/cautions-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
-import { GateLineNotice } from "./gate-stands.js";
+import { GateLineNotice, GateStands } from "./gate-stands.js";
 import { lazy, Nothing } from "./lazy.js";
 import { OnVisit } from "./on-visit.js";
 
 const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 
+const AWAY = "drive-away";
 /** Gates before which the car moves: what is loose is told there too. */
-const MOVES: ReadonlySet<string> = new Set(["drive-away", "w4-road"]);
+const MOVES: ReadonlySet<string> = new Set([AWAY, "w4-road"]);
 
 export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
   <OnVisit param={params.visit}>
@@ -27,7 +28,8 @@ export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
           second={t("gate.guards", { what: line.guards })}
         >
           {MOVES.has(gate.guards) && <LooseLine visit={on.param} stream={on.stream} />}
-          <GateLineNotice line={line} alone />
+          {/* No car state of the round stands behind driving away: it is noted here why that is done unproven. */}
+          {gate.guards === AWAY ? <GateStands on={on} gate={gate} alone /> : <GateLineNotice line={line} alone />}
         </Plain>
       );
     }}

@@ -15,6 +15,8 @@ export const PLAN_PAGES: Readonly<Record<string, Page>> = {
   decisions: lazy(() => import("./plan-decisions.js").then((file) => file.PlanDecisions)),
   dates: lazy(() => import("./plan-dates.js").then((file) => file.PlanDates)),
   parts: lazy(() => import("./plan-parts.js").then((file) => file.PlanParts)),
+  release: lazy(() => import("./plan-release.js").then((file) => file.PlanRelease)),
+  note: lazy(() => import("./plan-note.js").then((file) => file.PlanNote)),
   "left-loose": lazy(() => import("./plan-loose.js").then((file) => file.PlanLoose)),
 };
 

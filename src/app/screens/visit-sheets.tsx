@@ -15,6 +15,7 @@ import { ComplaintField } from "./complaint-field.js";
 import { lazy, Nothing } from "./lazy.js";
 import type { OnDesk } from "./on-visit.js";
 
+const OpenComplaints = lazy(() => import("./complaints.js").then((file) => file.OpenComplaints), Nothing);
 const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 
 interface OverVisit {
@@ -107,6 +108,7 @@ export function CloseSheet({ on, open, onClose }: OverVisit) {
     >
       {caution && <CautionPanel {...cautionPanel(caution, "small")} />}
       <LooseLine visit={on.param} stream={on.stream} />
+      <OpenComplaints on={on} />
       <p>{t("visit.close.says")}</p>
       {left > 0 && <p>{t("visit.close.left", { n: left })}</p>}
     </Sheet>

@@ -17,7 +17,6 @@ import { visitView } from "../state/visit-view.js";
 import { day, t } from "../texts/index.js";
 import { t as viewing } from "../texts/viewing.js";
 import { AddSheet, useMoreSheets } from "./add-sheet.js";
-import { ComplaintRows } from "./complaint-rows.js";
 import { Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
@@ -25,6 +24,7 @@ import { Sections } from "./sections.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
+const Complaints = lazy(() => import("./complaints.js").then((file) => file.Complaints), Nothing);
 const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 const ViewingSheet = lazy(() => import("./viewing-sheet.js").then((file) => file.ViewingSheet), Nothing);
 
@@ -49,8 +49,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
   return (
     <>
       <Band heading={t("visit.complaints")}>
-        <ComplaintRows lines={view.complaints} visit={on.param} />
-        {view.complaints.length === 0 && <p class="remark">{t("visit.no-complaint")}</p>}
+        <Complaints on={on} />
         {!view.closed && (
           <div class="acts">
             <Tool words={t("visit.add-complaint")} onPress={() => open("complaint")} />

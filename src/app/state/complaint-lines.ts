@@ -37,12 +37,12 @@ function suspects(known: Knowledge, complaint: string | undefined): string | und
 }
 
 /** A point as lists of points name it: `pad.look@axle` is `pad.look` somewhere else. */
-const bare = (point: string): string => point.replace(/@.*$/, "").replaceAll("-", "_");
+export const barePoint = (point: string): string => point.replace(/@.*$/, "").replaceAll("-", "_");
 
 /** What is suggested because of this complaint, also where another one put the same point first before it. */
 function suggestedBy(known: Knowledge, complaint: string | undefined, all: Assessment["suggested"]) {
-  const points = new Set((listed(known, complaint)?.points ?? []).map(bare));
-  return all.filter((one) => one.because === complaint || points.has(bare(one.point)));
+  const points = new Set((listed(known, complaint)?.points ?? []).map(barePoint));
+  return all.filter((one) => one.because === complaint || points.has(barePoint(one.point)));
 }
 
 /** Every complaint of a visit. In a closed visit nothing is suggested any more. */

@@ -70,6 +70,8 @@ export function planLinks({ param, who, said, input, plan, currency }: Planned):
           page("scope", t("plan.to.scope")),
           page("intake", t("plan.to.intake")),
           page("left-loose", t("plan.to.left-loose"), loose > 0 ? String(loose) : undefined),
+          page("note", t("plan.to.note")),
+          page("release", t("plan.to.release"), said.release.length > 0 ? t("plan.to.release.done") : undefined),
         ]),
   ];
 }

@@ -1,9 +1,8 @@
-/** A visit's own page as data: complaints with what they put first, sheets and how far they are looked at. Pure. */
+/** A visit's own page as data: sheets and how far they are looked at, odometer, what differs. Pure. */
 import type { Assessment } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/index.js";
 import { t } from "../texts/index.js";
 import type { Telling } from "./because.js";
-import { type ComplaintLine, complaintLines } from "./complaint-lines.js";
 import { odometerText } from "./odometer.js";
 
 /** Characters of an edition that tell it from another at a glance. */
@@ -11,7 +10,6 @@ export const EDITION_SHOWN = 8;
 
 export interface VisitView {
   readonly closed: boolean;
-  readonly complaints: readonly ComplaintLine[];
   readonly odometer: string;
   readonly sheets: readonly {
     readonly id: string;
@@ -29,7 +27,6 @@ export function visitView(telling: Telling, visit: VisitState, assessment: Asses
   const odometer = visit.odometer.at(-1)?.value;
   return {
     closed: visit.closed !== undefined,
-    complaints: complaintLines(telling, visit, assessment.suggested),
     odometer: odometer ? odometerText(odometer) : t("visit.no-odometer"),
     sheets: visit.sheets.map((sheet) => {
       const coverage = assessment.coverage.find((one) => one.sheet === sheet.id);

@@ -20,6 +20,9 @@ export interface FileContent {
  */
 export type Handed = "shared" | "downloaded" | "stopped" | "tap-again";
 
+/** What became of a text: `copied` to the clipboard · `failed` neither could be: it is marked and copied by hand. */
+export type TextHanded = "shared" | "copied" | "stopped" | "failed";
+
 /** A file that is built already, so that the tap itself only hands it over. */
 export interface ReadyFile {
   /** Call first thing in the tap's handler. Rejects only with an error of the device itself. */
@@ -40,6 +43,9 @@ export interface FileDoor<Picked> {
   /** Call inside a tap. Empty when the person picked nothing. */
   pick(wish: PickWish): Promise<readonly Picked[]>;
   ready(content: FileContent | Picked): ReadyFile;
+  /** Hands a text to the share sheet, else to the clipboard. Call first thing in the tap's handler. */
+  share(text: string): Promise<TextHanded>;
+  copy(text: string): Promise<TextHanded>;
 }
 
 /** One archive being written, entry after entry, in the order of the calls. */

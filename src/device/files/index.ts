@@ -1,6 +1,7 @@
 /** Door of device/files: picking files, handing them to the share sheet or the downloads, packing and opening copies. */
 import type { FileDoor } from "../../core/record/files.js";
 import { readyFile } from "./hand.js";
+import { copyText, shareText } from "./hand-text.js";
 import { pickFiles } from "./pick.js";
 
 export { packerWith } from "./packer.js";
@@ -9,4 +10,6 @@ export { packerWith } from "./packer.js";
 export const browserFiles: FileDoor<File> = {
   pick: (wish) => pickFiles(wish, document),
   ready: (content) => readyFile(content, { navigator, document, urls: URL, later: (act, ms) => setTimeout(act, ms) }),
+  share: (text) => shareText(text, navigator),
+  copy: (text) => copyText(text, navigator),
 };

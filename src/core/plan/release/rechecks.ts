@@ -76,7 +76,9 @@ export function rechecksOf(
   const jobs = done.flatMap(({ job, place, recheckKm, doneOn }) =>
     recheckKm === undefined ? [] : [make(`${job}@${place}`, recheckKm, doneOn, { is: "job", job, places: [place] })],
   );
-  return [...wheels, ...jobs].sort((a, b) => a.km - b.km || (a.id < b.id ? -1 : 1));
+  return [...wheels, ...jobs].sort(
+    (a, b) => a.km - b.km || Number(b.is === "wheel-nuts") - Number(a.is === "wheel-nuts") || (a.id < b.id ? -1 : 1),
+  );
 }
 
 function dueOn(from: IsoDate, km: number, kmADay: number | undefined): IsoDate {

@@ -1,0 +1,93 @@
+/**
+ * Complaints with their answers as lines: what was answered, what is carried on from an earlier visit, and which finding
+ * may be the answer. A suggestion is never an answer. Pure.
+ */
+import type { Assessment } from "../../core/assess/contract.js";
+import type { ComplaintStands } from "../../core/plan/index.js";
+import type { ComplaintAnswer } from "../../core/record/index.js";
+import { plainDay } from "../texts/days.js";
+import { t } from "../texts/release.js";
+import type { Telling } from "./because.js";
+import { barePoint } from "./complaint-lines.js";
+import { atPlace, faultSays } from "./knowledge.js";
+
+export interface HeardLine {
+  readonly id: string;
+  readonly text: string;
+  readonly isCarried: boolean;
+  readonly from?: string;
+  readonly answer: string;
+  readonly isOpen: boolean;
+  /** Which finding it may be, while it is open; or that two answers stand. */
+  readonly second?: string;
+}
+
+/** A finding of this visit to pick as the answer. */
+export interface FaultChoice {
+  readonly id: string;
+  readonly fault: string;
+  readonly place: string;
+  readonly words: string;
+  /** Among the points its complaint words put first. */
+  readonly isLikely: boolean;
+}
+
+type Judged = Pick<Assessment, "faults" | "findings">;
+
+const faultWords = ({ known, who }: Telling, { fault, place }: { readonly fault: string; readonly place: string }) =>
+  `${faultSays(known, fault, [], who).says}${atPlace(known, place)}`;
+
+/** Findings of this visit, those its words suspect first. */
+export function faultChoices(telling: Telling, judged: Judged, complaint: string | undefined): readonly FaultChoice[] {
+  const points = likelyPoints(telling, complaint);
+  const choices = judged.faults.map(({ fault, place }): FaultChoice => {
+    const isLikely = judged.findings.some(
+      (finding) =>
+        finding.fault === fault &&
+        finding.place === place &&
+        finding.because.some((step) => step.kind === "reply" && points.has(barePoint(step.key.point))),
+    );
+    return { id: `${fault}@${place}`, fault, place, words: faultWords(telling, { fault, place }), isLikely };
+  });
+  return [...choices.filter(({ isLikely }) => isLikely), ...choices.filter(({ isLikely }) => !isLikely)];
+}
+
+function likelyPoints({ known }: Telling, complaint: string | undefined): ReadonlySet<string> {
+  const listed = known.complaints?.listed.find((one) => one.id === complaint);
+  return new Set((listed?.points ?? []).map(barePoint));
+}
+
+export function heardLine(telling: Telling, judged: Judged, heard: ComplaintStands, isQuiet: boolean): HeardLine {
+  const { id, text, isCarried, on, answer, known, differ } = heard;
+  const isOpen = answer === undefined;
+  const date = plainDay(on.slice(0, 10));
+  // Where findings are covered, none is named.
+  const [likely] = isOpen && !isQuiet ? faultChoices(telling, judged, known).filter((one) => one.isLikely) : [];
+  const second = differ ? t("heard.differ") : likely && t("heard.maybe", { what: likely.words });
+  return {
+    id,
+    text: `“${text}”`,
+    isCarried,
+    ...(isCarried ? { from: t(isOpen ? "heard.from" : "heard.from-answered", { date }) } : {}),
+    answer: answer ? answerWords(telling, answer) : t("heard.open"),
+    isOpen,
+    ...(second === undefined ? {} : { second }),
+  };
+}
+
+/** An answer in one line, with who gave it and when. */
+function answerWords(telling: Telling, answer: ComplaintAnswer): string {
+  const { who, on } = answer;
+  return t("heard.by", { says: answerSays(telling, answer), who, date: plainDay(on) });
+}
+
+/** An answer in one line. */
+function answerSays(telling: Telling, { word, findings, needs, words }: ComplaintAnswer): string {
+  const said = words === "" ? [] : [words];
+  const what = [
+    ...findings.map((one) => faultWords(telling, one)),
+    ...(needs === undefined ? [] : [t(`heard.needs.${needs}`)]),
+    ...said,
+  ].join("; ");
+  return t(`heard.${word}`, { what });
+}

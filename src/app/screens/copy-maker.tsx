@@ -9,7 +9,7 @@ import {
   gatherCopy,
   writeVolume,
 } from "../../core/record/index.js";
-import type { Problem } from "../../core/terms/index.js";
+import { type Problem, problem } from "../../core/terms/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Notice } from "../parts/notice.js";
@@ -100,7 +100,22 @@ function useMaking({ of: called, onHanded }: CopyMakerProps) {
     const made = madeOf(ready.plan, Date.parse(stamp.current.made));
     if (made && wentOut(handed) && ready.part === ready.plan.volumes.length - 1) onHanded?.(made);
   };
-  return { step, setStep, passphrase, setPassphrase, make, write, hand };
+  /** A worker ended by the phone is told, not waited for. */
+  const guarded = (work: Promise<void>): void => {
+    work.catch((error: unknown) => {
+      reportError(error);
+      setStep({ is: "refused", problems: [problem("files.broke")] });
+    });
+  };
+  return {
+    step,
+    setStep,
+    passphrase,
+    setPassphrase,
+    make: (what: CopyWhat) => guarded(make(what)),
+    write: (plan: CopyPlan, part: number) => guarded(write(plan, part)),
+    hand,
+  };
 }
 
 function ReadyFile({ ready, making }: { readonly ready: Ready; readonly making: ReturnType<typeof useMaking> }) {
@@ -128,7 +143,7 @@ function ReadyFile({ ready, making }: { readonly ready: Ready; readonly making: 
         {wentOut(handed) && !isLast && (
           <NextAction
             words={t("files.next-part", { part: part + 2, of: all })}
-            onPress={() => void making.write(plan, part + 1)}
+            onPress={() => making.write(plan, part + 1)}
           />
         )}
       </div>
@@ -157,9 +172,9 @@ export function CopyMaker(props: CopyMakerProps) {
       </div>
       <div class="acts">
         {others.map(({ id, words, says, what }) => (
-          <Tool key={id} words={words} {...(says ? { says } : {})} onPress={() => void making.make(what)} />
+          <Tool key={id} words={words} {...(says ? { says } : {})} onPress={() => making.make(what)} />
         ))}
-        {first && <NextAction words={first.words} onPress={() => void making.make(first.what)} />}
+        {first && <NextAction words={first.words} onPress={() => making.make(first.what)} />}
       </div>
     </>
   );

@@ -1,8 +1,8 @@
 /** Reads a file in: picked, checked whole, told what it would bring; then one press takes it in. */
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { OpenedCopy } from "../../core/record/files.js";
 import { type DryRun, dryRun, type TakenIn, takeIn } from "../../core/record/index.js";
-import type { Problem } from "../../core/terms/index.js";
+import { type Problem, problem } from "../../core/terms/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Notice } from "../parts/notice.js";
@@ -27,6 +27,9 @@ const ANY = "*/*";
 function useReading() {
   const { files, packer, store, journal } = useApp();
   const [step, setStep] = useState<Step>({ is: "idle" });
+  const held = useRef<OpenedCopy>(undefined);
+  // Whoever goes away lets go of the file.
+  useEffect(() => () => held.current?.close(), []);
   const atWork = (says: string, done?: number, all?: number): void =>
     setStep({ is: "at-work", says, ...(done === undefined || all === undefined ? {} : { done, all }) });
   const refuse = (problems: readonly Problem[]): void => setStep({ is: "refused", problems });
@@ -42,6 +45,7 @@ function useReading() {
         ? setStep({ is: "locked", file, wrong })
         : refuse(opened.problems);
     }
+    held.current = opened.value;
     const brings = await dryRun(store, opened.value);
     if (brings.ok) return setStep({ is: "found", copy: opened.value, brings: brings.value });
     opened.value.close();
@@ -52,10 +56,11 @@ function useReading() {
     if (file) await open(file);
   };
   const take = async (copy: OpenedCopy): Promise<void> => {
+    // From here on it goes to its end, whatever screen is opened meanwhile.
+    held.current = undefined;
     const says = t("read.taking");
     atWork(says);
-    const taken = await takeIn(store, copy, (done, all) => atWork(says, done, all));
-    copy.close();
+    const taken = await takeIn(store, copy, (done, all) => atWork(says, done, all)).finally(copy.close);
     if (!taken.ok) return refuse(taken.problems);
     await journal.reread();
     setStep({ is: "done", taken: taken.value });
@@ -64,7 +69,21 @@ function useReading() {
     copy.close();
     setStep({ is: "idle" });
   };
-  return { step, open, pick, take, leave };
+  /** A worker ended by the phone, or a file gone while it was read, is told and not waited for. */
+  const guarded = (work: Promise<void>): void => {
+    work.catch((error: unknown) => {
+      reportError(error);
+      held.current?.close();
+      refuse([problem("files.broke")]);
+    });
+  };
+  return {
+    step,
+    open: (file: File, passphrase?: string) => guarded(open(file, passphrase)),
+    pick: () => guarded(pick()),
+    take: (copy: OpenedCopy) => guarded(take(copy)),
+    leave,
+  };
 }
 
 function Locked({ wrong, onUnlock }: { readonly wrong: boolean; readonly onUnlock: (passphrase: string) => void }) {
@@ -110,18 +129,18 @@ export function ReadIn() {
       {step.is === "refused" && (
         <>
           <RefusedNotice title={t("refused.title")} problems={step.problems} />
-          <p class="remark">{t("refused.unchanged")}</p>
+          {step.problems[0]?.code !== "files.broke" && <p class="remark">{t("refused.unchanged")}</p>}
         </>
       )}
       {step.is === "locked" && (
-        <Locked key={step.file.name} wrong={step.wrong} onUnlock={(passphrase) => void open(step.file, passphrase)} />
+        <Locked key={step.file.name} wrong={step.wrong} onUnlock={(passphrase) => open(step.file, passphrase)} />
       )}
       {step.is === "found" && (
         <>
           <Brings manifest={step.copy.manifest} brings={step.brings} />
           <div class="acts">
             <Tool words={t("read.leave")} onPress={() => leave(step.copy)} />
-            <NextAction words={t("read.do")} onPress={() => void take(step.copy)} />
+            <NextAction words={t("read.do")} onPress={() => take(step.copy)} />
           </div>
         </>
       )}
@@ -129,7 +148,7 @@ export function ReadIn() {
       {(step.is === "idle" || step.is === "refused" || step.is === "done") && (
         <div class="acts">
           {step.is === "done" && <Tool words={t("read.to-cars")} href="#/" />}
-          <Tool words={step.is === "done" ? t("read.another") : t("read.pick")} onPress={() => void pick()} />
+          <Tool words={step.is === "done" ? t("read.another") : t("read.pick")} onPress={pick} />
         </div>
       )}
     </Band>

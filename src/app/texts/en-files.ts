@@ -132,6 +132,9 @@ export const enFiles = {
   "refused.files.demo.do": "Open the demo on this phone instead.",
   "refused.files.rotten": "A picture or sheet on this phone is damaged: its bytes are not what was kept.",
   "refused.files.rotten.do": "Read an earlier copy in, then make this one again.",
+  "refused.files.broke": "The phone could not finish this.",
+  "refused.files.broke.do":
+    "Close what else is open and try again. What is here stays; what was read in already is kept.",
   "refused.files.nothing-new": "There is nothing to put into it.",
   "refused.files.nothing-new.do": "Enter something first.",
   "refused.record.store-full": "This phone has no room left.",

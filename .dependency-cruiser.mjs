@@ -65,6 +65,12 @@ export default {
       "core/assess takes sheets and replies as data: the record, the plan and the screen hand them over.",
     ),
     ...zone(
+      "trend",
+      core("trend"),
+      [core("trade")],
+      "core/trend takes readings of several visits as data: who judged them hands them over.",
+    ),
+    ...zone(
       "plan",
       core("plan"),
       [core("units")],
@@ -83,7 +89,7 @@ export default {
       core("report"),
       [core("units")],
       "core/report is given everything as data: only the types of the other core folders may be named.",
-      [core("(assess|plan|record|sheet|trade|expr)")],
+      [core("(assess|plan|record|sheet|trade|trend|expr)")],
     ),
     ...zone(
       "store",

@@ -52,6 +52,7 @@ const PLANTED: Readonly<Record<string, readonly [file: string, imports: string]>
   "trade-imports": ["src/core/trade/a.ts", "../expr/index.js"],
   "sheet-imports": ["src/core/sheet/a.ts", "../assess/index.js"],
   "assess-imports": ["src/core/assess/a.ts", "../record/index.js"],
+  "trend-imports": ["src/core/trend/a.ts", "../assess/index.js"],
   "plan-imports": ["src/core/plan/a.ts", "../expr/index.js"],
   "plan-types-only": ["src/core/plan/b.ts", "../assess/index.js"],
   "record-imports": ["src/core/record/a.ts", "../assess/index.js"],

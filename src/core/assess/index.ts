@@ -6,6 +6,7 @@ export type * from "./contract.js";
 export { type Engine, prepare } from "./engine.js";
 export { type Explained, explain, explainIn } from "./explain.js";
 export { tellProblem } from "./messages.js";
+export { type Grounded, groundsOf, type Typed } from "./grounds.js";
 export { addOffList } from "./off-list.js";
 export { aggregate, singleU } from "./reading.js";
 export { applyRegrades } from "./regrade.js";

@@ -95,6 +95,8 @@ export const Limit = z.strictObject({
   aggregate: z.enum(["max", "min", "mean", "median", "spread", "each"]),
   /** Kind of place it holds for. */
   class: placeKind,
+  /** What brings the value towards it from visit to visit: use (by the odometer), age (by the calendar), either. */
+  wears: z.optional(z.enum(["use", "age", "either"])),
   applies: z.optional(cel),
 });
 

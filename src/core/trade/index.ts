@@ -16,4 +16,12 @@ export { normal } from "./guard-band.js";
 export { TRADE_MESSAGES, tellSource, tellTrade } from "./messages.js";
 export { type Reckoned, reckon } from "./reckon.js";
 export { SUBJECTS, type Subject, TRADE_TABLE } from "./table.js";
-export { type Fitted, fittedLine, leastSquaresCrossing, medianLine, medianSlopeRange } from "./trend.js";
+export {
+  type Fitted,
+  fittedLine,
+  type LeftAt,
+  leastSquaresCrossing,
+  lineWithin,
+  medianLine,
+  medianSlopeRange,
+} from "./trend.js";

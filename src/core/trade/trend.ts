@@ -136,6 +136,27 @@ const unequal = (x: readonly number[], y: readonly number[]) =>
 
 type End = "earliest" | "latest";
 
+/** What is left of the way to the limit at one time, and its own uncertainty (±). */
+export interface LeftAt {
+  readonly when: number;
+  readonly left: number;
+  readonly u: number;
+}
+
+/**
+ * Where nothing is left at the earliest or latest that two readings allow, each within its own uncertainty; undefined
+ * where that line leads away.
+ */
+export function lineWithin(first: LeftAt, last: LeftAt, end: End): number | undefined {
+  const sign = end === "earliest" ? 1 : -1;
+  const lastLeft = last.left - sign * last.u;
+  // Ahead of the newest reading the steepest line is the earliest; before it, the one that starts nearest the limit.
+  const firstLeft = first.left + (lastLeft > 0 ? sign : -sign) * first.u;
+  if (firstLeft <= 0 && lastLeft <= 0) return first.when;
+  const fall = firstLeft - lastLeft;
+  return fall > 0 ? first.when + (firstLeft * (last.when - first.when)) / fall : undefined;
+}
+
 /**
  * When the limit is reached at the earliest or latest that the uncertainty of the oldest and newest reading allows.
  * Readings may come in any order; it wears towards the limit, up or down.
@@ -146,15 +167,11 @@ function reachedAt(x: readonly number[], y: readonly number[], edge: number, u: 
   const inTime = x.flatMap((when, i) => [{ when, read: y[i] ?? Number.NaN }]).sort((a, b) => a.when - b.when);
   const [first, last] = [inTime[0], inTime.at(-1)];
   if (!first || !last || first.when === last.when) return refusal("same-time", { argument: "at" });
-  const sign = end === "earliest" ? 1 : -1;
   // Wear that goes up is wear that goes down seen in a mirror.
   const way = Math.sign(first.read - edge) || Math.sign(first.read - last.read);
-  const lastLeft = way * (last.read - edge) - sign * u;
-  // Ahead of the newest reading the steepest line is the earliest; before it, the one that starts nearest the limit.
-  const firstLeft = way * (first.read - edge) + (lastLeft > 0 ? sign : -sign) * u;
-  if (firstLeft <= 0 && lastLeft <= 0) return first.when;
-  const fall = firstLeft - lastLeft;
-  if (fall > 0) return first.when + (firstLeft * (last.when - first.when)) / fall;
+  const leftAt = ({ when, read }: typeof first): LeftAt => ({ when, left: way * (read - edge), u });
+  const reached = lineWithin(leftAt(first), leftAt(last), end);
+  if (reached !== undefined) return reached;
   return end === "earliest"
     ? refusal("leads-away", { argument: "limit" })
     : refusal("no-trend", { argument: "readings" });

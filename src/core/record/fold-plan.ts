@@ -71,6 +71,7 @@ const FILL: Parts<PlanState>["fill"] = {
   signed: (plan, ledger, slot) => {
     plan.signed = standsIn(ledger, slot, (e) => (e.kind === "decision.signed" ? e.body : null));
   },
+  wear: each("wear", (e) => (e.kind === "wear.said" ? e.body.says : null)),
 };
 
 const PLAN: Parts<PlanState> = {
@@ -102,6 +103,7 @@ const PLAN: Parts<PlanState> = {
     decisions: new Map(),
     ownerAnswers: new Map(),
     signed: [],
+    wear: new Map(),
   }),
   copy: (plan) => ({
     ...plan,
@@ -119,6 +121,7 @@ const PLAN: Parts<PlanState> = {
     rechecked: new Map(plan.rechecked),
     decisions: new Map(plan.decisions),
     ownerAnswers: new Map(plan.ownerAnswers),
+    wear: new Map(plan.wear),
   }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),

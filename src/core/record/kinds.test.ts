@@ -3,6 +3,7 @@ import { BODIES } from "../../../tests/store/sample-bodies.js";
 import { PICTURE_BODIES } from "../../../tests/store/sample-pictures.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
+import { WEAR_BODIES } from "../../../tests/store/sample-wear.js";
 import { ALL_KINDS } from "./all-kinds.js";
 import { faultsOf } from "./check-logged.js";
 import type { Entry, Kind } from "./contract.js";
@@ -30,7 +31,7 @@ const entry = (kind: Kind, body: unknown, v = ALL_KINDS[kind].v): Entry => ({
 const kinds = Object.keys(BODIES).filter((kind): kind is Sampled => kind in BODIES);
 
 test("every kind has a sample", () => {
-  const sampled = [...kinds, ...Object.keys({ ...PLAN_BODIES, ...RELEASE_BODIES, ...PICTURE_BODIES })];
+  const sampled = [...kinds, ...Object.keys({ ...PLAN_BODIES, ...RELEASE_BODIES, ...PICTURE_BODIES, ...WEAR_BODIES })];
   expect(sampled.toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
 });
 

@@ -3,6 +3,7 @@ import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./co
 import type { Decision } from "./decision-bodies.js";
 import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";
 import type { ComplaintAnswer, Release } from "./release-bodies.js";
+import type { WearSaid } from "./wear-bodies.js";
 
 type Said<K extends keyof PlanBodies> = Stands<PlanBodies[K]>;
 type Valued<K extends keyof PlanBodies, Field extends keyof PlanBodies[K]> = Stands<
@@ -56,6 +57,8 @@ export interface PlanState extends FoldedState {
   readonly ownerAnswers: ReadonlyMap<string, readonly Valued<"decision.answer", "answer">[]>;
   /** Oldest first; each names the entries it is for. */
   readonly signed: readonly Said<"decision.signed">[];
+  /** By `wearKey` (of.field@place): what is said of readings of this visit; several where people differ. */
+  readonly wear: ReadonlyMap<string, readonly Stands<WearSaid>[]>;
 }
 
 export type RecordState = CarState | VisitState | HouseState | PlanState;

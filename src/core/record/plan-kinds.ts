@@ -21,6 +21,7 @@ import {
   text,
 } from "./shape.js";
 import { date, three } from "./shape-figures.js";
+import { WEAR_ROWS } from "./wear-kinds.js";
 
 const PLAN = ["plan"] as const;
 
@@ -67,6 +68,7 @@ type Rows = { readonly [K in PlanKind]: KindOf<K> };
 const ROWS: Rows = {
   ...RELEASE_ROWS,
   ...DECISION_ROWS,
+  ...WEAR_ROWS,
   "plan.begun": { v: 1, streams: PLAN, check: fields({ visit: visitName }), slots: () => ["begun|"] },
   "plan.begins": { v: 1, streams: PLAN, check: fields({ on: orNull(date), replaces }), slots: () => ["begins|"] },
   "plan.use": { v: 1, streams: PLAN, check: fields({ use: orNull(oneOf(USES)), replaces }), slots: () => ["use|"] },

@@ -35,8 +35,7 @@ export interface Seen {
 }
 
 /** What a person says of the reading of one visit. */
-export const WEAR_WORDS = ["renewed", "doubtful", "same"] as const;
-export type WearWord = (typeof WEAR_WORDS)[number];
+export type WearWord = "renewed" | "doubtful" | "same";
 
 /** One part's readings over all visits, and what is known of the part between them. */
 export interface SeriesInput {

@@ -11,6 +11,7 @@ const PARAMS: Readonly<Record<string, string>> = {
   place: "RR",
   point: "whl.float",
   field: "play",
+  series: "whl.float~play",
   fault: "whl.race",
   finding: "new",
   of: "brake_imbalance",

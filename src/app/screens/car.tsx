@@ -18,6 +18,7 @@ import { OnCar } from "./on-car.js";
 import { useLoaded } from "./use-loaded.js";
 
 const RenameCar = lazy(() => import("./rename-car.js").then((file) => file.RenameCar), Nothing);
+const WearingBand = lazy(() => import("./wearing-band.js").then((file) => file.WearingBand), Nothing);
 const StillOpen = lazy(() => import("./still-open.js").then((file) => file.StillOpen), Nothing);
 
 function CarBody({ car, param }: { readonly car: CarState; readonly param: string }) {
@@ -52,6 +53,7 @@ function CarBody({ car, param }: { readonly car: CarState; readonly param: strin
         ) : (
           <EmptyState title={t("car.no-visits")} says={t("car.no-visits.says")} drawing="body" />
         )}
+        {visits.length > 1 && <WearingBand car={car} param={param} />}
         {visits.length > 0 && (
           <Band heading={t("car.visits")}>
             {visits.map((visit) => (

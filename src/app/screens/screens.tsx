@@ -24,6 +24,8 @@ export const SCREENS: Screens = {
   limit: lazy(() => import("./limit.js").then((file) => file.LimitScreen)),
   places: lazy(() => import("./places.js").then((file) => file.Places)),
   "car-file": lazy(() => import("./car-file.js").then((file) => file.CarFile)),
+  wearing: lazy(() => import("./wearing.js").then((file) => file.WearingScreen)),
+  wear: lazy(() => import("./wear.js").then((file) => file.Wear)),
   "new-visit": onTheWay(() => loadWay().then((way) => way.NewVisit)),
   visit: lazy(() => import("./visit.js").then((file) => file.Visit)),
   round: Round,

@@ -5,7 +5,7 @@ import { type Engine, prepare } from "../../core/assess/index.js";
 import { callsTrade } from "../../core/expr/run.js";
 import type { BuiltCommon, BuiltSheet, Complaints } from "../../core/sheet/run.js";
 
-export { complaintsIn, ENGINE_VERSION, reassess, start, worldOf } from "../../core/assess/index.js";
+export { complaintsIn, ENGINE_VERSION, groundsOf, reassess, start, worldOf } from "../../core/assess/index.js";
 export { link } from "../../core/expr/run.js";
 export { order, whyAbove } from "../../core/plan/index.js";
 export { toAssessInput } from "../../core/record/index.js";

@@ -14,6 +14,8 @@ export const ROUTES = {
   limit: "/car/:car/limits/:limit",
   places: "/car/:car/places",
   "car-file": "/car/:car/file",
+  wearing: "/car/:car/wearing",
+  wear: "/car/:car/wearing/:series/:place",
   "new-visit": "/car/:car/new-visit",
   visit: "/visit/:visit",
   round: "/visit/:visit/round",

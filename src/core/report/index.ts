@@ -23,3 +23,5 @@ export { spanDrawing } from "./span.js";
 export type { SpanDay, SpanInput, SpanMark, SpanRow, SpanStroke } from "./span-terms.js";
 export { type TickLook, ticksDrawing } from "./ticks.js";
 export type { Attrs, Drawing, Shape } from "./tree.js";
+export { wearChart } from "./wear-chart.js";
+export type { WearChartInput, WearEdge, WearStroke } from "./wear-terms.js";

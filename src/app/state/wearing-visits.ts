@@ -1,0 +1,119 @@
+/**
+ * A car's visits judged one after the other, each by what it froze, for comparing their readings. What was worked out
+ * stays until a visit or the car changes. Knows no screen and compares nothing.
+ */
+import type { Grounded } from "../../core/assess/index.js";
+import type { CarState, Store, VisitState } from "../../core/record/index.js";
+import { lookedOn, placesOf } from "../../core/record/index.js";
+import { buildPlaces, type Limit, type PlaceTree } from "../../core/sheet/run.js";
+import type { App } from "./app.js";
+import { type Knowledge, knowledgeOf, withPlaceNames } from "./knowledge.js";
+import { commonTextsOf, type FrozenSet, listedFile, plannedSet, readFrozenSet, textsOf } from "./shelf.js";
+
+/** One visit's readings, each with what was typed for it. */
+export interface WornVisit {
+  readonly stream: string;
+  /** As ISO text. */
+  readonly at: string;
+  readonly odometer?: { readonly value: number; readonly unit: string };
+  readonly grounds: readonly Grounded[];
+  /** `point@place` of what was found not fitted. */
+  readonly notFitted: ReadonlySet<string>;
+}
+/** All of it, told in the words of the newest visit. */
+export interface WornCar {
+  readonly visits: readonly WornVisit[];
+  readonly known: Knowledge;
+  readonly tree: PlaceTree;
+  /** By limit: what brings a value towards it. */
+  readonly wears: ReadonlyMap<string, NonNullable<Limit["wears"]>>;
+  /** Visits that could not be judged. */
+  readonly left: number;
+}
+
+type Needs = Pick<App, "shelf" | "compiler" | "judging"> & { readonly store: Pick<Store, "blob"> };
+
+/** A visit is judged anew when it or the car has changed: states are never altered. */
+const judged = new WeakMap<VisitState, { readonly car: CarState; readonly worn: Promise<WornVisit | undefined> }>();
+
+const frozenOf = async (store: Needs["store"], visit: VisitState): Promise<FrozenSet | undefined> => {
+  if (!visit.frozen || visit.sheets.length === 0) return undefined;
+  const set = await readFrozenSet(store, { ...visit.frozen, sheets: visit.sheets.map(({ blob }) => blob) });
+  return set.ok ? set.value : undefined;
+};
+
+const notFittedIn = (visit: VisitState): ReadonlySet<string> =>
+  new Set(
+    [...visit.replies.values()].flatMap(({ key, standing }) =>
+      standing.some(({ value }) => value.type === "non-answer" && value.nonAnswer === "not-fitted")
+        ? [`${key.point}@${key.place}`]
+        : [],
+    ),
+  );
+
+async function judge(
+  { shelf, compiler, judging, store }: Needs,
+  car: CarState,
+  visit: VisitState,
+): Promise<WornVisit | undefined> {
+  const set = await frozenOf(store, visit);
+  if (!set) return undefined;
+  const [core, planned] = await Promise.all([judging(), plannedSet(shelf, compiler, set)]);
+  // What earlier visits say changes no reading.
+  const input = core.toAssessInput(car, visit, [], set.limits.limits);
+  if (!planned.ok || !input.ok) return undefined;
+  const session = core.start(await core.ready(planned.value), input.value);
+  const { at, odometer } = input.value;
+  return {
+    stream: visit.stream,
+    at,
+    ...(odometer ? { odometer } : {}),
+    grounds: core.groundsOf(session),
+    notFitted: notFittedIn(visit),
+  };
+}
+
+function worn(needs: Needs, car: CarState, visit: VisitState): Promise<WornVisit | undefined> {
+  const there = judged.get(visit);
+  if (there?.car === car) return there.worn;
+  const made = judge(needs, car, visit);
+  judged.set(visit, { car, worn: made });
+  return made;
+}
+
+/** A visit opened before sheets said what wears is told by the sheet as it is now. */
+async function wearsIn({ shelf }: Needs, set: FrozenSet): Promise<WornCar["wears"]> {
+  const limits = await Promise.all(
+    set.sheets.map(async ({ sheet }) => {
+      if (sheet.limits.some(({ wears }) => wears !== undefined)) return sheet.limits;
+      const listed = shelf.sheets.find(({ id }) => id === sheet.id);
+      return listed ? (await listedFile(listed)).sheet.limits : [];
+    }),
+  );
+  return new Map(limits.flat().flatMap(({ id, wears }) => (wears === undefined ? [] : [[id, wears] as const])));
+}
+
+/** Judges the car's visits, oldest first; undefined while it has none that can be read. */
+export async function wornCar(
+  needs: Needs,
+  car: CarState,
+  visits: readonly VisitState[],
+): Promise<WornCar | undefined> {
+  const inTime = [...visits].sort((a, b) => (lookedOn(a) < lookedOn(b) ? -1 : 1));
+  const newest = inTime.at(-1);
+  const set = newest && (await frozenOf(needs.store, newest));
+  if (!set) return undefined;
+  const found: WornVisit[] = [];
+  for (const visit of inTime) {
+    const one = await worn(needs, car, visit);
+    if (one) found.push(one);
+  }
+  const open = set.sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
+  return {
+    visits: found,
+    known: withPlaceNames(knowledgeOf(set.common.common, commonTextsOf(set.common), open), car.placeNames),
+    tree: buildPlaces(set.common.common.places, placesOf(car)).tree,
+    wears: await wearsIn(needs, set),
+    left: inTime.length - found.length,
+  };
+}

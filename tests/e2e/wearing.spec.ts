@@ -4,8 +4,8 @@
  */
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
-import { paramOf, to } from "../../src/app/state/routes.js";
 import { DEMO_CAR } from "../../src/app/demo/names.js";
+import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/wearing.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";

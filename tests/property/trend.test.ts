@@ -131,7 +131,7 @@ test("[TR14] the next look lies no further than half of the way to the earliest"
   );
 });
 
-test("[TR8] one wild reading among five or more moves the median slope only between neighbouring pairs", () => {
+test("[TR8] one wild reading among five or more leaves the median slope within those of the sound pairs", () => {
   fc.assert(
     fc.property(
       fc.integer({ min: 5, max: 9 }),

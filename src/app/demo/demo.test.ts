@@ -29,6 +29,9 @@ import { withExamples } from "../state/example-house.js";
 import * as judging from "../state/judging.js";
 import { layWork, workInput } from "../state/plan-input.js";
 import { dayOf } from "../state/today.js";
+import { allWearing, trendsTold, type Wearing, wearingAt, wearingList } from "../state/wearing-view.js";
+import { wornCar } from "../state/wearing-visits.js";
+import { breakText, chartText, lineText, shortText } from "../state/wearing-words.js";
 import { DEMO_CAR, DEMO_PLAN, DEMO_SECOND_PLAN, INVENTED, PEOPLE } from "./names.js";
 import { openDemo, writeDemo } from "./open-demo.js";
 import { DEMO_SHEETS, STORIES } from "./scenario.js";
@@ -308,4 +311,43 @@ test("brought in again while it is there, nothing is written twice", async () =>
   await openDemo(app);
   expect(once.ok && once.value.length).toBe(plan.ledger.log.size);
   expect(await needs.store.entries(DEMO_PLAN)).toEqual(once);
+});
+
+test("over its three visits several parts wear, one came back, and one can't be told apart yet", async () => {
+  const compiler = {
+    compile: () => {
+      throw new Error("the demo's sheets are those of the build");
+    },
+  };
+  const needs = { store, shelf, compiler, judging: async () => judging };
+  const worn = await wornCar(
+    needs,
+    car,
+    visits.map(({ visit }) => visit),
+  );
+  if (!worn) throw new Error("the demo has visits");
+  const all = allWearing(worn, new Map([[visits[2]?.visit.stream ?? "", plan]]));
+  const { wearing, notYet, alone } = wearingList(all);
+  const named = ({ of, place }: Wearing) => `${of}@${place}`;
+  const soon = wearing.filter(({ reach, passed }) => !passed && reach.is === "reaches").map(named);
+  expect(soon[0]).toBe("brk.pad_thin@FR-pad-inner");
+  expect(soon.length).toBeGreaterThan(8);
+  expect(notYet.map(named)).toContain("brk.fluid-water@car");
+  expect(alone.map(named)).toContain("brk.fluid-boil@car");
+  const boil = wearingAt(all, "brk.fluid-boil~boils", "car");
+  expect(boil?.series.breaks.map(({ kind }) => kind)).toEqual(["unsaid"]);
+  expect(breakText(worn.known, boil?.series.breaks[0] ?? { visit: "", kind: "method", back: 0 }, "Cel")).toContain(
+    "53",
+  );
+  for (const one of all)
+    for (const text of [lineText(one), shortText(one), chartText(one)]) {
+      expect(text).not.toMatch(/undefined|NaN|Infinity/);
+      expect(text).not.toBe("");
+    }
+  // The bearing at its end has passed its major edge; the dangerous one is what is told of next.
+  expect(wearingAt(all, "whl.float~play", "RR")).toMatchObject({ passed: { is: "past" }, reach: { is: "reaches" } });
+  const told = trendsTold(all).find(({ id }) => id === "brk.pad_thin~@FR-pad-inner");
+  expect(told).toMatchObject({ unit: "mm", edge: 3, grade: "major" });
+  expect(told?.readings.map(({ value }) => value)).toEqual([9.1, 6.8, 3.8]);
+  expect((told?.reaches?.from ?? "") > (told?.lookAgain ?? "")).toBe(true);
 });

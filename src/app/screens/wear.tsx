@@ -35,7 +35,7 @@ function Reaches({ one }: { readonly one: Wearing }) {
   const { along } = one.reach;
   const rate = along && one.reach.is === "reaches" ? rateText(along, one.unit) : undefined;
   const look = one.passed ? undefined : along && lookText(along);
-  const others = one.series.reaches.filter((it) => it !== one.reach);
+  const others = one.series.reaches.filter((it) => it !== one.reach && it.is !== "alone");
   return (
     <>
       <ul class="wear-says n">

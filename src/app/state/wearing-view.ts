@@ -4,8 +4,9 @@
  */
 import type { Grounded, JudgedLimit } from "../../core/assess/index.js";
 import { type PlanState, wearKey } from "../../core/record/index.js";
+import type { TrendTold } from "../../core/report/index.js";
 import type { Limit } from "../../core/sheet/run.js";
-import { GRADES } from "../../core/terms/index.js";
+import { GRADES, type IsoDate } from "../../core/terms/index.js";
 import { type Edge, type Reach, type Seen, type Series, seriesOf, type Way } from "../../core/trend/index.js";
 import { convert, isQuantity, toCanonical, unitOf } from "../../core/units/index.js";
 import { capital, derivedName, fieldName, type Knowledge, placeName } from "./knowledge.js";
@@ -108,9 +109,13 @@ function doneAt(
 }
 
 /** The name of a point's field, or of a value worked out. */
-function titleOf(known: Knowledge, of: string, field: string): string {
+function titleOf(known: Knowledge, of: string, field: string, typed: Grounded["typed"]): string {
   const point = known.points.get(of);
-  if (!point) return capital(derivedName(known, of));
+  if (!point) {
+    const read = known.points.get(typed[0]?.key.point ?? "")?.text.name;
+    const name = derivedName(known, of);
+    return capital(read === undefined ? name : `${read}: ${name}`);
+  }
   const several = Object.values(point.point.fields).filter((one) => "quantity" in one || "count" in one).length > 1;
   return capital(several ? fieldName(point.text, field) : point.text.name);
 }
@@ -152,7 +157,7 @@ function wearingOf(car: WornCar, plans: ReadonlyMap<string, PlanState>, reads: r
     of,
     field,
     place,
-    title: titleOf(car.known, of, field),
+    title: titleOf(car.known, of, field, newest.typed),
     where: place === "car" ? "" : capital(placeName(car.known, place)),
     unit,
     series,
@@ -213,6 +218,32 @@ export function wearingList(all: readonly Wearing[]): {
     alone: once.filter((one) => rankOf(one) === RANK.alone),
   };
 }
+
+const isoOf = (days: number): IsoDate => new Date(Math.floor(days) * DAY_MS).toISOString().slice(0, 10);
+
+/** The parts that are wearing, as the hand-over takes them: the newest series, its edge, from when to when. */
+export const trendsTold = (all: readonly Wearing[]): readonly TrendTold[] =>
+  wearingList(all).wearing.map(({ id, place, title, where, unit, series, reach }) => {
+    const { earliest, latest } = reach.along?.days ?? {};
+    const look = reach.along?.look?.day;
+    return {
+      id: `${id}@${place}`,
+      title,
+      where,
+      unit,
+      readings: (series.runs.at(-1) ?? []).map(({ day, value, uncertainty }) => ({
+        on: isoOf(day),
+        value,
+        uncertainty,
+      })),
+      edge: reach.edge.at,
+      grade: reach.edge.grade,
+      ...(reach.is === "reaches" && earliest !== undefined
+        ? { reaches: { from: isoOf(earliest), ...(latest === undefined ? {} : { to: isoOf(latest) }) } }
+        : {}),
+      ...(look === undefined ? {} : { lookAgain: isoOf(look) }),
+    };
+  });
 
 /** The part an address names. */
 export const wearingAt = (all: readonly Wearing[], id: string, place: string): Wearing | undefined =>

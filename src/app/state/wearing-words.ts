@@ -85,7 +85,7 @@ export function lineText(one: Wearing): string {
     along && reach.is === "reaches" ? rateText(along, unit) : undefined,
     passed && reachText(passed, unit, newest.day),
     reachText(reach, unit, newest.day),
-    along && lookText(along),
+    passed ? undefined : along && lookText(along),
   ]);
 }
 

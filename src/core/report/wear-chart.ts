@@ -7,7 +7,7 @@ import type { ScaleBox } from "./scale-terms.js";
 import { type Drawing, n, type Shape, shape } from "./tree.js";
 import type { WearChartInput, WearStroke } from "./wear-terms.js";
 
-const MARGIN = 16;
+const MARGIN = 20;
 const HEIGHT = 150;
 const SMALL_HEIGHT = 62;
 /** A stroke shorter than this can't be seen. */

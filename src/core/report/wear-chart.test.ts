@@ -1,0 +1,67 @@
+// The chart of a part's readings: strokes as tall as their uncertainty, light to the limit, a gap at a new series.
+import { expect, test } from "vitest";
+import { drawingText } from "./to-text.js";
+import { wearChart } from "./wear-chart.js";
+import type { WearChartInput } from "./wear-terms.js";
+
+const YEAR = 365;
+const stroke = (day: number, value: number, uncertainty = 0.1) => ({ day, value, uncertainty, text: String(value) });
+const BOX = { width: 350, text: 15 };
+const input = (more: Partial<WearChartInput> = {}): WearChartInput => ({
+  runs: [[stroke(0, 10), stroke(YEAR, 9)]],
+  edges: [{ value: 6, text: "6 mm major" }],
+  cone: { edge: 6, earliest: 3 * YEAR, latest: 4 * YEAR },
+  visits: [0, YEAR],
+  years: () => [200],
+  year: () => "2025",
+  ...more,
+});
+const of = (drawing: ReturnType<typeof wearChart>, name: string) =>
+  drawing.shapes.filter(({ attrs }) => attrs["class"] === name);
+/** Every number of a path. */
+const numbers = (d: unknown): readonly number[] => (String(d).match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
+
+test("a reading twice as unsure has a stroke twice as tall", () => {
+  const tall = (u: number) =>
+    numbers(of(wearChart(input({ runs: [[stroke(0, 10, u)]] }), BOX), "reading")[0]?.attrs["d"])[2] ?? 0;
+  expect(tall(1)).toBeGreaterThan(1.6 * tall(0.5));
+  expect(tall(0)).toBeGreaterThanOrEqual(4);
+});
+
+test("the light begins at the newest reading and stands with its foot on the edge", () => {
+  const drawing = wearChart(input(), BOX);
+  const cone = numbers(of(drawing, "cone")[0]?.attrs["d"]);
+  const edge = numbers(of(drawing, "edge")[0]?.attrs["d"])[1];
+  expect(cone).toHaveLength(6);
+  expect([cone[3], cone[5]]).toEqual([edge, edge]);
+  expect(cone[4]).toBeGreaterThan(cone[2] ?? 0);
+  expect(of(wearChart(input({ cone: undefined }), BOX), "cone")).toEqual([]);
+});
+
+test("a latest far ahead, or none, is cut off at the end of the drawing", () => {
+  for (const latest of [400 * YEAR, undefined]) {
+    const drawing = wearChart(input({ cone: { edge: 6, earliest: 300 * YEAR, latest } }), BOX);
+    for (const x of numbers(of(drawing, "cone")[0]?.attrs["d"]).filter((_, i) => i % 2 === 0))
+      expect(x).toBeLessThanOrEqual(BOX.width);
+  }
+});
+
+test("a new series has a gap before it and no line across", () => {
+  const drawing = wearChart(input({ runs: [[stroke(0, 7)], [stroke(YEAR, 10), stroke(2 * YEAR, 9)]] }), BOX);
+  expect(of(drawing, "gap")).toHaveLength(1);
+  expect(of(drawing, "run")).toHaveLength(1);
+  expect(of(wearChart(input(), BOX), "gap")).toHaveLength(0);
+});
+
+test("limits and years are written; in a row there are no words at all", () => {
+  const words = (drawing: ReturnType<typeof wearChart>) => drawing.shapes.flatMap(({ children }) => children);
+  expect(words(wearChart(input(), BOX))).toEqual(expect.arrayContaining(["6 mm major", "2025", "10", "9"]));
+  expect(words(wearChart(input({ small: true }), BOX))).toEqual([]);
+});
+
+test("nothing is drawn without a reading, nor outside a narrow box", () => {
+  expect(wearChart(input({ runs: [] }), BOX).shapes).toEqual([]);
+  const narrow = wearChart(input(), { width: 280, text: 20 });
+  expect(drawingText(narrow)).not.toContain("NaN");
+  for (const one of narrow.shapes) if (one.tag === "text") expect(Number(one.attrs["x"])).toBeLessThanOrEqual(280);
+});

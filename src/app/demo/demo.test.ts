@@ -319,7 +319,14 @@ test("over its three visits several parts wear, one came back, and one can't be 
       throw new Error("the demo's sheets are those of the build");
     },
   };
-  const needs = { store, shelf, compiler, judging: async () => judging };
+  const there = phoneAnd();
+  await openDemo({
+    ...there,
+    remembered: { get: () => null, put: () => undefined, drop: () => undefined },
+    journal: { refresh: async () => undefined },
+    router: { swap: () => undefined },
+  });
+  const needs = { store: there.store, shelf, compiler, judging: async () => judging };
   const worn = await wornCar(
     needs,
     car,

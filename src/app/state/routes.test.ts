@@ -19,6 +19,7 @@ const SAMPLE: Readonly<Record<string, string>> = {
   of: "disc_spread",
   page: "budget",
   part: "wheel-bearing",
+  series: "whl.float~play",
   aim: "point~w8-off~RR~whl.float",
 };
 

@@ -10,7 +10,7 @@ const BOX = { width: 350, text: 15 };
 const input = (more: Partial<WearChartInput> = {}): WearChartInput => ({
   runs: [[stroke(0, 10), stroke(YEAR, 9)]],
   edges: [{ value: 6, text: "6 mm major" }],
-  cone: { edge: 6, earliest: 3 * YEAR, latest: 4 * YEAR },
+  cone: { edge: 6, earliest: 1.5 * YEAR, latest: 2.5 * YEAR },
   visits: [0, YEAR],
   years: () => [200],
   year: () => "2025",

@@ -104,8 +104,14 @@ export default {
       "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),
     ...zone(
+      "sound",
+      "^src/device/sound/",
+      ["^src/core/", pkg("fft\\.js")],
+      "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
+    ),
+    ...zone(
       "device",
-      "^src/device/(photo|sound|work)/",
+      "^src/device/(photo|work)/",
       ["^src/core/"],
       "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),

@@ -61,6 +61,7 @@ const PLANTED: Readonly<Record<string, readonly [file: string, imports: string]>
   "report-types-only": ["src/core/report/b.ts", "../assess/index.js"],
   "store-imports": ["src/device/store/a.ts", "../photo/index.js"],
   "files-imports": ["src/device/files/a.ts", "idb"],
+  "sound-imports": ["src/device/sound/a.ts", "idb"],
   "device-imports": ["src/device/photo/a.ts", "idb"],
   "texts-imports": ["src/app/texts/a.ts", "../state/index.js"],
   "parts-imports": ["src/app/parts/a.tsx", "../state/index.js"],

@@ -2,14 +2,7 @@
 export { blobsOf } from "./blobs-of.js";
 export { faultsOf } from "./check-logged.js";
 export type * from "./contract.js";
-export { compareLogs } from "./copy/compare.js";
-export * from "./copy/copy-made.js";
-export * from "./copy/erase-for-good.js";
-export * from "./copy/gather.js";
-export { COPY_LIMITS, type CopyLimits, hashIn, isCopyName, JOURNAL, MANIFEST } from "./copy/layout.js";
-export * from "./copy/manifest.js";
-export * from "./copy/take-in.js";
-export { type CopyStamp, writeVolume } from "./copy/write-volume.js";
+export * from "./copy/index.js";
 export * from "./decision-bodies.js";
 export * from "./decision-line.js";
 export * from "./draft.js";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { BODIES } from "../../../tests/store/sample-bodies.js";
+import { DECISION_BODIES } from "../../../tests/store/sample-decisions.js";
 import { PICTURE_BODIES } from "../../../tests/store/sample-pictures.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
@@ -31,7 +32,8 @@ const entry = (kind: Kind, body: unknown, v = ALL_KINDS[kind].v): Entry => ({
 const kinds = Object.keys(BODIES).filter((kind): kind is Sampled => kind in BODIES);
 
 test("every kind has a sample", () => {
-  const sampled = [...kinds, ...Object.keys({ ...PLAN_BODIES, ...RELEASE_BODIES, ...PICTURE_BODIES, ...WEAR_BODIES })];
+  const later = { ...PLAN_BODIES, ...DECISION_BODIES, ...RELEASE_BODIES, ...PICTURE_BODIES, ...WEAR_BODIES };
+  const sampled = [...kinds, ...Object.keys(later)];
   expect(sampled.toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
 });
 

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
+import { t as heard } from "../../src/app/texts/heard.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
 import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
@@ -21,6 +22,7 @@ test.use({
 test.setTimeout(300_000);
 
 const point = (visit: string, place: string): string => `#/visit/${visit}/round/w7-hang/${place}/whl.listen`;
+const drawn = (side: "heard.left" | "heard.right"): string => heard(side, { when: heard("heard.this-visit") });
 const record = (page: Page) => page.getByRole("button", { name: t("sound.record") });
 const stopAndKeep = (page: Page) => page.getByRole("button", { name: t("sound.keep") });
 
@@ -54,7 +56,7 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
   await recordFor(page, 2);
   await walker.open(point("demo-third", "FL"));
   await openSounds(walker, false);
-  await recordFor(page, 1);
+  await recordFor(page, 2);
 
   const play = page.getByRole("dialog").getByRole("button", { name: t("sound.one", { n: 1 }) });
   await play.click();
@@ -69,6 +71,16 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
   await expect(sides).toBeVisible({ timeout: 30_000 });
   await page.reload();
   await expect(page.locator("main").getByText(t("sound.one", { n: 1 }))).toBeVisible();
+
+  // Both sides on one scale, with where the wheel would be heard once it is said how it turned.
+  await walker.press(t("sound.drawn"));
+  for (const which of [drawn("heard.left"), drawn("heard.right")])
+    await expect(page.getByText(new RegExp(`^${which}: [\\d.]+ s, `))).toBeVisible();
+  await page.getByRole("button", { name: heard("heard.turning") }).click();
+  await page.getByLabel(heard("heard.ten")).fill("5");
+  await expect(page.getByText(new RegExp(`^${heard("heard.mark.turns")}: 1.9 to 2.1`))).toBeVisible();
+  await page.getByLabel(heard("heard.ten")).fill("soon");
+  await expect(page.getByText(heard("heard.unread"))).toBeVisible();
 });
 
 test("a sound thrown away is not kept, and one taken back no longer stands", async ({ page, site }) => {

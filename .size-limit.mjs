@@ -26,7 +26,9 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * what opens over them, with the whole estimate; the row that takes back, with the kinds of a plan, which the page it
  * stands on has brought already.
  * What plans the demo's open visit is weighed with the whole demo, which is there already when it is fetched.
- * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
+ * The bench reckoner brings every trade function, so does what was heard (turns and
+ * bearing frequencies), and so does the first judgement by a sheet that calls one. What is wearing brings the lines of
+ * the trade's trend, and where something is said of it the kinds of a plan.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -37,12 +39,12 @@ const APART = {
   "reading-over": "26 kB",
   "judged-before": "24 kB",
   visit: "24 kB",
-  work: "35 kB",
-  job: "33 kB",
-  part: "33 kB",
+  work: "36 kB",
+  job: "34 kB",
+  part: "34 kB",
   "plan-given": "44 kB",
   "plan-additions": "44 kB",
-  "write-plan": "33 kB",
+  "write-plan": "34 kB",
   "owners-word": "31 kB",
   "sign-sheet": "49 kB",
   "answer-sheet": "28 kB",
@@ -58,6 +60,8 @@ const APART = {
   "undo-row": "28 kB",
   "trade-work": "24 kB",
   heard: "28 kB",
+  wearing: "24 kB",
+  wear: "32 kB",
   reckoner: "28 kB",
   reckoning: "36 kB",
   brk: "36 kB",

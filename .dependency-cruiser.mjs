@@ -116,6 +116,12 @@ export default {
       "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
     ),
     ...zone(
+      "pdf",
+      "^src/device/pdf/",
+      ["^src/core/", pkg("jspdf")],
+      "A device folder knows core's interfaces and its own library. Let main.tsx join two of them.",
+    ),
+    ...zone(
       "texts",
       "^src/app/texts/",
       preact,

@@ -22,7 +22,11 @@ const LOADED_TOGETHER = [
   { name: "round", test: /(src\/app\/screens\/on-the-way\.ts|rolldown\/runtime\.js)$/, priority: 1 },
 ];
 
+/** What jspdf would fetch to print mark-up, which nothing here does. */
+const NEVER_PRINTED = ["html2canvas", "dompurify", "canvg"];
+
 export default defineConfig({
+  resolve: { alias: NEVER_PRINTED.map((find) => ({ find, replacement: here("src/device/pdf/none.ts") })) },
   root: testing ? here(".") : here("src/app"),
   base: "./",
   publicDir: here("public"),

@@ -11,6 +11,7 @@ import type { FileDoor, Packer } from "../../core/record/files.js";
 import type { Store } from "../../core/record/index.js";
 import type { PictureKeeper } from "../../core/record/photo.js";
 import type { SoundEar, SoundRecorder } from "../../core/record/sound.js";
+import type { SheetPrinter } from "../../core/report/printer.js";
 import type { Judging } from "./desk.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
@@ -77,6 +78,8 @@ export interface App {
   readonly around: Surroundings;
   /** Plans work lists beside the screen; its code is fetched when a plan is first wanted. */
   readonly planner: () => Promise<Planner>;
+  /** Prints hand-overs beside the screen; its code is fetched when one is wanted. */
+  readonly printer: () => Promise<SheetPrinter>;
   /** Brings the demo in, or finds it; its car and last visit. */
   readonly openDemo: () => Promise<void>;
 }

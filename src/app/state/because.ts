@@ -38,11 +38,12 @@ const SENSE: readonly (readonly [RegExp, PlainKey])[] = [
 /** What is only said or heard in these car states, where a point names no aid. */
 const STATE_SENSE: Readonly<Record<string, PlainKey>> = { "w0-talk": "finding.told", "w4-road": "finding.heard" };
 
-function senseOf(known: Knowledge, key: ReplyKey, isReading: boolean): string {
-  if (isReading) return t("finding.measured");
+/** Seen, heard, felt, told or measured, as a text key. */
+export function senseOf(known: Knowledge, key: ReplyKey, isReading: boolean): PlainKey {
+  if (isReading) return "finding.measured";
   const tool = known.points.get(key.point)?.point.tool ?? "";
   const found = SENSE.find(([pattern]) => pattern.test(tool))?.[1];
-  return t(found ?? STATE_SENSE[key.state] ?? "finding.seen");
+  return found ?? STATE_SENSE[key.state] ?? "finding.seen";
 }
 
 const written = (value: number, like: number): string => show(value, Math.max(decimalsOf(like), 2), decimalComma.value);
@@ -65,7 +66,8 @@ function pictureAside({ pictures }: Telling, key: ReplyKey): string | undefined 
   return count > 0 ? t("round.pictures", { n: count }) : undefined;
 }
 
-function stepOf(telling: Telling, because: Because, fault: { readonly place: string }, id: string): Step {
+/** One step of a because in words. */
+export function stepOf(telling: Telling, because: Because, fault: { readonly place: string }, id: string): Step {
   const { known, who, visit } = telling;
   switch (because.kind) {
     case "reply": {
@@ -75,7 +77,7 @@ function stepOf(telling: Telling, because: Because, fault: { readonly place: str
       const aside = because.supports ? t("finding.supports") : pictureAside(telling, key);
       return {
         id,
-        kind: senseOf(known, key, because.value.type === "reading"),
+        kind: t(senseOf(known, key, because.value.type === "reading")),
         says: `${pointName(known, key.point)}: ${replyText(point, key.field, because.value, who)}${elsewhere}`,
         ...(aside === undefined ? {} : { aside }),
         href: to("point", { visit, state: key.state, place: key.place, point: key.point }),
@@ -188,6 +190,10 @@ const ORDER: readonly Because["kind"][] = [
   "raised",
 ];
 
+/** Each once, in the order it is told: what was replied, what it rests on, which limit. */
+export const inTelling = (all: readonly Because[]): readonly Because[] =>
+  [...onceEach(all)].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
+
 /** Steps shown where a finding lies open among others; its own page shows all. */
 const SHORT = 6;
 
@@ -199,9 +205,9 @@ export function traceOf(telling: Telling, fault: Fault, findings: readonly Findi
   const own = findings.filter(
     (one) => one.fault === fault.fault && fault.rules.includes(one.rule) && one.place === fault.place,
   );
-  const told = short ? cut(own) : onceEach(own.flatMap((one) => one.because));
-  const sorted = [...told].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
-  const steps = sorted.map((one, index) => stepOf(telling, one, fault, String(index)));
+  const steps = inTelling(short ? cut(own) : own.flatMap((one) => one.because)).map((one, index) =>
+    stepOf(telling, one, fault, String(index)),
+  );
   const atLeast = own.some((one) => one.atLeast) && !own.some((one) => !one.atLeast && one.grade === fault.grade);
   const grade = t(`grade.${fault.grade}`);
   const said = atLeast ? t("findings.at-least", { grade }) : grade;

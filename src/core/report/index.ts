@@ -2,7 +2,6 @@
 export * from "./handover/index.js";
 export { linesDrawing } from "./lines.js";
 export type { LineFigure, LineMark, LinesInput, LineTrace } from "./lines-terms.js";
-export { MARKS, type MarkKind, markDrawing } from "./marks.js";
 export {
   knownIn,
   lengthOf,
@@ -12,8 +11,10 @@ export {
   toldIn,
 } from "./picture-length.js";
 export { type DrawnMark, markedPicture, marksDrawing, spotsDrawing } from "./picture-marks.js";
+export { MARK_HEIGHT, MARK_WIDTH, MARKS, type MarkKind, markDrawing } from "./marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";
+export type * from "./printer.js";
 export { rangeDrawing } from "./range.js";
 export type { RangeFigure, RangeInput } from "./range-terms.js";
 export { scaleDrawing } from "./scale.js";

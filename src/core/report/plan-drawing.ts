@@ -75,14 +75,17 @@ const addedPlace = (spot: Spot, look: PlaceLook): Shape =>
   shape("rect", { class: look, x: n(spot.x - 3), y: n(spot.y - 3), width: 6, height: 6 });
 
 const MARK_SCALE = 0.8;
+const BESIDE = 8;
 function markAt([x, y]: readonly [number, number], mark: MarkKind): Shape {
   const left = n(x - (MARK_WIDTH * MARK_SCALE) / 2);
   const top = n(y - (MARK_HEIGHT * MARK_SCALE) / 2);
   return shape("g", { class: "mark", transform: `translate(${left} ${top}) scale(${MARK_SCALE})` }, markShapes(mark));
 }
 
-function letterAt([x, y]: readonly [number, number], letter: string): Shape {
-  return shape("text", { class: "letter", x: n(x), y: n(y + 4), "text-anchor": "middle" }, [letter]);
+/** In the middle of its place, or beside the mark that stands there. */
+function letterAt([x, y]: readonly [number, number], letter: string, mark: MarkKind | undefined): Shape {
+  const at = mark === undefined ? { x: n(x), "text-anchor": "middle" } : { x: n(x + BESIDE), "text-anchor": "start" };
+  return shape("text", { class: "letter", ...at, y: n(y + 4) }, [letter]);
 }
 
 /** The plan with its places; marks and letters stand upright whichever way the car lies. */
@@ -97,7 +100,9 @@ export function planDrawing(input: PlanInput): PlanDrawing {
     shape("g", turn, lines(input)),
     ...found.filter((f) => !isDrawn(plan, f.place.id)).map((f) => addedPlace(f.spot, f.place.look)),
     ...found.flatMap(({ place, spot }) => (place.mark === undefined ? [] : [markAt(spot.mark, place.mark)])),
-    ...found.flatMap(({ place, spot }) => (place.letter === undefined ? [] : [letterAt(spot.mark, place.letter)])),
+    ...found.flatMap(({ place, spot }) =>
+      place.letter === undefined ? [] : [letterAt(spot.mark, place.letter, place.mark)],
+    ),
   ];
   if (!input.cone) {
     return {

@@ -1,0 +1,30 @@
+/** What a hand-over is put together from: one visit, judged and planned, and who it is for. Types only. */
+import type { Assessment, JobDue } from "../../core/assess/contract.js";
+import type { IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
+import type { CarState, HouseState, PlanState, VisitState } from "../../core/record/index.js";
+import type { PlaceTree } from "../../core/sheet/run.js";
+import type { Audience } from "../../core/terms/index.js";
+import type { Telling } from "./because.js";
+import type { Currency } from "./money-words.js";
+
+export interface HandoverGround {
+  /** In the voice of `for`. */
+  readonly telling: Telling;
+  readonly for: Audience;
+  readonly madeAt: string;
+  readonly today: IsoDate;
+  readonly engine: string;
+  readonly visit: VisitState;
+  /** Earlier visits of the same car, oldest first. */
+  readonly earlier: readonly VisitState[];
+  readonly car: CarState;
+  readonly tree: PlaceTree;
+  readonly assessment: Assessment;
+  /** In urgency order. */
+  readonly due: readonly JobDue[];
+  readonly said: PlanState;
+  readonly house: HouseState | undefined;
+  readonly input: WorkInput;
+  readonly plan: WorkPlan | undefined;
+  readonly currency: Currency | undefined;
+}

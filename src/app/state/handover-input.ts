@@ -1,0 +1,33 @@
+/** The whole input of a hand-over from a visit as folded, judged and planned. Pure. */
+import type { HandoverInput } from "../../core/report/index.js";
+import { faultsTold } from "./handover-faults.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
+import { carTold, complaintsTold, personalOf, picturesTold, planTold, visitTold } from "./handover-told.js";
+import { datesTold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
+
+export function handoverInput(ground: HandoverGround): HandoverInput {
+  const money = moneyTold(ground);
+  return {
+    for: ground.for,
+    madeAt: ground.madeAt,
+    engine: ground.engine,
+    visit: visitTold(ground),
+    car: carTold(ground),
+    complaints: complaintsTold(ground),
+    faults: faultsTold(ground),
+    notSeen: notSeenTold(ground),
+    looked: lookedTold(ground),
+    sheets: sheetsTold(ground),
+    gates: gatesTold(ground),
+    cautions: cautionsTold(ground),
+    readings: readingsTold(ground),
+    jobs: jobsTold(ground),
+    ...(money ? { money } : {}),
+    loose: looseTold(ground),
+    dates: datesTold(ground),
+    pictures: picturesTold(ground),
+    plan: planTold(ground),
+    personal: personalOf(ground),
+  };
+}

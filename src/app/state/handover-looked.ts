@@ -1,0 +1,176 @@
+/** What was looked at and what was not, readings, cautions and gates, as a hand-over takes them. Pure. */
+import type { JudgedLimit, JudgedReading } from "../../core/assess/contract.js";
+import type { CautionTold, GateTold, LookedTold, NotSeen, ReadingTold, SheetTold } from "../../core/report/index.js";
+import { GRADES, keyText, type ReplyValue } from "../../core/terms/index.js";
+import { showTyped } from "../../core/units/index.js";
+import { cautionLine, cautionsToTell, gateLine } from "./cautions-view.js";
+import { mayBePassed, unprovenNote } from "./gates.js";
+import { limitTold, whereOf } from "./handover-faults.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { capital, placeName, pointName, stateName } from "./knowledge.js";
+import { momentOf } from "./today.js";
+
+export const lookedTold = ({ assessment }: HandoverGround): LookedTold => ({
+  sound: assessment.points.filter(({ is }) => is === "sound").length,
+});
+
+/** What nobody answered, with what was said instead. */
+export function notSeenTold(ground: HandoverGround): readonly NotSeen[] {
+  const { assessment, telling, visit } = ground;
+  const { known } = telling;
+  return assessment.points.flatMap(({ point, place, state, is, reason }): readonly NotSeen[] => {
+    if (is !== "not-looked-at" && is !== "cannot-get-at") return [];
+    const said = visit.replies.get(keyText({ point, place, state, field: "*" }))?.standing.at(-1)?.value;
+    const non = said?.type === "non-answer" ? said : undefined;
+    const why = non?.reason ?? reason;
+    return [
+      {
+        point,
+        place,
+        title: pointName(known, point),
+        where: whereOf(ground, place),
+        state: stateName(known, state),
+        is: is === "not-looked-at" ? "not-looked" : "cannot-reach",
+        ...(non ? { nonAnswer: non.nonAnswer } : {}),
+        ...(why === undefined ? {} : { reason: why }),
+        ...(non?.words === undefined ? {} : { words: non.words }),
+      },
+    ];
+  });
+}
+
+export const sheetsTold = ({ assessment, telling: { known }, visit }: HandoverGround): readonly SheetTold[] =>
+  visit.sheets.map((sheet) => {
+    const of = assessment.coverage.find((one) => one.sheet === sheet.id);
+    return {
+      id: sheet.id,
+      name: known.sheets.find((one) => one.sheet.id === sheet.id)?.texts.title ?? sheet.label,
+      label: sheet.label,
+      edition: sheet.edition,
+      answered: of?.answered ?? 0,
+      of: of?.of ?? 0,
+      notFitted: of?.nonAnswers["not-fitted"] ?? 0,
+      notChecked: of?.notChecked ?? 0,
+      notForThisLook: of?.notForThisLook ?? 0,
+      // Of a sheet nobody judged nothing was seen.
+      enough: of?.enough ?? false,
+    };
+  });
+
+export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
+  ground.assessment.gates.map((gate) => {
+    const line = gateLine(ground.telling, gate, ground.visit);
+    const faults = gate.trippedBy.flatMap((cause) =>
+      cause.kind === "dangerous" ? [{ fault: cause.fault, place: cause.place }] : [],
+    );
+    const unproven = mayBePassed(gate) ? unprovenNote(ground.visit.notes, gate.gate) : undefined;
+    return {
+      gate: gate.gate,
+      title: line.title,
+      guards: gate.guards,
+      state: gate.state,
+      says: line.says,
+      first: line.first.map(({ words }) => words),
+      faults,
+      onlyThose: faults.length > 0 && faults.length === gate.trippedBy.length,
+      otherwise: gate.otherwise,
+      missing: gate.missingSheets.map((sheet) => sheetName(ground, sheet)),
+      ...(unproven === undefined ? {} : { unproven }),
+    };
+  });
+
+const sheetName = ({ telling: { known } }: HandoverGround, id: string): string =>
+  known.sheets.find((one) => one.sheet.id === id)?.texts.title ?? id;
+
+const FORBIDS: Readonly<Record<string, NonNullable<CautionTold["forbids"]>>> = {
+  "cau.dont-drive": "driving",
+  "cau.to-workshop": "beyond-workshop",
+};
+
+export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
+  const { assessment, telling, visit } = ground;
+  return cautionsToTell(assessment.cautions).map(({ caution, places, signal }): CautionTold => {
+    const { not, why, can, todo } = cautionLine(telling.known, caution, visit.told);
+    const told = visit.told.filter(({ value }) => value.caution === caution).at(-1);
+    const forbids = FORBIDS[caution];
+    return {
+      caution,
+      signal,
+      not,
+      why,
+      can,
+      todo,
+      places: places.filter((place) => place !== "car").map((place) => placeName(telling.known, place)),
+      ...(forbids === undefined ? {} : { forbids }),
+      faults: assessment.faults
+        .filter((one) => one.cautions.includes(caution))
+        .map(({ fault, place }) => ({ fault, place })),
+      ...(told ? { toldAt: momentOf(told.at.wall) } : {}),
+    };
+  });
+}
+
+/** The edge a reading passed or touches; of one inside every edge the mildest there is. */
+function edgeOf(limit: JudgedLimit) {
+  const grade = limit.grade ?? GRADES.find((one) => limit.bands[one] !== undefined);
+  const edge = grade === undefined ? undefined : limit.bands[grade];
+  return grade === undefined || edge === undefined ? undefined : { grade, edge };
+}
+
+type ReadingValue = Extract<ReplyValue, { readonly type: "reading" }>;
+
+/** What stands at a point's field, in whichever car state it was read. */
+function readingIn(
+  replies: HandoverGround["visit"]["replies"],
+  { point, place, field }: Pick<JudgedReading, "point" | "place" | "field">,
+): ReadingValue | undefined {
+  for (const { key, standing } of replies.values()) {
+    const value = standing.at(-1)?.value;
+    if (key.point === point && key.place === place && key.field === field && value?.type === "reading") return value;
+  }
+  return undefined;
+}
+
+function gaugeWords({ telling: { known } }: HandoverGround, { gauge, unit }: ReadingValue, tool: string | undefined) {
+  const id = gauge?.id ?? tool;
+  const name = id === undefined ? undefined : known.words.gauges[id];
+  const figures = gauge ? `${gauge.resolution} ± ${gauge.error} ${unit}` : undefined;
+  const words = [name, figures].filter((one) => one !== undefined).join(", ");
+  return words === "" ? undefined : capital(words);
+}
+
+/** Readings as they were typed and as they were judged. */
+export function readingsTold(ground: HandoverGround): readonly ReadingTold[] {
+  const { assessment, telling, visit, earlier } = ground;
+  return assessment.readings.flatMap((of): readonly ReadingTold[] => {
+    const typed = readingIn(visit.replies, of);
+    if (!typed) return [];
+    const point = telling.known.points.get(of.point)?.point;
+    const gauge = gaugeWords(ground, typed, point?.tool);
+    const before = [...earlier]
+      .reverse()
+      .map((one) => ({ on: one.on.at(-1)?.value.slice(0, 10) ?? "", value: readingIn(one.replies, of) }))
+      .find(({ value }) => value !== undefined);
+    return [
+      {
+        point: of.point,
+        place: of.place,
+        title: pointName(telling.known, of.point),
+        where: whereOf(ground, of.place),
+        typed: typed.values.map((one) => showTyped(one, false)),
+        value: of.value,
+        uncertainty: of.uncertainty,
+        unit: of.unit,
+        ...(gauge === undefined ? {} : { gauge }),
+        limits: of.limits.flatMap((limit) => {
+          const edge = edgeOf(limit);
+          if (!edge) return [];
+          return [{ ...limitTold(ground, { ...limit, ...edge }), state: limit.state, applies: limit.applies }];
+        }),
+        ...(before?.value
+          ? { last: { on: before.on, value: before.value.values.join(" / "), unit: before.value.unit } }
+          : {}),
+      },
+    ];
+  });
+}

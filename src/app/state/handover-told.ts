@@ -1,0 +1,124 @@
+/** The visit, the car, complaints, pictures and the plan of the car, as a hand-over takes them; who is a person. Pure. */
+import { figureOf, lookedOn } from "../../core/record/index.js";
+import type { CarTold, ComplaintTold, FaultRef, PictureTold, PlanTold, VisitTold } from "../../core/report/index.js";
+import { levelOf } from "../../core/terms/index.js";
+import { carTitle } from "./car-view.js";
+import { factLines } from "./facts-view.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { capital, placeName, pointName } from "./knowledge.js";
+import { last } from "./plan-input.js";
+
+/** Names by person, from every stream at hand. */
+function namesOf({ visit, car, said }: HandoverGround): ReadonlyMap<string, string> {
+  const all = [...car.people, ...said.people, ...visit.people];
+  return new Map(
+    all.flatMap(([id, standing]) => (standing.length > 0 ? [[id, standing.at(-1)?.value.name ?? ""]] : [])),
+  );
+}
+
+/** Who replied, by name, in the order they began. */
+function lookers(ground: HandoverGround): readonly string[] {
+  const names = namesOf(ground);
+  const by = [...ground.visit.replies.values()].flatMap(({ standing }) => standing.map((one) => one.by));
+  return [...new Set(by)].flatMap((id) => names.get(id) || []);
+}
+
+/** Names of everybody else: whose car it is, who was told, who said yes. */
+export function personalOf(ground: HandoverGround): readonly string[] {
+  const looked = new Set(lookers(ground));
+  return [...new Set(namesOf(ground).values())].filter((name) => name !== "" && !looked.has(name));
+}
+
+export function visitTold(ground: HandoverGround): VisitTold {
+  const { visit } = ground;
+  const odometer = last(visit.odometer);
+  const opened = visit.opened?.value;
+  return {
+    id: visit.stream,
+    at: lookedOn(visit),
+    ...(opened ? { purpose: opened.purpose } : {}),
+    who: opened?.who ?? "technician",
+    lookers: lookers(ground),
+    ...(odometer ? { odometer: { value: figureOf(odometer) ?? odometer.value, unit: odometer.unit } } : {}),
+    closed: visit.closed !== undefined,
+  };
+}
+
+/** A fact nobody said is left out: unknown is no value. */
+export function carTold({ car, telling: { known } }: HandoverGround): CarTold {
+  const facts = factLines(car, known.common, known.words).flatMap(({ name, value, options, unit }) => {
+    if (value === "") return [];
+    const words = options.find((one) => one.value === value)?.words ?? value;
+    return [{ name, value: unit === undefined ? words : `${words} ${unit}` }];
+  });
+  return { name: carTitle(car), facts };
+}
+
+export const complaintsTold = ({ visit }: HandoverGround): readonly ComplaintTold[] =>
+  visit.complaints.map(({ id, value }) => ({ id, words: value.text }));
+
+/** The finding a picture belongs to: the one it is pinned to, else the worst that rests on the point it shows. */
+function faultOf({ assessment }: HandoverGround, value: HandoverGround["visit"]["pictures"][number]["value"]) {
+  const { fault, point, place } = value;
+  if (fault !== undefined) return { fault, place: place ?? "car" };
+  if (point === undefined) return undefined;
+  const resting = assessment.findings.filter((one) =>
+    one.because.some(
+      (because) => because.kind === "reply" && because.key.point === point && because.key.place === place,
+    ),
+  );
+  const [worst] = [...resting].sort((a, b) => levelOf(b.grade) - levelOf(a.grade));
+  return worst?.fault ? ({ fault: worst.fault, place: worst.place } satisfies FaultRef) : undefined;
+}
+
+/** What a picture shows, in words. */
+function captionOf(
+  { telling: { known } }: HandoverGround,
+  { name, point, place }: Record<"name" | "point" | "place", string | undefined>,
+) {
+  const shows = name ?? (point === undefined ? undefined : pointName(known, point));
+  const where = place === undefined || place === "car" ? undefined : placeName(known, place);
+  return capital([shows, where].filter((one) => one !== undefined).join(", "));
+}
+
+const isReadable = ({ value }: HandoverGround["visit"]["pictures"][number]): boolean =>
+  value.unreadable !== true && value.width > 0 && value.height > 0;
+
+export function picturesTold(ground: HandoverGround): readonly PictureTold[] {
+  return ground.visit.pictures.filter(isReadable).map(({ value }) => {
+    const fault = faultOf(ground, value);
+    const { blob, width, height, name, point, place } = value;
+    return {
+      hash: blob,
+      caption: captionOf(ground, { name, point, place }),
+      width,
+      height,
+      ...(place === undefined ? {} : { place }),
+      ...(fault ? { fault } : {}),
+    };
+  });
+}
+
+/** Pictures kept as they came: no file holds them, because what the camera wrote into them is still in them. */
+export const picturesLeftOut = (ground: HandoverGround): readonly string[] =>
+  ground.visit.pictures
+    .filter((one) => !isReadable(one))
+    .map(({ value: { name, point, place } }) => captionOf(ground, { name, point, place }));
+
+/** From below, nose left; a place is inked once anything at it was answered. */
+export function planTold({ assessment, tree }: HandoverGround): PlanTold {
+  const looked = new Map<string, boolean>();
+  for (const { place, is } of assessment.points) {
+    if (is === "not-fitted") continue;
+    looked.set(place, looked.get(place) === true || (is !== "not-looked-at" && is !== "cannot-get-at"));
+  }
+  for (const { place } of assessment.faults) looked.set(place, true);
+  return {
+    kind: "chassis",
+    side: "left",
+    places: [...looked].map(([id, isDone]) => {
+      const at = tree.at(id);
+      return { id, look: isDone ? "done" : "not-looked", ...(at ? { at } : {}) };
+    }),
+  };
+}

@@ -1,0 +1,121 @@
+/** A table as groups of pieces: its head on every page it goes on, no row broken that a page can hold. */
+
+import type { TableBlock, TableRow } from "../../core/report/index.js";
+import { MARK_HEIGHT, MARK_WIDTH, markDrawing } from "../../core/report/index.js";
+import type { Group, Piece } from "./flow.js";
+import { INK, type Pen } from "./pen.js";
+import { baseLine, LEFT, linesOf, ROOM, rulePiece, TYPE, type Type, textPieces } from "./typeset.js";
+import { drawVector } from "./vector.js";
+
+const GAP = 9;
+/** 5 mm: the least at which all marks stay apart. */
+export const MARK = { high: 14.2, wide: (14.2 * MARK_WIDTH) / MARK_HEIGHT } as const;
+const MARK_ROOM = MARK.wide + 6;
+
+interface Column {
+  readonly x: number;
+  readonly room: number;
+  readonly isFigure: boolean;
+}
+
+/** Widest word and widest text of a column, head included. */
+function wantsOf(pen: Pen, texts: readonly (readonly [string, Type])[]): readonly [least: number, all: number] {
+  const width = (text: string, type: Type): number => pen.width(text, type);
+  const least = texts.flatMap(([text, type]) => text.split(/ +/).map((word) => width(word, type)));
+  return [Math.max(0, ...least), Math.max(0, ...texts.map(([text, type]) => width(text, type)))];
+}
+
+/** Columns as wide as their words want; what is missing is taken where words can be broken into lines. */
+export function columnRooms(
+  wants: readonly (readonly [least: number, all: number])[],
+  room: number,
+): readonly number[] {
+  const least = wants.reduce((sum, [one]) => sum + one, 0);
+  const all = wants.reduce((sum, [, one]) => sum + one, 0);
+  if (least > room) return wants.map(([one]) => (one * room) / least);
+  if (all <= room) {
+    const widest = Math.max(...wants.map(([, one]) => one));
+    const at = wants.findIndex(([, one]) => one === widest);
+    return wants.map(([, one], index) => (index === at ? one + room - all : one));
+  }
+  const part = (room - least) / (all - least);
+  return wants.map(([one, whole]) => one + (whole - one) * part);
+}
+
+function columnsOf(pen: Pen, { head, rows }: TableBlock, left: number): readonly Column[] {
+  const texts = head.map(({ text }, at): readonly (readonly [string, Type])[] => [
+    [text, TYPE.head],
+    ...rows.map((row) => [row.cells[at] ?? "", TYPE.cell] as const),
+  ]);
+  const room = LEFT + ROOM - left - GAP * (head.length - 1);
+  const rooms = columnRooms(
+    texts.map((one) => wantsOf(pen, one)),
+    room,
+  );
+  let x = left;
+  return head.map(({ isFigure }, at) => {
+    const own = rooms[at] ?? 0;
+    const column = { x, room: own, isFigure: isFigure === true };
+    x += own + GAP;
+    return column;
+  });
+}
+
+/** Lines of several cells beside each other, as pieces of one line each. */
+function cellPieces(pen: Pen, cells: readonly string[], columns: readonly Column[], type: Type): Piece[] {
+  const lines = columns.map(({ room }, at) => linesOf(pen, cells[at] ?? "", room + 0.01, type));
+  const count = Math.max(1, ...lines.map(({ length }) => length));
+  return Array.from({ length: count }, (_, line) => ({
+    height: type.lead,
+    draw: (own: Pen, y: number) => {
+      for (const [at, { x, room, isFigure }] of columns.entries())
+        own.text(lines[at]?.[line] ?? "", isFigure ? x + room : x, baseLine(y, type), type, isFigure ? "end" : "start");
+    },
+  }));
+}
+
+function headPiece(pen: Pen, { head }: TableBlock, columns: readonly Column[]): Piece {
+  const lines = cellPieces(
+    pen,
+    head.map(({ text }) => text),
+    columns,
+    TYPE.head,
+  );
+  const rule = rulePiece(LEFT, ROOM, 4, 1, INK);
+  return {
+    height: lines.length * TYPE.head.lead + rule.height,
+    draw: (own, y) => {
+      for (const [at, line] of lines.entries()) void line.draw(own, y + at * TYPE.head.lead);
+      void rule.draw(own, y + lines.length * TYPE.head.lead);
+    },
+  };
+}
+
+function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Piece): Group {
+  const second = columns[1]?.x ?? columns[0]?.x ?? LEFT;
+  const cells = cellPieces(pen, row.cells, columns, TYPE.cell);
+  const { mark } = row;
+  const [first, ...rest] = cells;
+  const marked: Piece[] =
+    mark === undefined || !first
+      ? cells
+      : [
+          {
+            height: Math.max(first.height, rest.length === 0 ? MARK.high : 0),
+            draw: (own, y) => {
+              drawVector(own, markDrawing(mark), LEFT, y - 1, MARK.wide, MARK.high);
+              return first.draw(own, y);
+            },
+          },
+          ...rest,
+        ];
+  const notes = (row.notes ?? []).flatMap((note) => textPieces(pen, note, second, LEFT + ROOM - second, TYPE.small));
+  return { pieces: [...marked, ...notes, rulePiece(LEFT, ROOM, 6)], together: true, head };
+}
+
+export function tableGroups(pen: Pen, table: TableBlock): readonly Group[] {
+  const hasMarks = table.rows.some(({ mark }) => mark !== undefined);
+  const columns = columnsOf(pen, table, hasMarks ? LEFT + MARK_ROOM : LEFT);
+  const head = headPiece(pen, table, columns);
+  return table.rows.map((row) => rowGroup(pen, row, columns, head));
+}

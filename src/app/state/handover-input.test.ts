@@ -1,0 +1,83 @@
+// A hand-over put together from the demo's visit under way: everything in it is the visit's, nothing is made up.
+import { beforeAll, expect, test } from "vitest";
+import { demoGround } from "../../../tests/support/demo-ground.js";
+import type { HandoverInput } from "../../core/report/index.js";
+import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { handoverInput } from "./handover-input.js";
+import { costOf } from "./handover-work.js";
+
+let grounds: (reader: Audience) => HandoverGround;
+let owner: HandoverInput;
+beforeAll(async () => {
+  grounds = await demoGround();
+  owner = handoverInput(grounds("owner"));
+}, 120_000);
+
+test("every finding is there with its because, its jobs are in the work list", () => {
+  const { assessment } = grounds("owner");
+  expect(owner.faults).toHaveLength(assessment.faults.length);
+  const jobs = new Set(owner.jobs.map(({ id }) => id));
+  for (const fault of owner.faults) {
+    expect(fault.because, fault.fault).not.toEqual([]);
+    for (const job of fault.jobs) expect(jobs).toContain(job);
+  }
+});
+
+test("a limit in a because keeps its figures and its source", () => {
+  const steps = owner.faults.flatMap(({ because }) => because).filter((step) => step.is === "limit");
+  expect(steps.length).toBeGreaterThan(0);
+  for (const step of steps) {
+    expect(step.edge).toBeGreaterThan(0);
+    expect(step.source === "" && step.basis === "published").toBe(false);
+  }
+});
+
+test("what nobody looked at stands apart from what is sound, each with its reason", () => {
+  const { assessment } = grounds("owner");
+  const unseen = assessment.points.filter(({ is }) => is === "not-looked-at" || is === "cannot-get-at");
+  expect(owner.notSeen).toHaveLength(unseen.length);
+  expect(owner.notSeen.some(({ nonAnswer }) => nonAnswer !== undefined)).toBe(true);
+  expect(owner.looked.sound).toBe(assessment.points.filter(({ is }) => is === "sound").length);
+});
+
+test("readings stand as typed and as judged, with what was read there before", () => {
+  const before = owner.readings.filter(({ last }) => last !== undefined);
+  expect(before.length).toBeGreaterThan(0);
+  for (const reading of owner.readings) {
+    expect(reading.typed.every((one) => /^\d/.test(one))).toBe(true);
+    expect(Number.isFinite(reading.value)).toBe(true);
+  }
+});
+
+test("shares of what is opened once add up to what the estimate holds of jobs, parts and openings", () => {
+  const { plan, input } = grounds("owner");
+  const sum = owner.jobs.reduce((all, { cost }) => all + (cost?.[1] ?? 0), 0);
+  const lines = (plan?.estimate?.lines ?? []).filter(
+    ({ kind }) => kind === "job" || kind === "access" || kind === "part",
+  );
+  const held = lines.reduce((all, { net }) => all + net.likely, 0);
+  expect(sum).toBeGreaterThan(0);
+  // One rate of tax in the demo's house: 20 per cent.
+  expect(Math.abs(sum - held * 1.2)).toBeLessThan(held * 0.05);
+  expect(costOf({ plan: undefined, input }, owner.jobs[0]?.id ?? "")).toBeUndefined();
+});
+
+test("names of who looked are told; whose car it is and who helped are named as persons", () => {
+  expect(owner.visit.lookers).toContain("Ines (demo)");
+  expect(owner.personal).toContain("Ottilie (demo)");
+  expect(owner.personal).not.toContain("Ines (demo)");
+});
+
+test("an owner reads an owner's words, a technician the trade's", () => {
+  const technician = handoverInput(grounds("technician"));
+  const differing = owner.faults.filter(({ title }, at) => technician.faults[at]?.title !== title);
+  expect(differing.length).toBeGreaterThan(0);
+});
+
+test("every reader is given plain data that survives being written and read", () => {
+  for (const reader of AUDIENCES) {
+    const input = handoverInput(grounds(reader));
+    expect(JSON.parse(JSON.stringify(input))).toEqual(input);
+  }
+});

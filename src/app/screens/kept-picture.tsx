@@ -16,32 +16,37 @@ const NEAR = "240px";
 /** The address of kept bytes; undefined while they are read or when they are missing. */
 export function useKeptBytes(hash: string | undefined): {
   readonly src: string | undefined;
+  /** They are not there, or cannot be read. */
+  readonly gone: boolean;
   /** Gives the address back; what is drawn stays drawn. */
   readonly drawn: () => void;
 } {
   const { store } = useApp();
   const [src, setSrc] = useState<string>();
+  const [gone, setGone] = useState(false);
   const made = useRef<string | undefined>(undefined);
   const giveBack = (): void => {
     if (made.current !== undefined) URL.revokeObjectURL(made.current);
     made.current = undefined;
   };
   useEffect(() => {
-    let gone = false;
+    let isOver = false;
     const read = async (): Promise<void> => {
       const kept = hash === undefined ? undefined : await store.blob(hash);
-      if (gone || !kept?.ok || !kept.value) return;
+      if (isOver || kept === undefined) return;
+      setGone(!kept.ok || !kept.value);
+      if (!kept.ok || !kept.value) return;
       made.current = URL.createObjectURL(new Blob([kept.value.bytes], { type: kept.value.type }));
       setSrc(made.current);
     };
     void read();
     return () => {
-      gone = true;
+      isOver = true;
       giveBack();
       setSrc(undefined);
     };
   }, [hash, store]);
-  return { src, drawn: giveBack };
+  return { src, gone, drawn: giveBack };
 }
 
 const arrivals = new WeakMap<Element, (near: boolean) => void>();

@@ -41,6 +41,7 @@ export const SCREENS: Screens = {
   job: lazy(() => import("./job.js").then((file) => file.Job)),
   part: lazy(() => import("./part.js").then((file) => file.PartScreen)),
   plan: lazy(() => import("./planning.js").then((file) => file.Planning)),
+  "hand-over": lazy(() => import("./hand-over.js").then((file) => file.HandOver)),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
   gate: lazy(() => import("./gate.js").then((file) => file.Gate)),
   differ: lazy(() => import("./differ.js").then((file) => file.Differ)),

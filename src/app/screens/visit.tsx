@@ -91,6 +91,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           second={t("visit.reckoner.says")}
           href={to("visit-reckoner", { visit: on.param })}
         />
+        <ListRow title={t("hand-over.to")} href={to("hand-over", { visit: on.param })} />
         <ListRow
           title={t("visit.history")}
           second={t("visit.history.says", { n: steps })}

@@ -3,6 +3,7 @@
  * or as they are done, and what would pay while it is apart.
  */
 import { type Signal, useSignal } from "@preact/signals";
+import { NextAction } from "../parts/button.js";
 import { Fold } from "../parts/fold.js";
 import { JobRow } from "../parts/job-row.js";
 import { ListRow } from "../parts/list-row.js";
@@ -269,6 +270,13 @@ function List({ on, order }: { readonly on: OnPlan; readonly order: Signal<Order
   );
 }
 
+/** What all of it ends in: somebody who was not there reads it. */
+const OnToHandOver = ({ on }: { readonly on: OnPlan }) => (
+  <div class="acts">
+    <NextAction words={t("hand-over.to")} href={to("hand-over", { visit: on.param })} onward />
+  </div>
+);
+
 function WorkBody({ on }: { readonly on: OnPlan }) {
   const order = useSignal<Order>("urgency");
   const isEmpty = workLines(on.telling, on.due).length === 0;
@@ -279,6 +287,7 @@ function WorkBody({ on }: { readonly on: OnPlan }) {
         <Title title={t("work.title")} {...(isEmpty ? {} : { second: t(`plan.order.${order.value}.says`) })} />
         <WorstCaution known={on.known} due={on.assessment.cautions} told={on.visit.told} visit={on.param} />
         {isEmpty ? <EmptyState title={t("work.none")} says={t("work.none.says")} /> : <List on={on} order={order} />}
+        <OnToHandOver on={on} />
       </main>
       <Sections visit={on.param} here="work" />
     </>

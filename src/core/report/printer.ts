@@ -11,16 +11,22 @@ export interface PrintWish {
   readonly pageOf: string;
   /** ISO date-time at which it was made: the sheet's own date. */
   readonly madeAt: string;
+  /** Words of the marks, by mark: none stands without its own. */
+  readonly marks: Readonly<Record<string, string>>;
   /** Stands where a picture cannot be drawn. */
   readonly noPicture: string;
   /** Stands at the end where signs could not be printed, with `{signs}` in it. */
   readonly noSigns: string;
 }
 
+/** Encoded bytes of a picture. */
+export interface PaperPicture {
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
 /** Bytes of a kept picture; undefined: they are not on this phone. */
-export type PictureSource = (
-  hash: string,
-) => Promise<{ readonly type: string; readonly bytes: Uint8Array<ArrayBuffer> } | undefined>;
+export type PictureSource = (hash: string) => Promise<PaperPicture | undefined>;
 
 /** The finished sheet and what it could not hold. */
 export interface PrintedSheet {
@@ -32,15 +38,24 @@ export interface PrintedSheet {
   readonly missingPictures: readonly string[];
 }
 
-/** One sheet on its way. */
-export interface Printing {
+/** Something on its way. */
+export interface Printing<Made> {
   /** Undefined when it was stopped. Rejects with what broke it; nothing of it is kept then. */
-  readonly done: Promise<PrintedSheet | undefined>;
+  readonly done: Promise<Made | undefined>;
   /** Ends it at once. */
   stop(): void;
 }
 
+export type Progress = (done: number, of: number) => void;
+
 export interface SheetPrinter {
   /** `onProgress` is told how many pages of all are drawn. */
-  print(wish: PrintWish, pictures: PictureSource, onProgress: (done: number, of: number) => void): Printing;
+  print(wish: PrintWish, pictures: PictureSource, onProgress: Progress): Printing<PrintedSheet>;
+  /** Pictures no larger than `most` pixels, for pages that carry them; those that are not there are left out. */
+  smaller(
+    hashes: readonly string[],
+    most: number,
+    pictures: PictureSource,
+    onProgress: Progress,
+  ): Printing<ReadonlyMap<string, PaperPicture>>;
 }

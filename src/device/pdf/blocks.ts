@@ -12,7 +12,7 @@ import {
 import type { Group, Piece } from "./flow.js";
 import { INK, type Pen } from "./pen.js";
 import { type PictureRoom, pictureRows } from "./pictures.js";
-import { MARK, tableGroups } from "./table.js";
+import { MARK, type MarkWords, tableGroups } from "./table.js";
 import { baseLine, LEFT, linePiece, linesOf, ROOM, rulePiece, TYPE, type Type, textPieces } from "./typeset.js";
 import { drawVector } from "./vector.js";
 
@@ -23,7 +23,7 @@ const together = (pieces: readonly Piece[]): Group => ({ pieces, together: true 
 const paragraph = (pieces: readonly Piece[]): Group => ({ pieces, together: pieces.length <= SHORT });
 
 /** Title, subtitle, then every block in order. */
-export function groupsOf(pen: Pen, pages: HandoverPages, room: PictureRoom): readonly Group[] {
+export function groupsOf(pen: Pen, pages: HandoverPages, marks: MarkWords, room: PictureRoom): readonly Group[] {
   const title = [
     ...textPieces(pen, pages.title, LEFT, ROOM, TYPE.title),
     ...textPieces(pen, pages.subtitle, LEFT, ROOM, TYPE.subtitle, 2),
@@ -42,7 +42,7 @@ export function groupsOf(pen: Pen, pages: HandoverPages, room: PictureRoom): rea
       continue;
     }
     hang();
-    groups.push(...blockGroups(pen, block, room, heading));
+    groups.push(...blockGroups(pen, block, marks, room, heading));
     if (block.is === "heading") heading = block.text;
   }
   hang();
@@ -52,6 +52,7 @@ export function groupsOf(pen: Pen, pages: HandoverPages, room: PictureRoom): rea
 function blockGroups(
   pen: Pen,
   block: Exclude<Block, { readonly is: "picture" }>,
+  marks: MarkWords,
   room: PictureRoom,
   heading: string,
 ): readonly Group[] {
@@ -78,7 +79,7 @@ function blockGroups(
         caption === heading
           ? []
           : [{ ...together(textPieces(pen, caption, LEFT, ROOM, TYPE.bold, 6)), withNext: true }];
-      return [...named, { pieces: [BLANK], withNext: true }, ...tableGroups(pen, block.table)];
+      return [...named, { pieces: [BLANK], withNext: true }, ...tableGroups(pen, block.table, marks)];
     }
     case "caution":
       return [together([cautionPiece(pen, block.caution)])];
@@ -161,7 +162,7 @@ function cautionPiece(pen: Pen, { signal, word, not, lines }: CautionBlock): Pie
         const shape = { tag: "path", attrs: { d: ALERT.d, fill: ink, "fill-rule": "evenodd" }, children: [] };
         drawVector(own, { width: ALERT.width, height: ALERT.height, shapes: [shape] }, x, y + 4, 18, 16);
       }
-      own.text(word, x + (isAlert ? 25 : 0), y + 17, { size: 14, bold: true, colour: ink });
+      own.text(word.toUpperCase(), x + (isAlert ? 25 : 0), y + 17, { size: 14, bold: true, colour: ink });
       let at = y + PANEL.bar + 6;
       for (const piece of pieces) {
         at += piece.above ?? 0;

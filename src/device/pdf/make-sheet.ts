@@ -18,7 +18,7 @@ export async function makeSheet(
   const { pages, madeAt } = wish;
   const pen = startPen({ faces, title: pages.title, subject: pages.subtitle, lang: pages.lang, madeAt });
   const missing = new Set<string>();
-  const groups = groupsOf(pen, pages, { of: pictures, noPicture: wish.noPicture, missing });
+  const groups = groupsOf(pen, pages, wish.marks, { of: pictures, noPicture: wish.noPicture, missing });
   // Measuring has met every sign by now.
   linesOf(pen, pages.foot, ROOM, TYPE.small);
   const placed = laid([...groups, ...signsGroup(pen, wish.noSigns)], PAGE.height - 2 * PAGE.margin - FOOT);

@@ -1,16 +1,19 @@
 /** What goes between the screen and the printing worker. Types only. */
-import type { PrintedSheet, PrintWish } from "../../core/report/index.js";
+import type { PaperPicture, PrintedSheet, PrintWish } from "../../core/report/index.js";
 
-/** The wish first; then a picture, or nothing, for each one asked for. */
-export type ToPress =
-  | { readonly is: "wish"; readonly wish: PrintWish }
-  | {
-      readonly is: "picture";
-      readonly picture: { readonly type: string; readonly bytes: Uint8Array<ArrayBuffer> } | undefined;
-    };
+/** What is to be made: a whole sheet, or pictures no larger than `most`. */
+export type PressTask =
+  | { readonly is: "sheet"; readonly wish: PrintWish }
+  | { readonly is: "pictures"; readonly hashes: readonly string[]; readonly most: number };
 
+/** The task first; then a picture, or nothing, for each one asked for. */
+export type ToPress = PressTask | { readonly is: "picture"; readonly picture: PaperPicture | undefined };
+
+export type PressMade =
+  | { readonly is: "printed"; readonly sheet: PrintedSheet }
+  | { readonly is: "shrunk"; readonly pictures: ReadonlyMap<string, PaperPicture> };
 export type FromPress =
+  | PressMade
   | { readonly is: "wanted"; readonly hash: string }
   | { readonly is: "drawn"; readonly done: number; readonly of: number }
-  | { readonly is: "printed"; readonly sheet: PrintedSheet }
   | { readonly is: "broke"; readonly says: string };

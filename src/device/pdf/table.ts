@@ -12,6 +12,15 @@ const GAP = 9;
 export const MARK = { high: 14.2, wide: (14.2 * MARK_WIDTH) / MARK_HEIGHT } as const;
 const MARK_ROOM = MARK.wide + 6;
 
+/** Words of the marks, by mark. */
+export type MarkWords = Readonly<Record<string, string>>;
+
+/** The word beside a row's mark; none where a cell says it already. */
+function wordBeside({ mark, cells }: TableRow, words: MarkWords): string {
+  const word = mark === undefined ? "" : (words[mark] ?? "");
+  return cells.some((cell) => cell.includes(word)) ? "" : word;
+}
+
 interface Column {
   readonly x: number;
   readonly room: number;
@@ -91,7 +100,7 @@ function headPiece(pen: Pen, { head }: TableBlock, columns: readonly Column[]): 
   };
 }
 
-function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Piece): Group {
+function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Piece, word: string): Group {
   const second = columns[1]?.x ?? columns[0]?.x ?? LEFT;
   const cells = cellPieces(pen, row.cells, columns, TYPE.cell);
   const { mark } = row;
@@ -104,6 +113,7 @@ function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Pie
             height: Math.max(first.height, rest.length === 0 ? MARK.high : 0),
             draw: (own, y) => {
               drawVector(own, markDrawing(mark), LEFT, y - 1, MARK.wide, MARK.high);
+              own.text(word, LEFT + MARK_ROOM, baseLine(y, TYPE.cell), TYPE.head);
               return first.draw(own, y);
             },
           },
@@ -113,9 +123,12 @@ function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Pie
   return { pieces: [...marked, ...notes, rulePiece(LEFT, ROOM, 6)], together: true, head };
 }
 
-export function tableGroups(pen: Pen, table: TableBlock): readonly Group[] {
+export function tableGroups(pen: Pen, table: TableBlock, words: MarkWords): readonly Group[] {
   const hasMarks = table.rows.some(({ mark }) => mark !== undefined);
-  const columns = columnsOf(pen, table, hasMarks ? LEFT + MARK_ROOM : LEFT);
+  const beside = table.rows.map((row) => wordBeside(row, words));
+  const widest = Math.max(0, ...beside.map((word) => pen.width(word, TYPE.head)));
+  const left = hasMarks ? LEFT + MARK_ROOM + (widest > 0 ? widest + GAP : 0) : LEFT;
+  const columns = columnsOf(pen, table, left);
   const head = headPiece(pen, table, columns);
-  return table.rows.map((row) => rowGroup(pen, row, columns, head));
+  return table.rows.map((row, at) => rowGroup(pen, row, columns, head, beside[at] ?? ""));
 }

@@ -1,14 +1,12 @@
 /** A kept picture as paper needs it: no larger than it is printed. Runs in the worker; holds one picture at a time. */
+import type { PaperPicture } from "../../core/report/index.js";
 
 /** What is kept for print stays clear at this. Own choice. */
 const QUALITY = 0.8;
 const EMBEDDED: ReadonlySet<string> = new Set(["image/jpeg"]);
 
 /** Smaller where it is larger than `most` pixels on its longer side; undefined where it is no picture one can read. */
-export async function toPaper(
-  { type, bytes }: { readonly type: string; readonly bytes: Uint8Array<ArrayBuffer> },
-  most: number,
-): Promise<{ readonly type: string; readonly bytes: Uint8Array } | undefined> {
+export async function toPaper({ type, bytes }: PaperPicture, most: number): Promise<PaperPicture | undefined> {
   let bitmap: ImageBitmap | undefined;
   try {
     bitmap = await createImageBitmap(new Blob([bytes], { type }));

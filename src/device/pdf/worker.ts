@@ -1,12 +1,14 @@
-/** The printing worker: takes one wish, asks for its pictures one after the other, answers with the sheet. */
+/** The printing worker: takes one task, asks for its pictures one after the other, answers with what it made. */
+import type { PaperPicture } from "../../core/report/index.js";
 import bold from "./face/leadlamp-sheet-bold.ttf?url";
 import regular from "./face/leadlamp-sheet-regular.ttf?url";
 import { makeSheet } from "./make-sheet.js";
-import type { FromPress, ToPress } from "./messages.js";
+import type { FromPress, PressTask, ToPress } from "./messages.js";
 import type { Faces } from "./pen.js";
 import { toPaper } from "./to-paper.js";
 
 const tell = (message: FromPress, transfer: ArrayBuffer[] = []): void => self.postMessage(message, { transfer });
+const onProgress = (done: number, of: number): void => tell({ is: "drawn", done, of });
 
 async function fetched(url: string): Promise<Uint8Array> {
   const answer = await fetch(url);
@@ -14,31 +16,38 @@ async function fetched(url: string): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
-const faces = async (): Promise<Faces> => {
+async function faces(): Promise<Faces> {
   const [plain, heavy] = await Promise.all([fetched(regular), fetched(bold)]);
   return { regular: plain, bold: heavy };
-};
+}
 
 /** Pictures are asked for one at a time, so one answer waits at most. */
-let answered: ((picture: Extract<ToPress, { readonly is: "picture" }>["picture"]) => void) | undefined;
+let answered: ((picture: PaperPicture | undefined) => void) | undefined;
 
-async function print(wish: Extract<ToPress, { readonly is: "wish" }>["wish"]): Promise<void> {
-  const sheet = await makeSheet(
-    wish,
-    await faces(),
-    async (hash, most) => {
-      const picture = await new Promise<Parameters<NonNullable<typeof answered>>[0]>((resolve) => {
-        answered = resolve;
-        tell({ is: "wanted", hash });
-      });
-      return picture && toPaper(picture, most);
-    },
-    (done, of) => tell({ is: "drawn", done, of }),
-  );
-  tell({ is: "printed", sheet }, [sheet.bytes.buffer]);
+async function pictureOf(hash: string, most: number): Promise<PaperPicture | undefined> {
+  const picture = await new Promise<PaperPicture | undefined>((resolve) => {
+    answered = resolve;
+    tell({ is: "wanted", hash });
+  });
+  return picture && toPaper(picture, most);
+}
+
+async function work(task: PressTask): Promise<void> {
+  if (task.is === "sheet") {
+    const sheet = await makeSheet(task.wish, await faces(), pictureOf, onProgress);
+    tell({ is: "printed", sheet }, [sheet.bytes.buffer]);
+    return;
+  }
+  const pictures = new Map<string, PaperPicture>();
+  for (const [at, hash] of task.hashes.entries()) {
+    const picture = await pictureOf(hash, task.most);
+    if (picture) pictures.set(hash, picture);
+    onProgress(at + 1, task.hashes.length);
+  }
+  tell({ is: "shrunk", pictures });
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToPress>) => {
   if (data.is === "picture") answered?.(data.picture);
-  else print(data.wish).catch((error: unknown) => tell({ is: "broke", says: String(error) }));
+  else work(data).catch((error: unknown) => tell({ is: "broke", says: String(error) }));
 });

@@ -2,6 +2,7 @@
  * Byte budgets (architecture §10), gzipped, read off the built app. tests/e2e/bytes.spec.ts proves in a browser that
  * no more than this is really loaded.
  */
+import { readdirSync, readFileSync } from "node:fs";
 import {
   FIRST_REPLY,
   FIRST_SCREEN,
@@ -29,6 +30,10 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * The bench reckoner brings every trade function, so does what was heard (turns and
  * bearing frequencies), and so does the first judgement by a sheet that calls one. What is wearing brings the lines of
  * the trade's trend, and where something is said of it the kinds of a plan.
+ * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
+ * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
+ * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
+ * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -51,6 +56,8 @@ const APART = {
   "decide-sheet": "46 kB",
   "all-yes-sheet": "44 kB",
   "plan-decisions": "53 kB",
+  "hand-over-body": "66 kB",
+  "handover-files": "73 kB",
   "plan-addition": "47 kB",
   "plan-release": "47 kB",
   "plan-note": "50 kB",
@@ -71,6 +78,13 @@ const APART = {
 };
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";
 
+/** Workers are built apart and are in no list: the one that prints is the largest by far. */
+const builtFiles = readdirSync(new URL("dist/assets/", import.meta.url));
+const printing = builtFiles
+  .filter((file) => /^worker-.*\.js$/.test(file))
+  .map((file) => `assets/${file}`)
+  .filter((file) => readFileSync(new URL(`dist/${file}`, import.meta.url), "utf8").includes("FontDescriptor"));
+
 export default [
   budget("scripts until the first screen", "45 kB", firstScreen),
   budget("scripts, styles and sheet until the first reply", "100 kB", [
@@ -80,5 +94,7 @@ export default [
   budget("all styles", "12 kB", [...stylesOf(contents, Object.keys(contents)), ...laterStylesOf(contents)]),
   // It names every file there is, with its hash: a lazy screen more is 40 bytes more.
   budget("service worker", "10 kB", ["sw.js"]),
+  budget("printing worker", "150 kB", printing),
+  budget("printing faces", "32 kB", ["assets/leadlamp-sheet-*.ttf"]),
   ...laterParts(contents, firstReply).map(({ file, adds }) => budget(`later: ${file}`, limitOf(file), adds)),
 ];

@@ -26,7 +26,7 @@ import {
   openMemoryStore,
   placesOf,
 } from "../../src/core/record/index.js";
-import { buildPlaces } from "../../src/core/sheet/run.js";
+import { type BuiltCommon, type BuiltSheet, buildPlaces } from "../../src/core/sheet/run.js";
 import type { Audience } from "../../src/core/terms/index.js";
 
 export const NOW = Date.parse("2026-11-20T10:00:00Z");
@@ -51,8 +51,8 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
   const earlier = all.filter((one) => one !== visit);
   const input = judging.toAssessInput(car, visit, earlier, limitsOf(car));
   if (!input.ok) throw new Error("The demo's visit under way was never opened");
-  const common = await shelf.common.load();
-  const sheets = await Promise.all(shelf.sheets.map((one) => one.load()));
+  const common: BuiltCommon = await shelf.common.load();
+  const sheets: readonly BuiltSheet[] = await Promise.all(shelf.sheets.map((one) => one.load()));
   const opened = sheets.filter(({ sheet }) => visit.sheets.some(({ id }) => id === sheet.id));
   const texts = await Promise.all(
     opened.map(async ({ sheet }) => shelf.sheets.find(({ id }) => id === sheet.id)?.texts["en"]?.()),

@@ -14,6 +14,7 @@ import { cameraHref } from "../state/picture-spot.js";
 import { unsortedCount } from "../state/pictures-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { visitView } from "../state/visit-view.js";
+import { t as onward } from "../texts/hand-over-to.js";
 import { day, t } from "../texts/index.js";
 import { t as viewing } from "../texts/viewing.js";
 import { AddSheet, useMoreSheets } from "./add-sheet.js";
@@ -91,7 +92,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           second={t("visit.reckoner.says")}
           href={to("visit-reckoner", { visit: on.param })}
         />
-        <ListRow title={t("hand-over.to")} href={to("hand-over", { visit: on.param })} />
+        <ListRow title={onward("hand-over.to")} href={to("hand-over", { visit: on.param })} />
         <ListRow
           title={t("visit.history")}
           second={t("visit.history.says", { n: steps })}

@@ -29,6 +29,7 @@ import {
 } from "../state/plan-work-view.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { jobView, workLines } from "../state/work-view.js";
+import { t as onward } from "../texts/hand-over-to.js";
 import { t as owner } from "../texts/owners-word.js";
 import { t } from "../texts/plan-work.js";
 import { Covered } from "./covered.js";
@@ -273,7 +274,7 @@ function List({ on, order }: { readonly on: OnPlan; readonly order: Signal<Order
 /** What all of it ends in: somebody who was not there reads it. */
 const OnToHandOver = ({ on }: { readonly on: OnPlan }) => (
   <div class="acts">
-    <NextAction words={t("hand-over.to")} href={to("hand-over", { visit: on.param })} onward />
+    <NextAction words={onward("hand-over.to")} href={to("hand-over", { visit: on.param })} onward />
   </div>
 );
 

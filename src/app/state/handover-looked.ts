@@ -7,8 +7,8 @@ import { cautionLine, cautionsToTell, gateLine } from "./cautions-view.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
 import { limitTold, whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
+import { momentOf } from "./handover-moment.js";
 import { capital, placeName, pointName, stateName } from "./knowledge.js";
-import { momentOf } from "./today.js";
 
 export const lookedTold = ({ assessment }: HandoverGround): LookedTold => ({
   sound: assessment.points.filter(({ is }) => is === "sound").length,

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { BEARING, EUROS, JOB, pricedVisit, TERMS, TODAY } from "../../../tests/support/priced-visit.js";
 import { freezeEstimate } from "../../core/plan/index.js";
+import { readFirst } from "./first-estimate.js";
 import { addition, giveEstimate, jobStep, planMinutes, planPart } from "./plan-acts.js";
-import { additionLines, forecastTold, givenLines, readFirst, type SaidAddition } from "./plan-forecast-view.js";
+import { additionLines, forecastTold, givenLines, type SaidAddition } from "./plan-forecast-view.js";
 
 /** One job whose every figure is certain: 60 minutes, 96 of opening and closing, a part of 44; 240 with tax. */
 async function given() {

@@ -4,12 +4,10 @@
 import {
   type Addition,
   addedWork,
-  COLUMNS,
   type Column,
   type DoneWork,
   doneWork,
   type Estimate,
-  type FirstEstimate,
   type Forecast,
   forecast,
   type Three,
@@ -19,6 +17,7 @@ import type { Bodies, PlanState } from "../../core/record/index.js";
 import { plainDay } from "../texts/days.js";
 import { rounded } from "../texts/index.js";
 import { t } from "../texts/plan-estimate.js";
+import { readFirst } from "./first-estimate.js";
 import { type Currency, moneyText } from "./money-words.js";
 import type { EstimateRow, Estimating } from "./plan-estimate-view.js";
 import { last } from "./plan-input.js";
@@ -27,24 +26,6 @@ import { planName, spanText } from "./plan-words.js";
 
 /** What the owner is told where no first estimate says otherwise: kept under four times in five. */
 const TOLD: Column = "p80";
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** A kept estimate read back; undefined when another version wrote what this one can't read. */
-export function readFirst(kept: unknown): FirstEstimate | undefined {
-  if (!isRecord(kept) || kept["kind"] !== "first-estimate/1") return undefined;
-  const { gross, currency, setAside } = kept;
-  const column = COLUMNS.find((one) => one === kept["told"]);
-  const isWhole =
-    column !== undefined &&
-    isRecord(gross) &&
-    Number.isSafeInteger(gross[column]) &&
-    typeof currency === "string" &&
-    Array.isArray(setAside);
-  // Its kind says which shape it is, and the figures the comparison rests on are there.
-  return isWhole ? (kept as unknown as FirstEstimate) : undefined;
-}
 
 export interface GivenLine {
   readonly id: string;

@@ -263,7 +263,6 @@ export const en = {
   "cautions.told": "Owner told {when}",
   "cautions.gates": "Gates",
   "cautions.local": "Local rules and licensed practice come first.",
-  "hand-over.to": "Hand over",
   "signal.caution": "Caution",
   "signal.notice": "Notice",
 

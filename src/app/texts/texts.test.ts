@@ -5,6 +5,7 @@ import { enCar } from "./en-car.js";
 import { enDecisions } from "./en-decisions.js";
 import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
+import { enHandOver } from "./en-hand-over.js";
 import { enHouse } from "./en-house.js";
 import { enMedia } from "./en-media.js";
 import { enOwnersWord } from "./en-owners-word.js";
@@ -22,6 +23,7 @@ import { enViewing } from "./en-viewing.js";
 import { enWorking } from "./en-working.js";
 import { decimalComma, figure, rounded } from "./figures.js";
 import { fill } from "./fill.js";
+import { enHandOverTo } from "./hand-over-to.js";
 import { t } from "./index.js";
 import { problemText, problemTexts } from "./problems.js";
 
@@ -72,13 +74,25 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enPlanParts),
     Object.keys(enOwnersWord),
     Object.keys(enDecisions),
+    Object.keys(enHandOver),
+    Object.keys(enHandOverTo),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
   const money = { ...enPlanWork, ...enPlanEstimate, ...enPlanScope, ...enPlanUse, ...enPlanIntake };
   const planned = { ...money, ...enPlanDates, ...enPlanLoose, ...enPlanParts, ...enOwnersWord, ...enDecisions };
   for (const key of Object.keys(planned)) expect(Object.hasOwn(en, key), key).toBe(false);
-  const all = { ...en, ...enMedia, ...enCar, ...enHouse, ...planned, ...enWorking, ...enViewing };
+  const all = {
+    ...en,
+    ...enMedia,
+    ...enCar,
+    ...enHouse,
+    ...planned,
+    ...enWorking,
+    ...enViewing,
+    ...enHandOver,
+    ...enHandOverTo,
+  };
   for (const [key, text] of Object.entries(all)) {
     expect(text.trim(), key).not.toBe("");
     expect(text.replace(/\{[a-z]+\d*(\|[a-z]+=[^|}]*)*\}/g, ""), key).not.toMatch(/[{}]/);

@@ -10,7 +10,8 @@ const MM = 72 / 25.4;
 /** A4 upright; margins of 15 mm. */
 export const PAGE = { width: 210 * MM, height: 297 * MM, margin: 15 * MM } as const;
 
-const FACE = "sheet";
+const REGULAR = "LeadlampSheet-Regular";
+const BOLD = "LeadlampSheet-Bold";
 export interface Faces {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
@@ -77,11 +78,14 @@ function signsOf(doc: jsPDF): (code: number) => boolean {
 
 export function startPen({ faces, title, subject, lang, madeAt }: PenNeeds): Pen {
   const doc = new jsPDF({ unit: "pt", format: "a4", compress: true, putOnlyUsedFonts: true });
-  for (const style of ["normal", "bold"] as const) {
-    doc.addFileToVFS(`${style}.ttf`, binary(style === "bold" ? faces.bold : faces.regular));
-    doc.addFont(`${style}.ttf`, FACE, style, undefined, "Identity-H");
+  for (const [name, bytes] of [
+    [REGULAR, faces.regular],
+    [BOLD, faces.bold],
+  ] as const) {
+    doc.addFileToVFS(`${name}.ttf`, binary(bytes));
+    doc.addFont(`${name}.ttf`, name, "normal", undefined, "Identity-H");
   }
-  doc.setFont(FACE, "normal");
+  doc.setFont(REGULAR);
   const has = signsOf(doc);
   doc.setDocumentProperties({ title, subject, creator: "Leadlamp" });
   // jspdf's own list of languages is short, and the language stands in the file as given.
@@ -98,7 +102,7 @@ export function startPen({ faces, title, subject, lang, madeAt }: PenNeeds): Pen
     return able;
   };
   const setFace = ({ bold, size }: TextLook): void => {
-    doc.setFont(FACE, bold ? "bold" : "normal");
+    doc.setFont(bold ? BOLD : REGULAR);
     doc.setFontSize(size);
   };
   const width = (text: string, look: TextLook): number => {

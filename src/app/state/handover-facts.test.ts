@@ -1,0 +1,78 @@
+// Every form of the demo's hand-over carries every fact of it, the printed sheet read back by another reader among them.
+import { readFileSync } from "node:fs";
+import { beforeAll, expect, test } from "vitest";
+import { demoGround } from "../../../tests/support/demo-ground.js";
+import { plainText, readPdf } from "../../../tests/support/read-pdf.js";
+import { factsOf, MARKS, missingFacts, toText } from "../../core/report/index.js";
+import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import { makeSheet } from "../../device/pdf/make-sheet.js";
+import { fileName, picturesIn } from "./handover-files.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { madeHandover, openLines } from "./handover-made.js";
+
+const face = (style: string): Uint8Array =>
+  new Uint8Array(readFileSync(new URL(`../../device/pdf/face/leadlamp-sheet-${style}.ttf`, import.meta.url)));
+
+let grounds: (reader: Audience) => HandoverGround;
+beforeAll(async () => {
+  grounds = await demoGround();
+}, 120_000);
+
+for (const reader of AUDIENCES)
+  test(`${reader}: nothing of the hand-over is missing on paper or in its text`, async () => {
+    const made = madeHandover(grounds(reader));
+    const facts = factsOf(made.model, made.words);
+    expect(facts.length).toBeGreaterThan(200);
+    const sheet = await makeSheet(
+      {
+        pages: made.pages,
+        pageOf: made.words.texts.page,
+        madeAt: made.model.madeAt,
+        marks: Object.fromEntries(MARKS.map((mark) => [mark, made.words.texts[`mark.${mark}`]])),
+        noPicture: "This picture is not on this phone.",
+        noSigns: "No form for {signs}.",
+      },
+      { regular: face("regular"), bold: face("bold") },
+      async () => undefined,
+      () => undefined,
+    );
+    const read = await readPdf(sheet.bytes);
+    expect(sheet.missingSigns).toEqual([]);
+    // Words of one fact stand beside each other or below each other: each word of it is looked for by itself.
+    const printed = plainText(read.texts.join(" ")).toLowerCase();
+    const lost = facts.filter(({ texts }) =>
+      texts.some((text) =>
+        plainText(text)
+          .toLowerCase()
+          .split(" ")
+          .some((word) => !printed.includes(word)),
+      ),
+    );
+    expect(lost.map(({ is, id }) => `${is} ${id}`)).toEqual([]);
+    expect(missingFacts(facts, toText(made.pages, made.words)).map(({ is, id }) => `${is} ${id}`)).toEqual([]);
+  });
+
+test("what is still open is said before anything is handed on", () => {
+  const ground = grounds("owner");
+  const open = openLines(ground, madeHandover(ground)).map(({ id }) => id);
+  for (const id of ["visit", "complaints", "undecided", "missing", "unseen", "loose"]) expect(open).toContain(id);
+  const buyer = grounds("buyer");
+  expect(openLines(buyer, madeHandover(buyer)).map(({ id }) => id)).not.toContain("undecided");
+});
+
+test("a file is named by car, reader and day, with letters any file system takes", () => {
+  const made = madeHandover(grounds("owner"));
+  expect(fileName(made, "hand-over", "pdf")).toBe("Brindlow Tarn 1992, hand-over, 2026-11-19.pdf");
+  const odd = { ...made, model: { ...made.model, car: { ...made.model.car, name: 'a/b:c*"d"' } } };
+  expect(fileName(odd, "x", "csv")).toBe("a-b-c-d-, x, 2026-11-19.csv");
+});
+
+test("a picture that stands at several findings goes into the page file once", () => {
+  const picture = { hash: "aa", caption: "", width: 1, height: 1 };
+  expect(
+    picturesIn([
+      { is: "picture", picture },
+      { is: "picture", picture },
+    ]),
+  ).toEqual(["aa"]);
+});

@@ -1,0 +1,105 @@
+// Printing beside the screen: one picture at a time, stopped at once, what broke is told.
+import { expect, test } from "vitest";
+import type { PrintWish } from "../../core/report/index.js";
+import type { FromPress, ToPress } from "./messages.js";
+import { type PressWorker, startSheetPrinter } from "./printer.js";
+import { samplePages } from "./sample-pages.js";
+
+const WISH: PrintWish = {
+  pages: samplePages(1),
+  pageOf: "Page {page} of {pages}",
+  madeAt: "2027-05-04T10:00:00+02:00",
+  marks: {},
+  noPicture: "",
+  noSigns: "",
+};
+
+function press() {
+  const told: ToPress[] = [];
+  const worker = {
+    ended: false,
+    onmessage: null as PressWorker["onmessage"],
+    onerror: null as PressWorker["onerror"],
+    postMessage: (message: ToPress) => void told.push(message),
+    terminate: () => {
+      worker.ended = true;
+    },
+  };
+  const say = (data: FromPress): void => worker.onmessage?.({ data } as MessageEvent<FromPress>);
+  return { told, worker, say, printer: startSheetPrinter(() => worker) };
+}
+
+const bytes = (): Uint8Array<ArrayBuffer> => new Uint8Array([1, 2, 3]);
+const later = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+test("a picture is read when it is asked for, and nothing where it is not there or cannot be read", async () => {
+  const { told, say, printer, worker } = press();
+  const printing = printer.print(
+    WISH,
+    async (hash) => {
+      if (hash === "broken") throw new Error("cannot be read");
+      return hash === "there" ? { type: "image/jpeg", bytes: bytes() } : undefined;
+    },
+    () => undefined,
+  );
+  for (const hash of ["there", "gone", "broken"]) {
+    say({ is: "wanted", hash });
+    await later();
+  }
+  expect(told.slice(1)).toEqual([
+    { is: "picture", picture: { type: "image/jpeg", bytes: bytes() } },
+    { is: "picture", picture: undefined },
+    { is: "picture", picture: undefined },
+  ]);
+  const sheet = { bytes: bytes(), pages: 1, missingSigns: [], missingPictures: [] };
+  say({ is: "printed", sheet });
+  expect(await printing.done).toBe(sheet);
+  expect(worker.ended).toBe(true);
+});
+
+test("stopped, its worker is gone at once and nothing came of it", async () => {
+  const { say, printer, worker, told } = press();
+  const progress: number[] = [];
+  const printing = printer.print(
+    WISH,
+    async () => ({ type: "image/jpeg", bytes: bytes() }),
+    (done) => progress.push(done),
+  );
+  say({ is: "drawn", done: 1, of: 9 });
+  say({ is: "wanted", hash: "there" });
+  printing.stop();
+  await later();
+  say({ is: "drawn", done: 2, of: 9 });
+  expect([await printing.done, worker.ended, progress, told.length]).toEqual([undefined, true, [1], 1]);
+});
+
+test("what broke in the worker, or kept it from starting, is told", async () => {
+  for (const broke of [
+    (of: ReturnType<typeof press>) => of.say({ is: "broke", says: "RangeError: out of memory" }),
+    (of: ReturnType<typeof press>) => of.worker.onerror?.({ message: "out of memory" } as ErrorEvent),
+  ]) {
+    const made = press();
+    const { done } = made.printer.print(
+      WISH,
+      async () => undefined,
+      () => undefined,
+    );
+    broke(made);
+    await expect(done).rejects.toThrow("out of memory");
+    expect(made.worker.ended).toBe(true);
+  }
+});
+
+test("pictures made smaller come back by their hash", async () => {
+  const { say, printer, told } = press();
+  const { done } = printer.smaller(
+    ["a"],
+    1280,
+    async () => undefined,
+    () => undefined,
+  );
+  expect(told[0]).toEqual({ is: "pictures", hashes: ["a"], most: 1280 });
+  const pictures = new Map([["a", { type: "image/jpeg", bytes: bytes() }]]);
+  say({ is: "shrunk", pictures });
+  expect(await done).toBe(pictures);
+});

@@ -1,0 +1,99 @@
+/**
+ * Handing a visit over, without a signal: the demo's open visit as its owner reads it, the pages read back by another
+ * reader, the page file opened on its own, tables and days, all with what the screen says.
+ */
+import { readFileSync } from "node:fs";
+import { DEMO_THIRD } from "../../src/app/demo/names.js";
+import { paramOf } from "../../src/app/state/routes.js";
+import { t } from "../../src/app/texts/hand-over.js";
+import { expect, test } from "../support/harness.js";
+import { plainText, readPdf } from "../support/read-pdf.js";
+import { Walker } from "../support/walker.js";
+
+type FileKind = "pdf" | "html" | "readings" | "work" | "dates";
+
+/** Forms differ in blanks, in where a line ends and in the case of signal words: words are compared, not lines. */
+const folded = (text: string): string => plainText(text).toLowerCase();
+
+test("a visit is handed over without a signal: every file says what the screen says", async ({
+  page,
+  site,
+  context,
+}) => {
+  const walker = new Walker(page, site.address);
+  await walker.open("?demo");
+  await page.waitForURL(/#\/car\//);
+  await walker.wholeAppKept();
+  await context.setOffline(true);
+  await walker.open(`#/visit/${paramOf(DEMO_THIRD)}/hand-over`);
+
+  const paper = page.getByRole("article", { name: t("hand-over.preview") });
+  await expect(paper).toBeVisible();
+  await expect(page.getByRole("link", { name: t("hand-over.open.complaints", { n: 2 }) })).toBeVisible();
+  /** Every line of the screen's own pages, in the order they are read. */
+  const lines = async (): Promise<readonly string[]> =>
+    paper.evaluate((article) =>
+      [...article.querySelectorAll("h2, h3, p, li, dt, dd, th, td, figcaption")]
+        .filter((one) => !one.querySelector("p, li, dt, dd"))
+        .map((one) => one.textContent ?? ""),
+    );
+  const owner = (await lines()).map(folded).filter((line) => line !== "");
+  expect(owner.length).toBeGreaterThan(200);
+
+  const take = async (kind: FileKind): Promise<{ readonly name: string; readonly bytes: Buffer }> => {
+    await page
+      .getByRole("button", { name: t(`hand-over.${kind}`) })
+      .first()
+      .click();
+    const hand = page.getByRole("button", { name: t("hand-over.hand") });
+    await expect(hand).toBeVisible({ timeout: 60_000 });
+    const [download] = await Promise.all([page.waitForEvent("download"), hand.click()]);
+    await page.getByRole("button", { name: t("app.close") }).click();
+    return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+  };
+
+  const pdf = await take("pdf");
+  expect(pdf.name).toMatch(/^Brindlow Tarn 1992, hand-over, \d{4}-\d{2}-\d{2}\.pdf$/);
+  const read = await readPdf(new Uint8Array(pdf.bytes));
+  expect(read.title).toContain("Brindlow Tarn 1992");
+  expect([read.language, read.links, [...read.faces.values()]]).toEqual(["en", [], [true, true]]);
+  expect(read.pictures).toBeGreaterThanOrEqual(4);
+  expect(read.texts.at(-1)).toContain(`Page ${read.pages} of ${read.pages}`);
+  const lostIn = (text: string): readonly string[] => {
+    const there = new Set(folded(text).split(" "));
+    return [...new Set(owner.flatMap((line) => line.split(" ")).filter((word) => !there.has(word)))];
+  };
+  expect(lostIn(read.texts.join(" "))).toEqual([]);
+
+  const html = await take("html");
+  const other = await context.newPage();
+  const asked: string[] = [];
+  other.on("request", (request) => {
+    if (!request.url().startsWith("data:")) asked.push(request.url());
+  });
+  await other.setContent(html.bytes.toString("utf8"));
+  const shown = await other.locator("body :not(:has(*))").allTextContents();
+  const mixed = await other
+    .locator("body :has(> *)")
+    .evaluateAll((all) =>
+      all.flatMap((one) =>
+        [...one.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent ?? ""),
+      ),
+    );
+  expect(lostIn([...shown, ...mixed].join(" "))).toEqual([]);
+  expect(asked).toEqual([]);
+  await other.close();
+
+  for (const file of [pdf, html]) expect(file.bytes.toString("latin1")).not.toMatch(/Exif\0|GPS(Latitude|Info)/);
+
+  const rows = (await take("readings")).bytes.toString("utf8").trimEnd().split("\r\n");
+  expect(rows.length).toBeGreaterThan(20);
+  expect(rows.some((row) => row.includes("whl.float"))).toBe(true);
+  expect((await take("work")).bytes.toString("utf8")).toContain("New wheel bearing");
+  const days = (await take("dates")).bytes.toString("utf8");
+  expect(days.startsWith("BEGIN:VCALENDAR\r\n")).toBe(true);
+  expect(days.match(/BEGIN:VEVENT/g)?.length).toBe(days.match(/END:VEVENT/g)?.length);
+
+  await page.getByRole("radio", { name: t("hand-over.for.buyer") }).click();
+  await expect(paper.getByText("Ottilie")).toHaveCount(0);
+});

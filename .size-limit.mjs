@@ -33,7 +33,6 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
- * The bench reckoner brings every trade function, and so does the first judgement by a sheet that calls one.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */

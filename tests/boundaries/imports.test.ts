@@ -63,6 +63,7 @@ const PLANTED: Readonly<Record<string, readonly [file: string, imports: string]>
   "files-imports": ["src/device/files/a.ts", "idb"],
   "sound-imports": ["src/device/sound/a.ts", "idb"],
   "device-imports": ["src/device/photo/a.ts", "idb"],
+  "pdf-imports": ["src/device/pdf/a.ts", "../photo/index.js"],
   "texts-imports": ["src/app/texts/a.ts", "../state/index.js"],
   "parts-imports": ["src/app/parts/a.tsx", "../state/index.js"],
   "parts-types-only": ["src/app/parts/b.tsx", "../../core/assess/index.js"],

@@ -30,7 +30,6 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * The bench reckoner brings every trade function, so does what was heard (turns and
  * bearing frequencies), and so does the first judgement by a sheet that calls one. What is wearing brings the lines of
  * the trade's trend, and where something is said of it the kinds of a plan.
- * The bench reckoner brings every trade function, so does what was heard (turns and bearing frequencies), and so does the first judgement by a sheet that calls one.
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
  * A sheet with its texts is no screen
@@ -55,8 +54,8 @@ const APART = {
   "decide-sheet": "46 kB",
   "all-yes-sheet": "44 kB",
   "plan-decisions": "53 kB",
-  "hand-over-body": "66 kB",
-  "handover-files": "73 kB",
+  "hand-over-body": "82 kB",
+  "handover-files": "89 kB",
   "plan-addition": "47 kB",
   "plan-release": "47 kB",
   "plan-note": "50 kB",

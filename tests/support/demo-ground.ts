@@ -12,7 +12,7 @@ import { layWork, termsOf, workInput } from "../../src/app/state/plan-input.js";
 import { currencyOf } from "../../src/app/state/plan-money.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { dayOf } from "../../src/app/state/today.js";
-import { planWork, type WorkInput } from "../../src/core/plan/index.js";
+import { complaintsOf, planWork, type WorkInput } from "../../src/core/plan/index.js";
 import {
   type Entry,
   foldCar,
@@ -58,7 +58,7 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
     opened.map(async ({ sheet }) => shelf.sheets.find(({ id }) => id === sheet.id)?.texts["en"]?.()),
   );
   const words = await shelf.common.texts["en"]?.();
-  if (!words || texts.some((one) => one === undefined)) throw new Error("The sheets have no English words");
+  if (!words || texts.some((one: unknown) => one === undefined)) throw new Error("The sheets have no English words");
   const engine = await judging.ready({ common, sheets: opened });
   const assessment = judging.withHand(judging.start(engine, input.value).assessment, visit);
   const { tree } = buildPlaces(common.common.places, placesOf(car));
@@ -81,6 +81,10 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
     engine: judging.ENGINE_VERSION,
     visit,
     earlier,
+    heard: complaintsOf(
+      { visit, answers: said.answers },
+      earlier.map((one) => ({ visit: one, answers: new Map() })),
+    ),
     car,
     tree,
     assessment,

@@ -10,6 +10,7 @@ import type { HandoverGround } from "../state/handover-ground.js";
 import { type MadeHandover, madeHandover, openLines, readerOf } from "../state/handover-made.js";
 import { momentOf } from "../state/handover-moment.js";
 import { printDrawn } from "../state/handover-phone.js";
+import { heardIn } from "../state/heard.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/hand-over.js";
 import { Top } from "./frame.js";
@@ -19,9 +20,11 @@ import type { OnPlan } from "./on-plan.js";
 
 /** Made anew only when something it says may have changed. */
 function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHandover] {
-  const { phone } = useApp();
+  const { phone, journal } = useApp();
   const { telling, visit, car, tree, assessment, due, said, house, input, plan, currency, desk } = on;
   const earlier = desk.earlier.value;
+  const heard = heardIn(journal, visit, earlier);
+  const heardText = JSON.stringify(heard);
   return useMemo(() => {
     const ground: HandoverGround = {
       telling: { ...telling, who: reader },
@@ -31,6 +34,7 @@ function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHa
       engine: desk.engineVersion(),
       visit,
       earlier,
+      heard,
       car,
       tree,
       assessment,
@@ -42,7 +46,23 @@ function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHa
       currency,
     };
     return [ground, madeHandover(ground)];
-  }, [reader, telling.known, visit, car, tree, assessment, due, said, house, input, plan, earlier, desk, phone]);
+  }, [
+    reader,
+    telling.known,
+    visit,
+    car,
+    tree,
+    assessment,
+    due,
+    said,
+    house,
+    input,
+    plan,
+    earlier,
+    heardText,
+    desk,
+    phone,
+  ]);
 }
 
 function StillOpen({ ground, made }: { readonly ground: HandoverGround; readonly made: MadeHandover }) {

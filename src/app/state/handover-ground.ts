@@ -1,6 +1,6 @@
 /** What a hand-over is put together from: one visit, judged and planned, and who it is for. Types only. */
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
-import type { IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
+import type { ComplaintStands, IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { CarState, HouseState, PlanState, VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
@@ -20,6 +20,8 @@ export interface HandoverGround {
   readonly car: CarState;
   readonly tree: PlaceTree;
   readonly assessment: Assessment;
+  /** Complaints of this visit and those carried on; undefined while a plan is still being read. */
+  readonly heard: readonly ComplaintStands[] | undefined;
   /** In urgency order. */
   readonly due: readonly JobDue[];
   readonly said: PlanState;

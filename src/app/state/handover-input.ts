@@ -1,13 +1,15 @@
 /** The whole input of a hand-over from a visit as folded, judged and planned. Pure. */
 import type { HandoverInput } from "../../core/report/index.js";
+import { complaintsTold, releaseTold } from "./handover-after.js";
 import { faultsTold } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
-import { carTold, complaintsTold, personalOf, picturesTold, planTold, visitTold } from "./handover-told.js";
+import { carTold, personalOf, picturesTold, planTold, visitTold } from "./handover-told.js";
 import { datesTold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
 
 export function handoverInput(ground: HandoverGround): HandoverInput {
   const money = moneyTold(ground);
+  const release = releaseTold(ground);
   return {
     for: ground.for,
     madeAt: ground.madeAt,
@@ -28,6 +30,7 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     dates: datesTold(ground),
     pictures: picturesTold(ground),
     plan: planTold(ground),
+    ...(release ? { release } : {}),
     personal: personalOf(ground),
   };
 }

@@ -1,11 +1,19 @@
 /** The visit, the car, complaints, pictures and the plan of the car, as a hand-over takes them; who is a person. Pure. */
-import { figureOf, lookedOn } from "../../core/record/index.js";
-import type { CarTold, ComplaintTold, FaultRef, PictureTold, PlanTold, VisitTold } from "../../core/report/index.js";
+import { figureOf, foldPictures, lookedOn, pictureKey } from "../../core/record/index.js";
+import {
+  type CarTold,
+  type FaultRef,
+  marksDrawing,
+  type PictureTold,
+  type PlanTold,
+  type VisitTold,
+} from "../../core/report/index.js";
 import { levelOf } from "../../core/terms/index.js";
 import { carTitle } from "./car-view.js";
 import { factLines } from "./facts-view.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { capital, placeName, pointName } from "./knowledge.js";
+import { marksSentence, marksView } from "./marks-view.js";
 import { last } from "./plan-input.js";
 
 /** Names by person, from every stream at hand. */
@@ -54,9 +62,6 @@ export function carTold({ car, telling: { known } }: HandoverGround): CarTold {
   return { name: carTitle(car), facts };
 }
 
-export const complaintsTold = ({ visit }: HandoverGround): readonly ComplaintTold[] =>
-  visit.complaints.map(({ id, value }) => ({ id, words: value.text }));
-
 /** The finding a picture belongs to: the one it is pinned to, else the worst that rests on the point it shows. */
 function faultOf({ assessment }: HandoverGround, value: HandoverGround["visit"]["pictures"][number]["value"]) {
   const { fault, point, place } = value;
@@ -85,16 +90,20 @@ const isReadable = ({ value }: HandoverGround["visit"]["pictures"][number]): boo
   value.unreadable !== true && value.width > 0 && value.height > 0;
 
 export function picturesTold(ground: HandoverGround): readonly PictureTold[] {
+  const drawn = foldPictures(ground.visit.ledger.log.values()).marks;
   return ground.visit.pictures.filter(isReadable).map(({ value }) => {
     const fault = faultOf(ground, value);
     const { blob, width, height, name, point, place } = value;
+    const marks = marksView(drawn.get(pictureKey(blob)) ?? [], value);
+    const caption = captionOf(ground, { name, point, place });
     return {
       hash: blob,
-      caption: captionOf(ground, { name, point, place }),
+      caption: marks.lines.length === 0 ? caption : `${caption}. ${marksSentence(marks)}`,
       width,
       height,
       ...(place === undefined ? {} : { place }),
       ...(fault ? { fault } : {}),
+      ...(marks.drawn.length === 0 ? {} : { marks: marksDrawing({ width, height }, marks.drawn) }),
     };
   });
 }

@@ -4,6 +4,7 @@ import { type Amounts, type Estimate, type EstimateLine, partStands, progressOf 
 import type { DateTold, JobTold, LooseTold, MoneyTold, PartTold } from "../../core/report/index.js";
 import type { Three } from "../../core/terms/index.js";
 import { readFirst } from "./first-estimate.js";
+import { decisionOn, rechecksTold } from "./handover-after.js";
 import { whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { jobSays } from "./job-words.js";
@@ -71,6 +72,7 @@ function jobTold(ground: HandoverGround, due: JobDue): JobTold {
   const given = input.jobs.find((one) => one.id === id);
   const { name, does } = jobSays(telling.known, due.job, telling.who);
   const cost = costOf(ground, id);
+  const decision = decisionOn(ground, id);
   const done = said.jobSteps.get(id)?.findLast(({ value }) => value.step === "done")?.value.on;
   return {
     id,
@@ -86,6 +88,7 @@ function jobTold(ground: HandoverGround, due: JobDue): JobTold {
     ...(cost === undefined ? {} : { cost }),
     parts: partsTold(ground, id),
     why: due.why.map(whyText),
+    ...(decision ? { decision } : {}),
     ...(given?.isDone && done !== undefined ? { doneOn: done } : {}),
   };
 }
@@ -120,8 +123,9 @@ export function looseTold(ground: HandoverGround): readonly LooseTold[] {
   });
 }
 
-/** Parts promised, and jobs that wait for a day. */
-export function datesTold({ said, today, telling }: HandoverGround): readonly DateTold[] {
+/** Parts promised, jobs that wait for a day, what is due after some way. */
+export function datesTold(ground: HandoverGround): readonly DateTold[] {
+  const { said, today, telling } = ground;
   const progress = progressOf(said, today);
   if (!progress.ok) return [];
   const parts = progress.value.parts.flatMap((one): readonly DateTold[] => {
@@ -138,5 +142,5 @@ export function datesTold({ said, today, telling }: HandoverGround): readonly Da
       { id: `job ${id}`, is: "other", words: [jobTitle(telling, id), words].filter(Boolean).join(": "), on: next },
     ];
   });
-  return [...parts, ...jobs];
+  return [...parts, ...jobs, ...rechecksTold(ground)];
 }

@@ -4,6 +4,7 @@
 import {
   type Addition,
   addedWork,
+  COLUMNS,
   type Column,
   type DoneWork,
   doneWork,

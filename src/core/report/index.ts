@@ -2,6 +2,7 @@
 export * from "./handover/index.js";
 export { linesDrawing } from "./lines.js";
 export type { LineFigure, LineMark, LinesInput, LineTrace } from "./lines-terms.js";
+export { MARK_HEIGHT, MARK_WIDTH, MARKS, type MarkKind, markDrawing } from "./marks.js";
 export {
   knownIn,
   lengthOf,
@@ -11,7 +12,6 @@ export {
   toldIn,
 } from "./picture-length.js";
 export { type DrawnMark, markedPicture, marksDrawing, spotsDrawing } from "./picture-marks.js";
-export { MARK_HEIGHT, MARK_WIDTH, MARKS, type MarkKind, markDrawing } from "./marks.js";
 export { type PlanDrawing, type PlanInput, planDrawing, smallCarDrawing } from "./plan-drawing.js";
 export type { PlaceLook, PlanKind, PlanPlace, PlanSide } from "./plan-terms.js";
 export type * from "./printer.js";

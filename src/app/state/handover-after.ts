@@ -1,0 +1,60 @@
+/**
+ * What people said once the findings stood: answers to complaints, the owner's word, what is due after some way, handing
+ * the car back. As a hand-over takes it. Pure; where people differ nothing counts as said.
+ */
+import type { ComplaintStands } from "../../core/plan/index.js";
+import type { ComplaintAnswer, ComplaintTold, DateTold, DecisionTold, ReleaseTold } from "../../core/report/index.js";
+import { t } from "../texts/release.js";
+import { decisionFacts, decisionTold } from "./decisions-view.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { last } from "./plan-input.js";
+import { rechecksIn, worksIn } from "./release-facts.js";
+import { releaseView } from "./release-view.js";
+
+function answerTold({ answer, differ }: ComplaintStands): ComplaintAnswer | undefined {
+  if (answer === undefined || differ) return undefined;
+  const { word, findings, needs, words } = answer;
+  const said = words === "" ? {} : { words };
+  if (word === "found") return { is: "found", faults: findings, ...said };
+  if (word === "not-heard") return { is: "not-met", ...said };
+  const what = [...(needs === undefined ? [] : [t(`heard.needs.${needs}`)]), ...(words === "" ? [] : [words])];
+  return { is: "needs", what: what.join("; ") };
+}
+
+/** Those of this visit and those carried on. While a plan is still being read they stand without an answer. */
+export function complaintsTold({ heard, visit }: HandoverGround): readonly ComplaintTold[] {
+  if (!heard) return visit.complaints.map(({ id, value }) => ({ id, words: value.text }));
+  return heard.map((one): ComplaintTold => {
+    const answer = answerTold(one);
+    return { id: one.id, words: one.text, ...(answer ? { answer } : {}) };
+  });
+}
+
+export const decisionOn = ({ said, plan }: HandoverGround, id: string): DecisionTold | undefined =>
+  decisionTold(decisionFacts({ said, plan }, id));
+
+/** Left standing, or taken away on a trailer, is not released: it must not be driven. */
+export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {
+  const release = last(said.release);
+  if (!release) return undefined;
+  const { how, who, on, told } = release;
+  const words = told.join("; ");
+  return { is: how === "driven" ? "released" : "not-released", who, on, ...(words === "" ? {} : { words }) };
+}
+
+/** What is tightened or looked at again after some way, as far as nobody has yet. */
+export function rechecksTold(ground: HandoverGround): readonly DateTold[] {
+  const { telling, earlier } = ground;
+  const handing = { ...ground, known: telling.known, param: telling.visit };
+  const { due } = releaseView(handing, ground.heard ?? [], earlier, []);
+  const titles = new Map(due.map(({ id, title }) => [id, title]));
+  return rechecksIn(handing, worksIn(handing, []), earlier)
+    .filter(({ done }) => done === undefined)
+    .map(({ id, km, on }) => ({
+      id: `recheck ${id}`,
+      is: "re-torque",
+      words: titles.get(id) ?? id,
+      on,
+      distance: { value: km, unit: "km" },
+    }));
+}

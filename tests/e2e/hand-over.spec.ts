@@ -52,7 +52,8 @@ test("a visit is handed over without a signal: every file says what the screen s
 
   const take = async (kind: FileKind): Promise<{ readonly name: string; readonly bytes: Buffer }> => {
     await page
-      .getByRole("button", { name: t(`hand-over.${kind}`) })
+      .getByRole("button", { name: t(`hand-over.${kind}.says`) })
+      .filter({ hasText: t(`hand-over.${kind}`) })
       .first()
       .click();
     const hand = page.getByRole("button", { name: t("hand-over.hand") });

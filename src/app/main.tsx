@@ -10,7 +10,6 @@ import type { FileDoor } from "../core/record/files.js";
 import type { Entry } from "../core/record/index.js";
 import type { PictureKeeper } from "../core/record/photo.js";
 import packWorker from "../device/files/worker.js?worker&url";
-import printWorker from "../device/pdf/worker.js?worker&url";
 import pictureWorker from "../device/photo/worker.js?worker&url";
 import { hashOf, makeNonce, openStore } from "../device/store/index.js";
 import planWorker from "../device/work/worker.js?worker&url";
@@ -143,8 +142,7 @@ const camera: App["camera"] = async () => (await import("../device/photo/index.j
 const sound: App["sound"] = async () => (await import("../device/sound/index.js")).browserSound;
 const planner: App["planner"] = async () =>
   (await import("../device/work/index.js")).startPlanner(() => startWorker(planWorker));
-const printer: App["printer"] = async () =>
-  (await import("../device/pdf/index.js")).startSheetPrinter(() => startWorker(printWorker));
+const printer: App["printer"] = async () => (await import("../device/pdf/index.js")).sheetPrinter(startWorker);
 const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),

@@ -31,7 +31,7 @@ export async function watchOffences(context: BrowserContext, origin: string): Pr
     });
   });
   const watchPage = (page: Page): void => {
-    page.on("pageerror", (error) => seen.push(`thrown: ${error.stack ?? error.message}`));
+    page.on("pageerror", (error) => seen.push(`thrown: ${error.stack || `${error.name}: ${error.message}`}`));
     page.on("console", (message) => {
       if (message.type() === "error" && !NETWORK_GONE.test(message.text())) seen.push(`console: ${message.text()}`);
     });

@@ -3,9 +3,13 @@
  * as a person would. Fails while a route cannot be reached. Refuses to make addresses up.
  */
 import { expect, type Page } from "@playwright/test";
-import { ROUTES, type RouteName, readAddress } from "../../src/app/state/routes.js";
+import { DEMO_THIRD } from "../../src/app/demo/names.js";
+import { paramOf, ROUTES, type RouteName, readAddress, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import type { Walker } from "./walker.js";
+
+/** The point at which the demo listened to both sides. */
+const HEARD = to("point", { visit: paramOf(DEMO_THIRD), state: "w7-hang", place: "RR", point: "whl.listen" });
 
 export type FoundAddresses = ReadonlyMap<RouteName, string>;
 
@@ -26,7 +30,7 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
 }
 
 /** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
-const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture"];
+const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture", "sound"];
 const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
 
 /** What is reached by a press, by the address alone, or only after something was kept. */
@@ -43,6 +47,10 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   const part = page.locator('main a[href*="/work/"]').first();
   await expect(part).toBeVisible();
   found.set("part", (await part.getAttribute("href")) ?? "");
+  await openScreen(walker, HEARD);
+  const drawn = page.locator('a[href*="/sound/"]').first();
+  await expect(drawn).toBeVisible();
+  found.set("sound", (await drawn.getAttribute("href")) ?? "");
   await openScreen(walker, `#/visit/${visit}/round`);
   await expect(page).toHaveURL(/\/round\/.+/);
   found.set("point", hashOf(page));

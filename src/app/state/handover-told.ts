@@ -121,12 +121,14 @@ export function planTold({ assessment, tree }: HandoverGround): PlanTold {
     if (is === "not-fitted") continue;
     looked.set(place, looked.get(place) === true || (is !== "not-looked-at" && is !== "cannot-get-at"));
   }
-  for (const { place } of assessment.faults) looked.set(place, true);
+  const found = new Set(assessment.faults.map(({ place }) => place));
+  for (const place of found) looked.set(place, true);
   return {
     kind: "chassis",
     side: "left",
     places: [...looked].map(([id, isDone]) => {
-      const at = tree.at(id);
+      // A place the plan does not know by its lines is drawn only where something was found.
+      const at = found.has(id) ? tree.at(id) : undefined;
       return { id, look: isDone ? "done" : "not-looked", ...(at ? { at } : {}) };
     }),
   };

@@ -1,4 +1,6 @@
 /** Findings with their because, the plan of the car with letters, and what was not looked at, in words. */
+
+import { levelOf } from "../../terms/index.js";
 import { planDrawing } from "../plan-drawing.js";
 import { dayText, judgedText, limitText } from "./figures.js";
 import type { NotSeen, PictureTold, StepTold } from "./input.js";
@@ -40,12 +42,18 @@ const pictureBlock = ({ hash, caption, width, height, marks }: PictureTold): Pic
 });
 
 /** The plan with the letters of its findings; places that were looked at are inked. Their marks stand in the list. */
+/** Letters beside each other at one place of the plan; more would run over the next. */
+const MOST_LETTERS = 3;
+/** What the plan has room to tell: what cannot wait. */
+const isGrave = ({ grade, close }: LetteredFinding): boolean => close || levelOf(grade) >= levelOf("major");
+
 function planBlocks({ plan, findings }: HandoverModel, words: HandoverWords): readonly Block[] {
   if (plan === undefined || plan.places.length === 0) return [];
   const standing = findings.filter((one) => !isSettled(one));
   const places = plan.places.map((place) => {
-    const letters = standing.filter((one) => one.place === place.id).map(({ letter }) => letter);
-    return letters.length === 0 ? place : { ...place, letter: letters.join(" ") };
+    const letters = standing.filter((one) => one.place === place.id && isGrave(one)).map(({ letter }) => letter);
+    const more = letters.length > MOST_LETTERS ? ["…"] : [];
+    return letters.length === 0 ? place : { ...place, letter: [...letters.slice(0, MOST_LETTERS), ...more].join(" ") };
   });
   const { drawing } = planDrawing({ plan: plan.kind, side: plan.side, places });
   return [{ is: "drawing", drawing, label: say(words, "plan.label") }];
@@ -137,17 +145,27 @@ export function unseenPages({ notSeen }: HandoverModel, words: HandoverWords): r
         head: (["unseen.what", "unseen.where", "unseen.state", "unseen.why"] as const).map((key) => ({
           text: say(words, key),
         })),
-        rows: notSeen.map((one) => unseenRow(words, one)),
+        rows: unseenRows(words, notSeen),
       },
     },
   ];
 }
 
-function unseenRow(words: HandoverWords, one: NotSeen): TableRow {
-  return {
+/** One row a point, with every place it waits at: a car that was hardly looked at would fill thirty pages. */
+function unseenRows(words: HandoverWords, notSeen: readonly NotSeen[]): readonly TableRow[] {
+  const rows = new Map<string, { readonly one: NotSeen; readonly why: string; readonly places: string[] }>();
+  for (const one of notSeen) {
+    const why = whyUnseen(words, one);
+    const place = one.where === "" ? say(words, "unseen.car") : one.where;
+    const key = [one.title, one.state, one.is, why].join("\n");
+    const row = rows.get(key);
+    if (row) row.places.push(place);
+    else rows.set(key, { one, why, places: [place] });
+  }
+  return [...rows.values()].map(({ one, why, places }) => ({
     mark: one.is,
-    cells: [one.title, one.where === "" ? say(words, "unseen.car") : one.where, one.state, whyUnseen(words, one)],
-  };
+    cells: [one.title, places.join("; "), one.state, why],
+  }));
 }
 
 /** Why a point was not looked at. */

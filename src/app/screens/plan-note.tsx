@@ -60,7 +60,7 @@ function Body({ on }: { readonly on: OnPlan }) {
   };
   return (
     <>
-      <div class="form">
+      <div class="form long-text">
         <Field id="note-text" kind="area" label={t("note.text")} value={text} onInput={setTyped} />
       </div>
       <div class="acts">

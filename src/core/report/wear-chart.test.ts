@@ -65,3 +65,23 @@ test("nothing is drawn without a reading, nor outside a narrow box", () => {
   expect(drawingText(narrow)).not.toContain("NaN");
   for (const one of narrow.shapes) if (one.tag === "text") expect(Number(one.attrs["x"])).toBeLessThanOrEqual(280);
 });
+
+test("a limit's words stand clear of the figures", () => {
+  // The first two readings lie on the left, just below a limit that the last one has passed.
+  const runs = [[stroke(0, 0.02, 0.01), stroke(YEAR, 0.03, 0.01), stroke(2 * YEAR, 0.31, 0.01)]];
+  const edges = [
+    { value: 0.08, text: "0.08 mm major" },
+    { value: 0.5, text: "0.5 mm dangerous" },
+  ];
+  const drawing = wearChart(input({ runs, edges, cone: { edge: 0.5, earliest: 2.6 * YEAR, latest: 3.8 * YEAR } }), BOX);
+  const rooms = drawing.shapes.flatMap(({ tag, attrs, children }) => {
+    if (tag !== "text") return [];
+    const wide = String(children[0]).length * 0.5 * BOX.text;
+    const left = Number(attrs["x"]) - (attrs["text-anchor"] === "middle" ? wide / 2 : 0);
+    return [{ left, right: left + wide, top: Number(attrs["y"]) - BOX.text * 0.8, foot: Number(attrs["y"]) }];
+  });
+  expect(rooms.length).toBeGreaterThan(4);
+  for (const [i, a] of rooms.entries())
+    for (const b of rooms.slice(i + 1))
+      expect(a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot).toBe(false);
+});

@@ -88,16 +88,56 @@ function coneShapes(input: WearChartInput, plot: Plot): readonly Shape[] {
   return [shape("path", { class: "cone", d: `M${apex}L${n(left)} ${n(ay)}${corner}L${n(right)} ${n(by)}Z` })];
 }
 
-function edgeShapes(input: WearChartInput, plot: Plot): readonly Shape[] {
+/** Room something takes, px. */
+interface Room {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+}
+const touch = (a: Room, b: Room): boolean => a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
+
+/** Where the light lies, as rooms from its apex to its foot: it widens on the way. */
+function coneRooms(input: WearChartInput, plot: Plot): readonly Room[] {
+  const start = input.runs.at(-1)?.at(-1);
+  const { cone } = input;
+  if (!start || !cone) return [];
+  const [apexX, apexY] = [plot.x(start.day), plot.y(start.value)];
+  const [footX, footY] = endOf(plot, start, cone.earliest, cone.edge);
+  const far = cone.latest === undefined ? plot.x(plot.to) : endOf(plot, start, cone.latest, cone.edge)[0];
+  const y = (share: number): number => apexY + (footY - apexY) * share;
+  return [0, 0.25, 0.5, 0.75].map((share) => ({
+    left: apexX + (footX - apexX) * share,
+    right: Math.max(footX, far),
+    top: Math.min(y(share), y(share + 0.25)),
+    foot: Math.max(y(share), y(share + 0.25)),
+  }));
+}
+
+/** Limits as lines; their words stand at an end where they touch neither a figure nor the light, above before below. */
+function edgeShapes(input: WearChartInput, plot: Plot, figures: readonly Room[]): readonly Shape[] {
   const { text } = plot.box;
+  const taken: Room[] = [...figures, ...coneRooms(input, plot)];
   return input.edges.flatMap((edge) => {
     const y = plot.y(edge.value);
     if (y < plot.top || y > plot.foot) return [];
-    const line = shape("path", { class: "edge", d: `M${MARGIN} ${n(y)}H${n(plot.x(plot.to))}` });
+    const right = plot.x(plot.to);
+    const line = shape("path", { class: "edge", d: `M${MARGIN} ${n(y)}H${n(right)}` });
     if (input.small) return [line];
-    const above = y - text * 1.1 > plot.top;
-    const label = { class: "words", x: MARGIN, y: n(above ? y - text * 0.35 : y + text) };
-    return [line, shape("text", label, [edge.text])];
+    const wide = 2 * halfOf({ text: edge.text, look: "words" }, text);
+    const spots = [MARGIN, right - wide].flatMap((left) =>
+      [y - text * 0.35, y + text].map((foot) => ({
+        left,
+        right: left + wide,
+        top: foot - text,
+        foot: foot + text * 0.2,
+      })),
+    );
+    const inField = spots.filter(({ top, foot }) => top >= 0 && foot <= plot.foot);
+    const spot = inField.find((one) => !taken.some((other) => touch(one, other))) ?? inField[0] ?? spots[0];
+    if (!spot) return [line];
+    taken.push(spot);
+    return [line, shape("text", { class: "words", x: n(spot.left), y: n(spot.foot - text * 0.2) }, [edge.text])];
   });
 }
 
@@ -121,8 +161,8 @@ function runShapes(input: WearChartInput, plot: Plot): readonly Shape[] {
   });
 }
 
-/** The value beside its stroke, where it touches no other. */
-function valueLabels(input: WearChartInput, plot: Plot): readonly Shape[] {
+/** The value beside its stroke, where it touches no other; with the room each takes. */
+function valueLabels(input: WearChartInput, plot: Plot): readonly { readonly shape: Shape; readonly room: Room }[] {
   if (input.small) return [];
   const { text, width } = plot.box;
   let taken = Number.NEGATIVE_INFINITY;
@@ -133,7 +173,13 @@ function valueLabels(input: WearChartInput, plot: Plot): readonly Shape[] {
     taken = x - half - 4;
     const over = plot.y(stroke.value + stroke.uncertainty) - text * 0.4;
     const y = over - text > plot.top ? over : plot.y(stroke.value - stroke.uncertainty) + text * 1.2;
-    return [shape("text", { class: "figure", x: n(x), y: n(y), "text-anchor": "middle" }, [stroke.text])];
+    const attrs = { class: "figure", x: n(x), y: n(y), "text-anchor": "middle" };
+    return [
+      {
+        shape: shape("text", attrs, [stroke.text]),
+        room: { left: x - half, right: x + half, top: y - text, foot: y + text * 0.2 },
+      },
+    ];
   });
 }
 
@@ -168,15 +214,20 @@ function timeShapes(input: WearChartInput, plot: Plot): readonly Shape[] {
 export function wearChart(input: WearChartInput, box: ScaleBox): Drawing {
   if (input.runs.flat().length === 0) return { width: box.width, height: 0, shapes: [] };
   const plot = plotOf(input, box);
+  const figures = valueLabels(input, plot);
   return {
     width: box.width,
     height: Math.ceil(plot.foot + (input.small ? 3 : box.text * 1.6)),
     shapes: [
       ...coneShapes(input, plot),
       ...timeShapes(input, plot),
-      ...edgeShapes(input, plot),
+      ...edgeShapes(
+        input,
+        plot,
+        figures.map(({ room }) => room),
+      ),
       ...runShapes(input, plot),
-      ...valueLabels(input, plot),
+      ...figures.map((figure) => figure.shape),
     ],
   };
 }

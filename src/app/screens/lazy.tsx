@@ -36,13 +36,18 @@ export const lazy = <Props extends object>(
 export const onTheWay = <Props extends object>(load: () => Promise<ComponentType<Props>>): Lazy<Props> =>
   loadedOnce(load, OpeningScreen);
 
+const ASKED_AGAIN_AFTER_MS = 300;
+const later = <Value,>(load: () => Promise<Value>): Promise<Value> =>
+  new Promise((resolve) => setTimeout(() => resolve(load()), ASKED_AGAIN_AFTER_MS));
+
 /** Loads once; a failed load is thrown where the screen is drawn, so that the catcher around it shows it. */
 function loadedOnce<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
   Meanwhile: ComponentType,
 ): Lazy<Props> {
   let loaded: ComponentType<Props> | undefined;
-  const fetchOnce = async (): Promise<ComponentType<Props>> => (loaded ??= await load());
+  // A worker that changes over or a dead moment of the phone must cost no screen: what does not come is asked for twice.
+  const fetchOnce = async (): Promise<ComponentType<Props>> => (loaded ??= await load().catch(() => later(load)));
   function Loaded(props: Props) {
     const [, setThere] = useState(loaded !== undefined);
     const [failed, setFailed] = useState<Error>();

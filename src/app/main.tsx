@@ -20,7 +20,7 @@ import { type App, AppContext } from "./state/app.js";
 import { openJournal } from "./state/journal.js";
 import { linkTapped, startRouter } from "./state/router.js";
 import { defaultSettings, keepSettings, recallAddress, rememberAddress } from "./state/settings.js";
-import { forgetTexts, surroundings, textShelf } from "./surroundings.js";
+import { surroundings, textShelf } from "./surroundings.js";
 import { decimalComma } from "./texts/first.js";
 import { startWorker } from "./trusted.js";
 import { startUpdates, type Updates } from "./updates.js";
@@ -156,7 +156,7 @@ const app: App = {
   router,
   settings,
   remembered,
-  forget: forgetTexts,
+  forget: async (names) => (await import("./forget-texts.js")).forgetTexts(names),
   journal,
   store,
   phone,

@@ -35,7 +35,7 @@ export function Erasing({ what, onClose, onErased }: ErasingProps) {
     const erased = await eraseAndLook(store, act, what);
     setGoing(false);
     if (!erased.ok) return setProblems(erased.problems);
-    forget((what.streams ?? []).map(paramOf));
+    await forget((what.streams ?? []).map(paramOf));
     onErased(erased.value);
   };
   return (

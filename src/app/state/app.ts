@@ -59,7 +59,7 @@ export interface App {
   readonly settings: Signal<Settings>;
   readonly remembered: TextShelf;
   /** Drops what is remembered beside the record of cars and visits of these names: glances, typed words. */
-  readonly forget: (names: readonly string[]) => void;
+  readonly forget: (names: readonly string[]) => Promise<void>;
   readonly journal: Journal;
   readonly store: Store;
   readonly phone: Phone;

@@ -139,7 +139,7 @@ const pictures: PictureKeeper<Blob, AbortSignal> = {
   },
 };
 const camera: App["camera"] = async () => (await import("../device/photo/index.js")).browserCamera;
-const sound: App["sound"] = async () => (await import("../device/sound/index.js")).browserSound;
+const sound: App["sound"] = async () => (await import("../device/sound/index.js")).browserSound(startWorker);
 const planner: App["planner"] = async () =>
   (await import("../device/work/index.js")).startPlanner(() => startWorker(planWorker));
 const printer: App["printer"] = async () => (await import("../device/pdf/index.js")).sheetPrinter(startWorker);

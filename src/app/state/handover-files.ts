@@ -28,6 +28,8 @@ export interface FileNeeds {
   readonly printer: () => Promise<SheetPrinter>;
   /** The app's own typeface for the page file; nothing where it does not come. */
   readonly face: () => Promise<Uint8Array | undefined>;
+  /** A picture as an address that holds it, made beside the page: sixty in one go would hold every tap up. */
+  readonly dataUrl: (picture: PaperPicture) => Promise<string>;
 }
 
 /** What was made, and what it could not hold. */
@@ -146,7 +148,8 @@ function paged(made: MadeHandover, printer: SheetPrinter, needs: FileNeeds, onPr
   const name = fileName(made, t(`hand-over.name.${model.for}`), "html");
   const written = async (pictures: ReadonlyMap<string, PaperPicture>): Promise<MadeFile> => {
     const font = await needs.face();
-    const data = new Map([...pictures].map(([hash, one]) => [hash, dataOf(one)] as const));
+    const data = new Map<string, string>();
+    for (const [hash, one] of pictures) data.set(hash, await needs.dataUrl(one));
     const html = toHtml(pages, words, { pictures: data, ...(font ? { font } : {}) });
     const missing = hashes.length - pictures.size;
     const remarks = missing > 0 ? [t("hand-over.no-pictures", { n: missing })] : [];
@@ -156,13 +159,6 @@ function paged(made: MadeHandover, printer: SheetPrinter, needs: FileNeeds, onPr
   const shrinking = printer.smaller(hashes, PAGE_PICTURE, sourceOf(needs), onProgress);
   const done = shrinking.done.then((pictures) => (pictures ? written(pictures) : undefined));
   return { done, stop: shrinking.stop };
-}
-
-function dataOf({ type, bytes }: PaperPicture): string {
-  let text = "";
-  for (let from = 0; from < bytes.length; from += 8192)
-    text += String.fromCharCode(...bytes.subarray(from, from + 8192));
-  return `data:${type};base64,${btoa(text)}`;
 }
 
 /** `230 kB`, `4.1 MB`. */

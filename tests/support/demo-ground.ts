@@ -94,5 +94,6 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
     input: given,
     plan: planWork(given),
     currency: currencyOf(termsOf(house)),
+    trends: [],
   });
 }

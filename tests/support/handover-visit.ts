@@ -6,6 +6,7 @@ import {
   type HandoverInput,
   type HandoverWords,
   type JobTold,
+  signatureDrawing,
 } from "../../src/core/report/index.js";
 
 export const WORDS: HandoverWords = { lang: "en", decimalComma: false, texts: english };
@@ -273,7 +274,7 @@ export function wholeVisit(more: Partial<HandoverInput> = {}): HandoverInput {
           who: "Otto Lindqvist",
           how: "by telephone",
           on: "2031-05-04",
-          signature: "ab12cd34ef56",
+          signed: { who: "Otto Lindqvist", on: "2031-05-04", isDrawn: true },
         },
       }),
       job({
@@ -318,6 +319,24 @@ export function wholeVisit(more: Partial<HandoverInput> = {}): HandoverInput {
         reaches: { from: "2030-08-01", to: "2032-02-01" },
         lookAgain: "2031-08-01",
       },
+    ],
+    signatures: [
+      {
+        id: "s1",
+        who: "Otto Lindqvist",
+        on: "2031-05-04",
+        of: 2,
+        standing: 2,
+        drawing: signatureDrawing({
+          width: 300,
+          height: 100,
+          strokes: [
+            [10, 50, 60, 20, 120, 70],
+            [200, 80],
+          ],
+        }),
+      },
+      { id: "s2", who: "Otto Lindqvist", on: "2031-05-05", of: 3, standing: 1 },
     ],
     dates: [
       {

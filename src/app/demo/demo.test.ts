@@ -29,7 +29,8 @@ import { withExamples } from "../state/example-house.js";
 import * as judging from "../state/judging.js";
 import { layWork, workInput } from "../state/plan-input.js";
 import { dayOf } from "../state/today.js";
-import { allWearing, trendsTold, type Wearing, wearingAt, wearingList } from "../state/wearing-view.js";
+import { trendsTold } from "../state/wearing-told.js";
+import { allWearing, type Wearing, wearingAt, wearingList } from "../state/wearing-view.js";
 import { wornCar } from "../state/wearing-visits.js";
 import { breakText, chartText, lineText, shortText } from "../state/wearing-words.js";
 import { DEMO_CAR, DEMO_PLAN, DEMO_SECOND_PLAN, INVENTED, PEOPLE } from "./names.js";
@@ -357,4 +358,7 @@ test("over its three visits several parts wear, one came back, and one can't be 
   expect(told).toMatchObject({ unit: "mm", edge: 3, grade: "major" });
   expect(told?.readings.map(({ value }) => value)).toEqual([9.1, 6.8, 3.8]);
   expect((told?.reaches?.from ?? "") > (told?.lookAgain ?? "")).toBe(true);
+  const bearing = trendsTold(all).find(({ id }) => id === "whl.float~play@RR");
+  expect(bearing).toMatchObject({ grade: "dangerous", passed: { grade: "major" } });
+  expect(trendsTold(all)).toHaveLength(wearing.length);
 });

@@ -16,10 +16,16 @@ import { t } from "../texts/hand-over.js";
 import { Top } from "./frame.js";
 import { HandOverFiles } from "./hand-over-files.js";
 import { HandOverPage } from "./hand-over-page.js";
+import { lazy, Nothing } from "./lazy.js";
 import type { OnPlan } from "./on-plan.js";
 
+const HandOverWearing = lazy(() => import("./hand-over-wearing.js").then((file) => file.HandOverWearing), Nothing);
+
+/** Undefined: still being worked out. */
+type Trends = HandoverGround["trends"];
+
 /** Made anew only when something it says may have changed. */
-function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHandover] {
+function useMade(on: OnPlan, reader: Audience, trends: Trends): readonly [HandoverGround, MadeHandover] {
   const { phone, journal } = useApp();
   const { telling, visit, car, tree, assessment, due, said, house, input, plan, currency, desk } = on;
   const earlier = desk.earlier.value;
@@ -44,6 +50,7 @@ function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHa
       input,
       plan,
       currency,
+      trends,
     };
     return [ground, madeHandover(ground)];
   }, [
@@ -62,6 +69,7 @@ function useMade(on: OnPlan, reader: Audience): readonly [HandoverGround, MadeHa
     heardText,
     desk,
     phone,
+    trends,
   ]);
 }
 
@@ -79,8 +87,9 @@ function StillOpen({ ground, made }: { readonly ground: HandoverGround; readonly
 
 export function HandOverBody({ on }: { readonly on: OnPlan }) {
   const [reader, setReader] = useState<Audience>(readerOf(on.who));
+  const [trends, setTrends] = useState<Trends>();
   const [isPrinting, setPrinting] = useState(false);
-  const [ground, made] = useMade(on, reader);
+  const [ground, made] = useMade(on, reader, trends);
   const page = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!isPrinting) return;
@@ -107,6 +116,7 @@ export function HandOverBody({ on }: { readonly on: OnPlan }) {
             onChoose={(id) => setReader(AUDIENCES.find((one) => one === id) ?? reader)}
           />
         </div>
+        <HandOverWearing car={on.car} onTold={setTrends} />
         <StillOpen ground={ground} made={made} />
         <HandOverFiles made={made} isPrinting={isPrinting} onPrint={() => setPrinting(true)} />
         <div ref={page}>

@@ -199,6 +199,13 @@ function BlockView({ block, paper }: { readonly block: Block; readonly paper: Pa
           ))}
         </ul>
       );
+    case "signature":
+      return (
+        <figure>
+          {block.drawing && <DrawingView drawing={block.drawing} class="signature" />}
+          <figcaption>{block.words}</figcaption>
+        </figure>
+      );
     case "sign":
       return (
         <div class="paper-sign">

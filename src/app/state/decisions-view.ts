@@ -8,7 +8,6 @@ import {
   type Decision,
   type DecisionSaid,
   type DecisionWord,
-  type DrawnSignature,
   decisionLine,
   type PlanState,
   type PriceShown,
@@ -106,15 +105,17 @@ export const unsigned = (facts: readonly DecisionFacts[], who: string): readonly
     ),
   );
 
-/** The newest drawn signature for the word that stands, where there is one. */
-export const drawnFor = ({ signatures }: Pick<DecisionFacts, "signatures">): DrawnSignature | undefined =>
-  signatures.findLast(({ isForEarlier }) => !isForEarlier)?.signed.value.drawn;
+/** The newest signature for the word that stands, where there is one. */
+export const signatureOf = ({ signatures }: DecisionFacts): SignedFor["signed"]["value"] | undefined =>
+  signatures.findLast(({ isForEarlier }) => !isForEarlier)?.signed.value;
 
 const TOLD = { "yes-now": "now", "yes-by": "by", no: "no", "tell-me-more": "more" } as const;
 
 /** As the hand-over is given it; undefined where nobody has decided. People who differ are told in the reason. */
-export function decisionTold({ said, differ, standing }: DecisionFacts): DecisionTold | undefined {
+export function decisionTold(facts: DecisionFacts): DecisionTold | undefined {
+  const { said, differ, standing } = facts;
   if (!said) return undefined;
+  const signed = signatureOf(facts);
   const { by, odometer } = said;
   const reason = differ
     ? t("owner.differ", {
@@ -134,6 +135,7 @@ export function decisionTold({ said, differ, standing }: DecisionFacts): Decisio
     who: said.who,
     how: t(`owner.how.${said.how}`),
     on: said.on,
+    ...(signed ? { signed: { who: signed.who, on: signed.on, isDrawn: signed.drawn !== undefined } } : {}),
     ...(said.warning
       ? { warned: { words: said.warning.shown.map(({ words }) => words).join(" "), at: said.warning.acknowledged } }
       : {}),

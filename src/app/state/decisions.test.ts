@@ -8,7 +8,7 @@ import { answerQuestion, decide, signDecisions } from "./decision-acts.js";
 import { decidingNow, decisionForm, decisionSaid, ownWord, typedOdometer } from "./decision-form.js";
 import type { Warning } from "./decision-warning.js";
 import { briefWord, decisionText, priceText, signedText, standingText } from "./decision-words.js";
-import { decisionFacts, decisionTold, drawnFor, questionsOf, undecided, unsigned } from "./decisions-view.js";
+import { decisionFacts, decisionTold, questionsOf, signatureOf, undecided, unsigned } from "./decisions-view.js";
 import { agreedWord, isDeclined, isWantedNow } from "./owners-word.js";
 import { lastPlanStep, undoPlan } from "./plan-acts.js";
 import { strokesOf } from "./signature-strokes.js";
@@ -91,7 +91,10 @@ test("facts of a job: its word, price, warning, question with answer, and that a
   expect(unsigned([before], "anna ").map(({ id }) => id)).toEqual([question]);
   await signDecisions(on.journal, visit, { ...DECISION_BODIES["decision.signed"], decisions: [question] });
   const signed = decisionFacts({ said: await plan() }, ID);
-  expect([unsigned([signed], "Anna"), drawnFor(signed)]).toEqual([[], DECISION_BODIES["decision.signed"].drawn]);
+  expect([unsigned([signed], "Anna"), signatureOf(signed)?.drawn]).toEqual([
+    [],
+    DECISION_BODIES["decision.signed"].drawn,
+  ]);
   await say(FOUR.no);
   const facts = decisionFacts({ said: await plan() }, ID);
   expect(facts).toMatchObject({ job: "whl.bearing", place: "FR", word: "no", differ: false, price: PRICE });
@@ -100,7 +103,7 @@ test("facts of a job: its word, price, warning, question with answer, and that a
   expect(facts.signatures.map(signedText)).toEqual([
     "Signed by Anna, 2 Mar 2026, for the earlier word: Tell me more: Would a used one do?",
   ]);
-  expect(drawnFor(facts)).toBeUndefined();
+  expect(signatureOf(facts)).toBeUndefined();
   expect(decisionTold(facts)).toMatchObject({
     is: "no",
     reason: "The car is to be sold",

@@ -3,7 +3,15 @@
  * the car back. As a hand-over takes it. Pure; where people differ nothing counts as said.
  */
 import type { ComplaintStands } from "../../core/plan/index.js";
-import type { ComplaintAnswer, ComplaintTold, DateTold, DecisionTold, ReleaseTold } from "../../core/report/index.js";
+import type {
+  ComplaintAnswer,
+  ComplaintTold,
+  DateTold,
+  DecisionTold,
+  ReleaseTold,
+  SignatureTold,
+} from "../../core/report/index.js";
+import { signatureDrawing } from "../../core/report/index.js";
 import { t } from "../texts/release.js";
 import { decisionFacts, decisionTold } from "./decisions-view.js";
 import type { HandoverGround } from "./handover-ground.js";
@@ -32,6 +40,19 @@ export function complaintsTold({ heard, visit }: HandoverGround): readonly Compl
 
 export const decisionOn = ({ said, plan }: HandoverGround, id: string): DecisionTold | undefined =>
   decisionTold(decisionFacts({ said, plan }, id));
+
+/** Every signature given, with how many of the words it was given for stand unchanged. */
+export function signaturesTold({ said }: HandoverGround): readonly SignatureTold[] {
+  const standing = new Set([...said.decisions.values()].flat().map(({ id }) => id));
+  return said.signed.map(({ id, value: { who, on, decisions, drawn } }) => ({
+    id,
+    who,
+    on,
+    of: decisions.length,
+    standing: decisions.filter((one) => standing.has(one)).length,
+    ...(drawn ? { drawing: signatureDrawing(drawn) } : {}),
+  }));
+}
 
 /** Left standing, or taken away on a trailer, is not released: it must not be driven. */
 export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { demoGround } from "../../../tests/support/demo-ground.js";
 import { plainText, readPdf } from "../../../tests/support/read-pdf.js";
+import type { PlanState } from "../../core/record/index.js";
 import { factsOf, MARKS, missingFacts, toText } from "../../core/report/index.js";
 import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { makeSheet } from "../../device/pdf/make-sheet.js";
@@ -18,10 +19,35 @@ beforeAll(async () => {
   grounds = await demoGround();
 }, 120_000);
 
+/** With two signatures, one drawn, and a part on its way to its limit. */
+const signedAndWorn = (ground: HandoverGround): HandoverGround => {
+  const stands = { at: { wall: 0, count: 0 }, by: "phone" };
+  const on = "2026-11-19";
+  const drawn = {
+    width: 300,
+    height: 100,
+    strokes: [
+      [10, 50, 60, 20, 120, 70],
+      [200, 80],
+    ],
+  };
+  const signed: PlanState["signed"] = [
+    { ...stands, id: "s1", value: { decisions: ["d1", "d2"], who: "Ottilie (demo)", on, drawn } },
+    { ...stands, id: "s2", value: { decisions: ["d3"], who: "Ottilie (demo)", on } },
+  ];
+  const reaches = { from: "2027-01-10", to: "2028-09-30" };
+  const readings = [{ on, value: 6, uncertainty: 0.577 }];
+  const trends = [{ id: "w", title: "Drift", where: "Rear", unit: "mm", readings, edge: 8, grade: "major", reaches }];
+  return { ...ground, said: { ...ground.said, signed }, trends: trends as NonNullable<HandoverGround["trends"]> };
+};
+
 for (const reader of AUDIENCES)
   test(`${reader}: nothing of the hand-over is missing on paper or in its text`, async () => {
-    const made = madeHandover(grounds(reader));
+    const made = madeHandover(signedAndWorn(grounds(reader)));
     const facts = factsOf(made.model, made.words);
+    const signatures = facts.filter(({ is }) => is === "signature");
+    expect(signatures).toHaveLength(reader === "buyer" ? 0 : 2);
+    expect(facts.some(({ is }) => is === "trend")).toBe(true);
     expect(facts.length).toBeGreaterThan(200);
     const sheet = await makeSheet(
       {
@@ -59,6 +85,9 @@ test("what is still open is said before anything is handed on", () => {
   const ground = grounds("owner");
   const open = openLines(ground, madeHandover(ground)).map(({ id }) => id);
   for (const id of ["visit", "complaints", "undecided", "missing", "unseen", "loose"]) expect(open).toContain(id);
+  const comparing = { ...ground, trends: undefined };
+  expect(open).not.toContain("wearing");
+  expect(openLines(comparing, madeHandover(comparing)).map(({ id }) => id)).toContain("wearing");
   const buyer = grounds("buyer");
   expect(openLines(buyer, madeHandover(buyer)).map(({ id }) => id)).not.toContain("undecided");
 });

@@ -2,6 +2,7 @@
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { ComplaintStands, IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { CarState, HouseState, PlanState, VisitState } from "../../core/record/index.js";
+import type { TrendTold } from "../../core/report/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Telling } from "./because.js";
@@ -29,4 +30,6 @@ export interface HandoverGround {
   readonly input: WorkInput;
   readonly plan: WorkPlan | undefined;
   readonly currency: Currency | undefined;
+  /** What is wearing; undefined while the visits are still being compared. */
+  readonly trends: readonly TrendTold[] | undefined;
 }

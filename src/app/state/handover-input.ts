@@ -1,6 +1,6 @@
 /** The whole input of a hand-over from a visit as folded, judged and planned. Pure. */
 import type { HandoverInput } from "../../core/report/index.js";
-import { complaintsTold, releaseTold } from "./handover-after.js";
+import { complaintsTold, releaseTold, signaturesTold } from "./handover-after.js";
 import { faultsTold } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
@@ -27,10 +27,12 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     jobs: jobsTold(ground),
     ...(money ? { money } : {}),
     loose: looseTold(ground),
+    ...(ground.trends ? { trends: ground.trends } : {}),
     dates: datesTold(ground),
     pictures: picturesTold(ground),
     plan: planTold(ground),
     ...(release ? { release } : {}),
+    signatures: signaturesTold(ground),
     personal: personalOf(ground),
   };
 }

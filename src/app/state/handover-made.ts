@@ -58,6 +58,7 @@ export function openLines(ground: HandoverGround, { model }: MadeHandover): read
       ? [line("undecided", t("hand-over.open.undecided", { n: undecided }), to("work", { visit }))]
       : []),
     ...(ground.plan === undefined && ground.due.length > 0 ? [line("planning", t("hand-over.open.planning"))] : []),
+    ...(ground.trends === undefined ? [line("wearing", t("hand-over.open.wearing"))] : []),
     ...(model.money === undefined && model.work.length > 0
       ? [line("money", t("hand-over.open.no-money"), page("estimate"))]
       : []),

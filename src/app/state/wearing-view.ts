@@ -4,9 +4,8 @@
  */
 import type { Grounded, JudgedLimit } from "../../core/assess/index.js";
 import { type PlanState, wearKey } from "../../core/record/index.js";
-import type { TrendTold } from "../../core/report/index.js";
 import type { Limit } from "../../core/sheet/run.js";
-import { GRADES, type IsoDate } from "../../core/terms/index.js";
+import { GRADES } from "../../core/terms/index.js";
 import { type Edge, type Reach, type Seen, type Series, seriesOf, type Way } from "../../core/trend/index.js";
 import { convert, isQuantity, toCanonical, unitOf } from "../../core/units/index.js";
 import { capital, derivedName, fieldName, type Knowledge, placeName } from "./knowledge.js";
@@ -35,7 +34,7 @@ export interface Wearing {
   readonly passed?: Reach;
 }
 
-const DAY_MS = 86_400_000;
+export const DAY_MS = 86_400_000;
 const dayNumber = (iso: string): number => Math.floor(Date.parse(iso.slice(0, 10)) / DAY_MS);
 
 const wayOf = ({ direction }: Pick<JudgedLimit, "direction">): Way =>
@@ -218,32 +217,6 @@ export function wearingList(all: readonly Wearing[]): {
     alone: once.filter((one) => rankOf(one) === RANK.alone),
   };
 }
-
-const isoOf = (days: number): IsoDate => new Date(Math.floor(days) * DAY_MS).toISOString().slice(0, 10);
-
-/** The parts that are wearing, as the hand-over takes them: the newest series, its edge, from when to when. */
-export const trendsTold = (all: readonly Wearing[]): readonly TrendTold[] =>
-  wearingList(all).wearing.map(({ id, place, title, where, unit, series, reach }) => {
-    const { earliest, latest } = reach.along?.days ?? {};
-    const look = reach.along?.look?.day;
-    return {
-      id: `${id}@${place}`,
-      title,
-      where,
-      unit,
-      readings: (series.runs.at(-1) ?? []).map(({ day, value, uncertainty }) => ({
-        on: isoOf(day),
-        value,
-        uncertainty,
-      })),
-      edge: reach.edge.at,
-      grade: reach.edge.grade,
-      ...(reach.is === "reaches" && earliest !== undefined
-        ? { reaches: { from: isoOf(earliest), ...(latest === undefined ? {} : { to: isoOf(latest) }) } }
-        : {}),
-      ...(look === undefined ? {} : { lookAgain: isoOf(look) }),
-    };
-  });
 
 /** The part an address names. */
 export const wearingAt = (all: readonly Wearing[], id: string, place: string): Wearing | undefined =>

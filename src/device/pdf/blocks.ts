@@ -89,6 +89,10 @@ function blockGroups(
       return [together([drawingPiece(block.drawing), ...textPieces(pen, block.label, LEFT, ROOM, TYPE.small, 2)])];
     case "key":
       return [together(keyPieces(pen, block.marks))];
+    case "signature": {
+      const drawn = block.drawing === undefined ? [] : [signaturePiece(block.drawing)];
+      return [together([...drawn, ...textPieces(pen, block.words, LEFT, ROOM, TYPE.body, 3)])];
+    }
     case "sign":
       return [together(block.lines.map((line) => signPiece(line)))];
   }
@@ -246,6 +250,14 @@ function drawingPiece(drawing: Drawing): Piece {
   const scale = Math.min(ROOM / drawing.width, DRAWN_HIGH / drawing.height);
   const [width, height] = [drawing.width * scale, drawing.height * scale];
   return { height, above: 6, draw: (pen, y) => drawVector(pen, drawing, LEFT + (ROOM - width) / 2, y, width, height) };
+}
+
+/** As large as a hand writes. */
+const SIGNED = { wide: 180, high: 70 };
+function signaturePiece(drawing: Drawing): Piece {
+  const scale = Math.min(SIGNED.wide / drawing.width, SIGNED.high / drawing.height);
+  const [width, height] = [drawing.width * scale, drawing.height * scale];
+  return { height, above: 8, draw: (pen, y) => drawVector(pen, drawing, LEFT, y, width, height) };
 }
 
 /** Marks with their words, as many beside each other as go. */

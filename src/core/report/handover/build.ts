@@ -54,6 +54,7 @@ export function handover(given: HandoverInput): HandoverModel {
     sheets,
     ...(plan === undefined ? {} : { plan }),
     ...(release === undefined ? {} : { release }),
+    signatures: isBuyer ? [] : (input.signatures ?? []),
     ...(isBuyer ? { buying: buyingOf(parts, notSeen) } : {}),
   };
 }

@@ -7,6 +7,7 @@ import { byWhenText, dayText, hoursText, judgedText, limitText, moneyRange, unti
 import type { HandoverModel } from "./model.js";
 import { whyUnseen } from "./pages-findings.js";
 import { answerText, reasonText } from "./pages-first.js";
+import { signatureText } from "./pages-rest.js";
 import { dateSays } from "./pages-work.js";
 import { decisionText, placed } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
@@ -22,6 +23,8 @@ export interface Fact {
     | "job"
     | "declined"
     | "date"
+    | "trend"
+    | "signature"
     | "sheet";
   /** Told where it is missing. */
   readonly id: string;
@@ -49,6 +52,11 @@ export function factsOf(given: HandoverModel, words: HandoverWords): readonly Fa
       const texts = [dateSays(words, one), ...untilText(words, one.on, one.distance)];
       return { is: "date", id: one.id, texts };
     }),
+    ...model.trends.map(({ id, title, where, reaches, lookAgain }): Fact => {
+      const days = [reaches?.from, reaches?.to, lookAgain].flatMap((day) => (day === undefined ? [] : [day]));
+      return { is: "trend", id, texts: [placed(words, title, where), ...days.map((day) => dayText(words, day))] };
+    }),
+    ...model.signatures.map((one): Fact => ({ is: "signature", id: one.id, texts: [signatureText(words, one)] })),
     ...model.sheets.map(({ id, name, edition }): Fact => ({ is: "sheet", id, texts: [name, edition] })),
   ];
 }
@@ -79,7 +87,10 @@ const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readon
 
 const readingFacts = ({ readings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
   readings.map(({ point, place, title, where, value, uncertainty, unit, limits, last }): Fact => {
-    const stands = limits.flatMap((one) => [limitText(words, one), say(words, `reading.${one.state}`)]);
+    const stands =
+      limits.length === 0
+        ? [say(words, "readings.no-limit")]
+        : limits.flatMap((one) => [limitText(words, one), say(words, `reading.${one.state}`)]);
     const before = last === undefined ? [] : [dayText(words, last.on)];
     const texts = [title, where, judgedText(words, value, uncertainty, unit), ...stands, ...before];
     return { is: "reading", id: `${point}@${place}`, texts };

@@ -40,11 +40,31 @@ export function figureText(words: HandoverWords, { value, unit }: Figure): strin
 }
 
 /** Value with its uncertainty: `1.26 ± 0.05 mm`. */
-export const judgedText = (words: HandoverWords, value: number, uncertainty: number, unit: string): string =>
-  withUnit(
-    uncertainty > 0 ? `${numberText(words, value)} ± ${numberText(words, uncertainty)}` : numberText(words, value),
-    unit,
-  );
+export function judgedText(words: HandoverWords, value: number, uncertainty: number, unit: string): string {
+  const isDoubtful = uncertainty > 0 && [value, uncertainty].every((one) => Math.abs(one) < PLAIN_BELOW);
+  if (!isDoubtful) return withUnit(numberText(words, value), unit);
+  const [first, second] = alike(value, uncertainty).map((text) => decimalText(words, text));
+  return withUnit(`${first} ± ${second}`, unit);
+}
+
+/** From here on a number is written with a power of ten. */
+const PLAIN_BELOW = 1e15;
+/** Figures an uncertainty is written with; more of them say nothing. */
+const DOUBT_FIGURES = 2;
+/** No gauge of the trade reads finer. */
+const FINEST = 9;
+
+/** Both ending at the same decimal; noughts that both end in are left out. */
+function alike(value: number, uncertainty: number): readonly string[] {
+  const [, exponent] = uncertainty.toExponential(DOUBT_FIGURES - 1).split("e");
+  const place = Number(exponent) + 1 - DOUBT_FIGURES;
+  const step = 10 ** Math.max(place, 0);
+  const decimals = Math.min(Math.max(-place, 0), FINEST);
+  let texts = [value, uncertainty].map((one) => (Math.round(one / step) * step).toFixed(0));
+  if (decimals > 0) texts = [value, uncertainty].map((one) => one.toFixed(decimals));
+  while (texts.every((text) => /\.\d*0$/.test(text))) texts = texts.map((text) => text.replace(/\.?0$/, ""));
+  return texts.map((text) => (Number(text) === 0 ? text.replace("-", "") : text));
+}
 
 /** `over 0.15 mm: major (published, standard 4, clause 2)`. */
 export function limitText(words: HandoverWords, limit: LimitTold): string {

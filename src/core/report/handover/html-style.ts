@@ -49,6 +49,10 @@ figure{margin:8px 0;break-inside:avoid}
 .car .not-looked{stroke:#555;stroke-dasharray:1.4 3.4}
 .car .letter{fill:#111;stroke:#fff;stroke-width:3;paint-order:stroke;font:700 13px sans-serif}
 .key{display:flex;flex-wrap:wrap;gap:6px 20px;padding:0;list-style:none}
+.signed{break-inside:avoid;margin:8px 0}
+.signature{display:block;width:100%;max-width:70mm;max-height:30mm}
+.signature .stroke{fill:none;stroke:#111;stroke-width:2;stroke-linecap:round;stroke-linejoin:round}
+.signature .dot{fill:#111}
 .sign{display:grid;grid-template-columns:1fr 1fr;gap:20px;margin-top:44px;break-inside:avoid}
 .sign p{border-top:1px solid #111;padding-top:4px}
 @page{size:A4;margin:16mm 15mm 18mm;@bottom-left{content:"${foot}";font:8pt sans-serif}@bottom-right{content:"${page[0]}" counter(page) "${page[1]}" counter(pages) "${page[2]}";font:8pt sans-serif}}

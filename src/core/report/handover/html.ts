@@ -73,6 +73,13 @@ function blockText(block: Block, words: HandoverWords, given: HtmlGiven): string
         { class: "key" },
         ...block.marks.map(({ mark, word }) => element("li", {}, markText(mark), escaped(word))),
       );
+    case "signature":
+      return element(
+        "div",
+        { class: "signed" },
+        block.drawing === undefined ? "" : drawingText(block.drawing, { className: "signature" }),
+        said("p", block.words),
+      );
     case "sign":
       return element("div", { class: "sign" }, ...block.lines.map((line) => said("p", line)));
   }

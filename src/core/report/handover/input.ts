@@ -34,6 +34,8 @@ export interface HandoverInput {
   readonly pictures?: readonly PictureTold[] | undefined;
   readonly plan?: PlanTold | undefined;
   readonly release?: ReleaseTold | undefined;
+  /** Oldest first; never in a buyer's version. */
+  readonly signatures?: readonly SignatureTold[] | undefined;
   /** Names, numbers and the like of people other than who looked: never in a buyer's version, wherever they stand. */
   readonly personal?: readonly string[] | undefined;
 }
@@ -291,10 +293,29 @@ export interface DecisionTold {
   /** How they told, in words: face to face, by telephone, in writing. */
   readonly how?: string | undefined;
   readonly on?: IsoDate | undefined;
-  /** Hash of the picture of a signature. */
-  readonly signature?: string | undefined;
+  /** Given for this word as it stands. */
+  readonly signed?: SignedTold | undefined;
   /** The warning shown before a no was taken: its words, and when. */
   readonly warned?: { readonly words: string; readonly at: string } | undefined;
+}
+
+/** Who signed and when; not drawn: agreed to in person under a typed name. */
+export interface SignedTold {
+  readonly who: string;
+  readonly on: IsoDate;
+  readonly isDrawn: boolean;
+}
+
+/** A signature given for decisions. */
+export interface SignatureTold {
+  readonly id: string;
+  readonly who: string;
+  readonly on: IsoDate;
+  /** How many decisions it was given for, and how many of them stand as they were signed. */
+  readonly of: number;
+  readonly standing: number;
+  /** Absent: agreed to in person under a typed name. */
+  readonly drawing?: Drawing | undefined;
 }
 
 /** Minor units, tax included. */
@@ -324,6 +345,8 @@ export interface TrendTold {
   readonly readings: readonly { readonly on: IsoDate; readonly value: number; readonly uncertainty?: number }[];
   readonly edge: number;
   readonly grade: Grade;
+  /** The gravest edge passed already; where it is `edge` itself, nothing graver lies ahead. */
+  readonly passed?: { readonly edge: number; readonly grade: Grade } | undefined;
   /** Absent: nothing can be said yet. `to` absent: no latest date. */
   readonly reaches?: { readonly from: IsoDate; readonly to?: IsoDate | undefined } | undefined;
   readonly lookAgain?: IsoDate | undefined;

@@ -20,6 +20,7 @@ import type {
   ReadingTold,
   ReleaseTold,
   SheetTold,
+  SignatureTold,
   TrendTold,
   VisitTold,
 } from "./input.js";
@@ -49,6 +50,8 @@ export interface HandoverModel {
   readonly sheets: readonly SheetTold[];
   readonly plan?: PlanTold | undefined;
   readonly release?: ReleaseTold | undefined;
+  /** None for a buyer. */
+  readonly signatures: readonly SignatureTold[];
   /** For a buyer only. */
   readonly buying?: Buying | undefined;
 }

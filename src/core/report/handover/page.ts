@@ -31,6 +31,8 @@ export type Block =
   | { readonly is: "picture"; readonly picture: PictureBlock }
   /** The marks with their words. */
   | { readonly is: "key"; readonly marks: readonly { readonly mark: MarkKind; readonly word: string }[] }
+  /** Who signed for what; drawn over it where it was drawn. */
+  | { readonly is: "signature"; readonly words: string; readonly drawing?: Drawing | undefined }
   /** Lines to sign on. */
   | { readonly is: "sign"; readonly lines: readonly string[] };
 

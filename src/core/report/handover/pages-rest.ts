@@ -1,7 +1,7 @@
 /** Cautions, checks before a step, readings, what wears, sheets used, what all this is not, marks and signatures. */
 import { MARKS } from "../marks.js";
 import { dayText, figureText, judgedText, limitText, momentText, numberText, unitText } from "./figures.js";
-import type { CautionTold, GateTold, ReadingTold, TrendTold } from "./input.js";
+import type { CautionTold, GateTold, ReadingTold, SignatureTold, TrendTold } from "./input.js";
 import type { HandoverModel } from "./model.js";
 import type { Block, TableRow } from "./page.js";
 import { ended, placed, unended } from "./sentence.js";
@@ -97,7 +97,9 @@ function readingRow({ for: reader }: HandoverModel, of: ReadingTold, words: Hand
       of.limits.length === 0
         ? say(words, "readings.no-limit")
         : of.limits.map((limit) => limitCell(words, limit)).join("; "),
-      of.limits.map(({ state }) => say(words, `reading.${state}`)).join("; "),
+      of.limits.length === 0
+        ? say(words, "reading.unjudged")
+        : of.limits.map(({ state }) => say(words, `reading.${state}`)).join("; "),
       of.last === undefined ? say(words, "none") : `${figureText(words, of.last)}, ${dayText(words, of.last.on)}`,
     ],
     ...(reader === "technician"
@@ -128,8 +130,13 @@ export const trendPages = ({ trends }: HandoverModel, words: HandoverWords): rea
 
 /** What wears in one line: when it reaches its limit, when to look again, what was measured. */
 export function trendText(words: HandoverWords, of: TrendTold): string {
-  const written = (value: number): string => figureText(words, { value, unit: of.unit });
-  const limit = { edge: written(of.edge), grade: say(words, `grade.${of.grade}`) };
+  const edgeOf = ({ edge, grade }: Pick<TrendTold, "edge" | "grade">) => ({
+    edge: figureText(words, { value: edge, unit: of.unit }),
+    grade: say(words, `grade.${grade}`),
+  });
+  const limit = edgeOf(of);
+  const { passed } = of;
+  const isLast = passed?.edge === of.edge && passed.grade === of.grade;
   const from = of.reaches === undefined ? "" : dayText(words, of.reaches.from);
   const reaches =
     of.reaches === undefined
@@ -145,7 +152,8 @@ export function trendText(words: HandoverWords, of: TrendTold): string {
   );
   return [
     ended(placed(words, of.title, of.where)),
-    reaches,
+    ...(passed === undefined ? [] : [say(words, "trend.passed", edgeOf(passed))]),
+    ...(isLast ? [] : [reaches]),
     ...(of.lookAgain === undefined ? [] : [say(words, "trend.look-again", { day: dayText(words, of.lookAgain) })]),
     ...(readings.length > 0 ? [say(words, "trend.readings", { readings: readings.join("; ") })] : []),
   ].join(" ");
@@ -195,7 +203,17 @@ export const keyPages = (words: HandoverWords): readonly Block[] => [
   { is: "key", marks: MARKS.map((mark) => ({ mark, word: say(words, `mark.${mark}`) })) },
 ];
 
-export const signPages = (words: HandoverWords): readonly Block[] => [
+export const signPages = ({ signatures }: HandoverModel, words: HandoverWords): readonly Block[] => [
   heading(say(words, "sign.title")),
+  ...signatures.map((one): Block => ({ is: "signature", words: signatureText(words, one), drawing: one.drawing })),
   { is: "sign", lines: [say(words, "sign.looked"), say(words, "sign.received")] },
 ];
+
+/** Who signed, when, for how many decisions, and how many of them stand as they were. */
+export function signatureText(words: HandoverWords, { who, on, of, standing, drawing }: SignatureTold): string {
+  const told = { who, day: dayText(words, on), of };
+  return [
+    say(words, drawing === undefined ? "sign.agreed" : "sign.drawn", told),
+    ...(standing < of ? [say(words, "sign.changed", { n: standing })] : []),
+  ].join(" ");
+}

@@ -44,7 +44,7 @@ function bodyFor(model: HandoverModel, words: HandoverWords): readonly Block[] {
   const gates = gatePages(model, words);
   if (model.for === "buyer")
     return [...buyingPages(model, words), ...findings, ...gates, ...readings, ...dates, ...ending];
-  const signed = [...ending, ...signPages(words)];
+  const signed = [...ending, ...signPages(model, words)];
   if (model.for === "owner") return [...dates, ...findings, ...work, ...gates, ...readings, ...signed];
   return [...findings, ...work, ...gates, ...readings, ...dates, ...signed];
 }

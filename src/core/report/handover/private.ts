@@ -1,5 +1,5 @@
 /**
- * Takes out of a buyer's version what is nobody's business but the seller's: decisions, who was told, facts that lead to
+ * Takes out of a buyer's version what is nobody's business but the seller's: decisions, signatures, who was told, facts that lead to
  * a person, and the names of people wherever they stand in free words. Pictures cannot be read here and go as given.
  */
 import type { HandoverInput } from "./input.js";
@@ -10,10 +10,13 @@ const SHORTEST = 2;
 
 export function withoutPersons(input: HandoverInput): HandoverInput {
   const lookers = new Set(input.visit.lookers ?? []);
-  const told = input.jobs.flatMap(({ decision }) => decision?.who ?? []);
+  const told = [
+    ...input.jobs.flatMap(({ decision }) => [decision?.who ?? [], decision?.signed?.who ?? []].flat()),
+    ...(input.signatures ?? []).map(({ who }) => who),
+  ];
   const names = [...(input.personal ?? []), ...told, ...(input.release?.who === undefined ? [] : [input.release.who])];
   const strike = striking(names.map((one) => one.trim()).filter((one) => one.length >= SHORTEST && !lookers.has(one)));
-  const { release, personal: _, ...kept } = input;
+  const { release, personal: _, signatures: _signatures, ...kept } = input;
   return struck(
     {
       ...kept,

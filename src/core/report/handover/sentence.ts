@@ -1,7 +1,7 @@
 /** Small joins of words that several parts of a hand-over need. Knows no section. */
 import type { Grade } from "../../terms/index.js";
 import { dayText, untilText } from "./figures.js";
-import type { DecisionTold } from "./input.js";
+import type { DecisionTold, SignedTold } from "./input.js";
 import { type HandoverWords, say } from "./words.js";
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -25,9 +25,13 @@ export function decisionText(words: HandoverWords, decision: DecisionTold | unde
   return until === "" ? say(words, "decision.by.open") : say(words, "decision.by", { until });
 }
 
+/** Who signed for a word, or agreed to it without a signature. */
+export const signedText = (words: HandoverWords, { who, on, isDrawn }: SignedTold): string =>
+  say(words, isDrawn ? "decision.signed" : "decision.agreed", { who, day: dayText(words, on) });
+
 /** Who told it, how, and on which day; nothing where none of it is known. */
 export function decisionTold(words: HandoverWords, decision: DecisionTold | undefined): readonly string[] {
-  const { who, how, on, signature } = decision ?? {};
+  const { who, how, on, signed } = decision ?? {};
   const isTold = who !== undefined || how !== undefined || on !== undefined;
   return [
     ...(isTold
@@ -39,6 +43,6 @@ export function decisionTold(words: HandoverWords, decision: DecisionTold | unde
           }),
         ]
       : []),
-    ...(signature === undefined ? [] : [say(words, "decision.signed", { hash: signature })]),
+    ...(signed === undefined ? [] : [signedText(words, signed)]),
   ];
 }

@@ -34,6 +34,8 @@ function blockLines(block: Block, words: HandoverWords): readonly string[] {
       return [say(words, "picture.caption", { caption: block.picture.caption })];
     case "key":
       return [block.marks.map(({ word }) => word).join(", ")];
+    case "signature":
+      return [block.words];
     case "sign":
       return block.lines.flatMap((line) => ["", `${line}: ______________________________`]);
   }

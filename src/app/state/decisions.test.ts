@@ -6,9 +6,10 @@ import { type Decision, isEntry, type PlanState } from "../../core/record/index.
 import { signatureDrawing } from "../../core/report/index.js";
 import { answerQuestion, decide, signDecisions } from "./decision-acts.js";
 import { decidingNow, decisionForm, decisionSaid, ownWord, typedOdometer } from "./decision-form.js";
+import { decisionTold, signatureOf } from "./decision-told.js";
 import type { Warning } from "./decision-warning.js";
 import { briefWord, decisionText, priceText, signedText, standingText } from "./decision-words.js";
-import { decisionFacts, decisionTold, questionsOf, signatureOf, undecided, unsigned } from "./decisions-view.js";
+import { decisionFacts, questionsOf, undecided, unsigned } from "./decisions-view.js";
 import { agreedWord, isDeclined, isWantedNow } from "./owners-word.js";
 import { lastPlanStep, undoPlan } from "./plan-acts.js";
 import { strokesOf } from "./signature-strokes.js";

@@ -13,7 +13,8 @@ import type {
 } from "../../core/report/index.js";
 import { signatureDrawing } from "../../core/report/index.js";
 import { t } from "../texts/release.js";
-import { decisionFacts, decisionTold } from "./decisions-view.js";
+import { decisionTold } from "./decision-told.js";
+import { decisionFacts } from "./decisions-view.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { last } from "./plan-input.js";
 import { rechecksIn, worksIn } from "./release-facts.js";

@@ -65,7 +65,7 @@ const APART = {
   "undo-row": "28 kB",
   "trade-work": "24 kB",
   heard: "28 kB",
-  wearing: "24 kB",
+  wearing: "25 kB",
   wear: "32 kB",
   reckoner: "28 kB",
   reckoning: "36 kB",

@@ -14,7 +14,8 @@ export function WearingBand({ car, param }: { readonly car: CarState; readonly p
   const now = useWearing(car);
   if (!now || now.covered || now.all.length === 0) return null;
   const { wearing } = wearingList(now.all);
-  const soonest = wearing.find((one) => !one.passed && one.reach.is === "reaches") ?? wearing[0];
+  // What has passed a limit already comes before what only nears one.
+  const [soonest] = wearing;
   return (
     <Band heading={t("wearing.title")}>
       {soonest && (

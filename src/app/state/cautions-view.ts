@@ -63,6 +63,12 @@ export const worstCaution = (
 /** A caution that lets the car go to the workshop gives way to the one that forbids driving it at all. */
 const GIVES_WAY: ReadonlyMap<string, string> = new Map([["cau.to-workshop", "cau.dont-drive"]]);
 
+/** The caution told in place of this one, given all that stand over the car: itself, or the harder one. */
+export function standsFor(due: readonly Pick<CautionDue, "caution">[], caution: string): string {
+  const harder = GIVES_WAY.get(caution);
+  return harder !== undefined && due.some((one) => one.caution === harder) ? harder : caution;
+}
+
 /** The cautions that are told: without those a harder one leaves no room for. */
 export function cautionsToTell(due: readonly CautionDue[]): readonly CautionDue[] {
   const all = new Set(due.map(({ caution }) => caution));

@@ -34,20 +34,22 @@ export interface FaultChoice {
 
 type Judged = Pick<Assessment, "faults" | "findings">;
 
-const faultWords = ({ known, who }: Telling, { fault, place }: { readonly fault: string; readonly place: string }) =>
-  `${faultSays(known, fault, [], who).says}${atPlace(known, place)}`;
+const faultWords = (
+  { known, who }: Telling,
+  { fault, place, rules = [] }: { readonly fault: string; readonly place: string; readonly rules?: readonly string[] },
+) => `${faultSays(known, fault, rules, who).says}${atPlace(known, place)}`;
 
 /** Findings of this visit, those its words suspect first. */
 export function faultChoices(telling: Telling, judged: Judged, complaint: string | undefined): readonly FaultChoice[] {
   const points = likelyPoints(telling, complaint);
-  const choices = judged.faults.map(({ fault, place }): FaultChoice => {
+  const choices = judged.faults.map(({ fault, place, rules }): FaultChoice => {
     const isLikely = judged.findings.some(
       (finding) =>
         finding.fault === fault &&
         finding.place === place &&
         finding.because.some((step) => step.kind === "reply" && points.has(barePoint(step.key.point))),
     );
-    return { id: `${fault}@${place}`, fault, place, words: faultWords(telling, { fault, place }), isLikely };
+    return { id: `${fault}@${place}`, fault, place, words: faultWords(telling, { fault, place, rules }), isLikely };
   });
   return [...choices.filter(({ isLikely }) => isLikely), ...choices.filter(({ isLikely }) => !isLikely)];
 }

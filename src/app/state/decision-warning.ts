@@ -6,7 +6,7 @@ import type { Assessment, Fault, JobDue } from "../../core/assess/contract.js";
 import type { VisitState, Warned } from "../../core/record/index.js";
 import { t } from "../texts/owners-word.js";
 import type { Telling } from "./because.js";
-import { type CautionLine, cautionLine } from "./cautions-view.js";
+import { type CautionLine, cautionLine, standsFor } from "./cautions-view.js";
 import { atPlace, faultSays } from "./knowledge.js";
 import { byWhenText } from "./work-view.js";
 
@@ -24,7 +24,7 @@ export interface Warning {
 
 export interface WarningNeeds {
   readonly telling: Telling;
-  readonly assessment: Pick<Assessment, "faults">;
+  readonly assessment: Pick<Assessment, "cautions" | "faults">;
   readonly visit: Pick<VisitState, "told">;
   readonly due: readonly JobDue[];
 }
@@ -36,13 +36,16 @@ export function warningOver({ telling, assessment, visit, due }: WarningNeeds, i
   const { known } = telling;
   const behind = assessment.faults.filter((fault) => job.faults.some((one) => isSame(one, fault)));
   const dangerous = behind.filter(({ grade }) => grade === "dangerous");
-  const cautions = [...new Set(behind.flatMap((fault) => fault.cautions))]
+  const named = behind.flatMap((fault) => fault.cautions);
+  const cautions = [...new Set(named.map((caution) => standsFor(assessment.cautions, caution)))]
     .filter((caution) => FORBID.has(caution) || known.cautions.get(caution)?.signal === "danger")
     .map((caution) => cautionLine(known, caution, visit.told));
   const cannotWait = job.byWhen.class <= BEFORE_DRIVING;
   const isDangerous = job.grade === "dangerous" || dangerous.length > 0;
   if (!isDangerous && cautions.length === 0 && !cannotWait) return undefined;
-  const raising = behind.filter((fault) => cautions.some(({ id: caution }) => fault.cautions.includes(caution)));
+  const raising = behind.filter((fault) =>
+    cautions.some(({ id }) => fault.cautions.some((caution) => standsFor(assessment.cautions, caution) === id)),
+  );
   const told = [dangerous, raising, behind].find(({ length }) => length > 0) ?? [];
   const findings = told.map((fault) => findingWarned(telling, fault));
   const when: readonly Warned[] = cannotWait

@@ -87,11 +87,21 @@ const FORBIDS: Readonly<Record<string, NonNullable<CautionTold["forbids"]>>> = {
   "cau.to-workshop": "beyond-workshop",
 };
 
+/** When the owner was told of a caution: on its own, or before a no to a job it stands over. The newest counts. */
+function toldAtOf({ visit, said }: HandoverGround, caution: string): string | undefined {
+  const alone = visit.told.filter(({ value }) => value.caution === caution).map(({ at }) => momentOf(at.wall));
+  const deciding = [...said.decisions.values()].flat().flatMap(({ value: { warning } }) => {
+    const isShown = warning?.shown.some(({ of, id }) => of === "caution" && id === caution);
+    return warning && isShown ? [warning.acknowledged] : [];
+  });
+  return [...alone, ...deciding].sort((a, b) => Date.parse(a) - Date.parse(b)).at(-1);
+}
+
 export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
   const { assessment, telling, visit } = ground;
   return cautionsToTell(assessment.cautions).map(({ caution, places, signal }): CautionTold => {
     const { not, why, can, todo } = cautionLine(telling.known, caution, visit.told);
-    const told = visit.told.filter(({ value }) => value.caution === caution).at(-1);
+    const told = toldAtOf(ground, caution);
     const forbids = FORBIDS[caution];
     return {
       caution,
@@ -105,7 +115,7 @@ export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
       faults: assessment.faults
         .filter((one) => one.cautions.includes(caution))
         .map(({ fault, place }) => ({ fault, place })),
-      ...(told ? { toldAt: momentOf(told.at.wall) } : {}),
+      ...(told === undefined ? {} : { toldAt: told }),
     };
   });
 }

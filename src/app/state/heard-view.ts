@@ -65,7 +65,7 @@ export interface HeardView {
 
 /** dB shown: everything is drawn on one scale, from the loudest a file can hold down. */
 const LOWEST_DB = -100;
-const PITCHES = [20, 50, 100, 200, 500, 1000, 2000, 5000];
+const PITCHES = [20, 50, 100, 300, 1000, 3000, 8000];
 const BEATS = [0, 20, 40, 60, 80, 100, 120];
 
 const markWords = (mark: MarkAt): string => {

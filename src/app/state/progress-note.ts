@@ -2,9 +2,11 @@
  * A note to the owner of how far the work is, made of what was really recorded: what is not told is not in it. To be
  * read over and changed before it is sent. Pure.
  */
+import type { Assessment } from "../../core/assess/contract.js";
 import { type JobStands, type PartStands, progressOf } from "../../core/plan/index.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/release.js";
+import { atPlace, faultSays } from "./knowledge.js";
 import type { Currency } from "./money-words.js";
 import { holdsTold } from "./plan-dates-view.js";
 import type { Estimating } from "./plan-estimate-view.js";
@@ -14,6 +16,7 @@ import { jobTitle, partTitle } from "./plan-words.js";
 
 export interface Noted extends PartsKnown, Estimating {
   readonly carName: string;
+  readonly assessment: Pick<Assessment, "cautions" | "faults">;
   readonly currency: Currency | undefined;
 }
 
@@ -23,15 +26,35 @@ export function progressNote(on: Noted): string {
   const progress = progressOf(said, input.today);
   const jobs = progress.ok ? progress.value.jobs : [];
   const parts = progress.ok ? progress.value.parts : [];
-  const work = [...jobLines(on, jobs), ...parts.flatMap((part) => partLine(on, part))];
+  const declined = new Set(input.jobs.filter((job) => job.declined).map(({ id }) => id));
+  const wanted = parts.filter(({ job, place }) => !declined.has(`${job}@${place}`));
+  const work = [...jobLines(on, jobs), ...wanted.flatMap((part) => partLine(on, part))];
   return [
     t("note.line.car", { car: on.carName, date: plainDay(input.today) }),
+    ...dangerLines(on),
+    ...(declined.size === 0
+      ? []
+      : [t("note.line.declined", { what: all([...declined].map((id) => jobTitle(on.telling, id))) })]),
     ...(work.length === 0 ? [t("note.line.none")] : work),
     ...holdLines(on),
     ...moneyLines(on),
     ...askLines(on),
     ...said.release.map(({ value }) => t("note.line.release", { date: plainDay(value.on) })),
   ].join("\n");
+}
+
+/** What must not wait for the end of a note: that the car stands, and why. */
+function dangerLines({ assessment, telling }: Noted): readonly string[] {
+  const dangerous = assessment.faults.filter(({ grade }) => grade === "dangerous");
+  const stands = assessment.cautions.some(({ caution }) => caution === "cau.dont-drive");
+  const what = dangerous.map(
+    ({ fault, place, rules }) =>
+      `${faultSays(telling.known, fault, rules, telling.who).says}${atPlace(telling.known, place)}`,
+  );
+  return [
+    ...(stands ? [t("note.line.stands")] : []),
+    ...(what.length === 0 ? [] : [t("note.line.dangerous", { what: all(what) })]),
+  ];
 }
 
 const all = (names: readonly string[]): string => names.join("; ");
@@ -83,7 +106,9 @@ function holdLines(on: Noted): readonly string[] {
   const holds = holdsTold(on, schedule).map(({ title }) => title);
   const finish = schedule?.finish;
   // A day for part of the work is no day for the car.
-  const isWhole = finish !== undefined && schedule?.leftOut.length === 0;
+  const stands =
+    on.assessment.faults.some(({ grade }) => grade === "dangerous") && on.input.jobs.some((job) => job.declined);
+  const isWhole = finish !== undefined && schedule?.leftOut.length === 0 && !stands;
   return [
     ...(holds.length === 0 ? [] : [t("note.line.hold", { what: all(holds) })]),
     ...(finish && isWhole ? [t("note.line.ready", { date: plainDay(finish.date) })] : []),

@@ -8,7 +8,7 @@ export const enHandOver = {
   "hand-over.for.buyer": "A buyer",
   "hand-over.for.owner.says": "plain words, days to think of, decisions",
   "hand-over.for.technician.says": "every reading, limit and rule",
-  "hand-over.for.buyer.says": "risks and figures, nobody's name or decision",
+  "hand-over.for.buyer.says": "risks and figures, without the owner's name or decisions",
   "hand-over.open": "Before you hand it over",
   "hand-over.open.none": "Nothing is open",
   "hand-over.open.none.says": "Every complaint has its answer, every job its word, every figure its price.",

@@ -20,7 +20,7 @@ const LIGHT_WIDE = 5;
 const DARK_WIDE = 12;
 const HEAD = 34;
 const CROSS = 16;
-const TEXT = 48;
+const TEXT = 54;
 /** Letters in a row of words on a picture. */
 const ROW = 20;
 /** Of the length of an arrow's head, how far its two strokes stand out. */

@@ -1,7 +1,7 @@
 /** How figures, days, hours and money are written in a hand-over. Rounds no reading; knows no section. */
 import type { ByWhen } from "../../assess/contract.js";
 import type { IsoDate, Three } from "../../terms/index.js";
-import { show, showTyped, unitOf } from "../../units/index.js";
+import { QUANTITIES, show, showTyped, type Unit, unitOf, unitsOf } from "../../units/index.js";
 import type { Figure, LimitTold, MoneyTold } from "./input.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
@@ -24,8 +24,14 @@ function decimalText(words: HandoverWords, text: string): string {
   return showTyped(part === undefined ? grouped : `${grouped}.${part}`, words.decimalComma);
 }
 
+/** By the very code: spelled freely, the year's `a` would be an ampere. */
+const BY_CODE: ReadonlyMap<string, Unit> = new Map(
+  QUANTITIES.flatMap((quantity) => unitsOf(quantity).map((unit) => [unit.code, unit] as const)).reverse(),
+);
+
 /** A UCUM unit as people write it; one that is not known as its code. */
-export const unitText = (unit: string): string => (unit === "1" ? "" : (unitOf(unit)?.shown ?? unit));
+export const unitText = (unit: string): string =>
+  unit === "1" ? "" : ((BY_CODE.get(unit) ?? unitOf(unit))?.shown ?? unit);
 
 const withUnit = (figure: string, unit: string): string => {
   const written = unitText(unit);

@@ -8,7 +8,7 @@ import { FindingRow } from "../parts/finding-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { cautionLine } from "../state/cautions-view.js";
+import { cautionLine, standFor } from "../state/cautions-view.js";
 import { type FindingView, findingView } from "../state/findings-view.js";
 import { jobSays } from "../state/job-words.js";
 import { capital } from "../state/knowledge.js";
@@ -43,7 +43,7 @@ function LeadsTo({ on, view }: { readonly on: OnDesk; readonly view: FindingView
       )}
       {view.cautions.length > 0 && (
         <Band heading={t("finding.cautions")}>
-          {view.cautions.map((caution) => (
+          {standFor(on.assessment.cautions, view.cautions).map((caution) => (
             <CautionPanel
               key={caution}
               {...cautionPanel(cautionLine(on.known, caution, on.visit.told), "small")}

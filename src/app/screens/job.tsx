@@ -3,7 +3,7 @@ import { CautionPanel } from "../parts/caution-panel.js";
 import { JobRow } from "../parts/job-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band, Pool } from "../parts/pool.js";
-import { cautionLine } from "../state/cautions-view.js";
+import { cautionLine, standFor } from "../state/cautions-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type JobView, jobView } from "../state/work-view.js";
 import { t } from "../texts/index.js";
@@ -43,7 +43,7 @@ function Details({ on, view }: { readonly on: OnDesk; readonly view: JobView }) 
           ...(view.recheck === undefined ? [] : [view.recheck]),
         ]}
       />
-      {view.cautions.map((caution) => (
+      {standFor(on.assessment.cautions, view.cautions).map((caution) => (
         <CautionPanel key={caution} {...cautionPanel(cautionLine(on.known, caution, on.visit.told), "small")} />
       ))}
       <p class="remark small">{`${t("work.own")}. ${view.basis}.`}</p>

@@ -4,9 +4,10 @@ import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { worstFirst } from "../state/because.js";
-import { openComplaints, openFaults } from "../state/car-view.js";
+import { openFaults } from "../state/car-view.js";
 import { deskOf } from "../state/desks.js";
 import { faultSecond } from "../state/findings-view.js";
+import { heardIn } from "../state/heard.js";
 import { faultSays } from "../state/knowledge.js";
 import { paramOf, to } from "../state/routes.js";
 import { wayOf } from "../state/way.js";
@@ -23,7 +24,9 @@ export function StillOpen({ visit }: { readonly visit: string }) {
   const opened = laid.visit.value;
   const [known, assessment] = [laid.known.value, laid.assessment.value];
   const state = opened.is === "open" ? opened.state : undefined;
-  const complaints = openComplaints(state);
+  // While the plans with their answers are being read, nothing is said to be unanswered.
+  const heard = state && heardIn(app.journal, state, laid.earlier.value);
+  const complaints = (heard ?? []).filter(({ answer }) => answer === undefined);
   // Of a viewing still going on, with the seller beside it, the car's page tells nothing either.
   const covered = state !== undefined && !state.closed && wayOf(app.remembered, state).quiet;
   const faults = covered ? [] : worstFirst(openFaults(assessment));
@@ -38,8 +41,8 @@ export function StillOpen({ visit }: { readonly visit: string }) {
           <ListRow
             key={one.id}
             lead={null}
-            title={one.title}
-            second={one.second}
+            title={`“${one.text}”`}
+            second={t("car.complaint")}
             href={to("visit", { visit: paramOf(visit) })}
           />
         ))}

@@ -1,6 +1,6 @@
 /** One car as its screen shows it: visits, what is known about it, what is still open. Pure. */
 import type { Assessment } from "../../core/assess/contract.js";
-import type { CarState, Summary, VisitState, VisitSummary } from "../../core/record/index.js";
+import type { CarState, Summary, VisitSummary } from "../../core/record/index.js";
 import type { BareCommon } from "../../core/sheet/run.js";
 import { day, t } from "../texts/round.js";
 import { visitsOf } from "./cars-view.js";
@@ -43,16 +43,6 @@ export function factsKnown(car: CarState, common: BareCommon): string {
 
 export const limitsKnown = (car: CarState): string =>
   car.limits.size === 0 ? t("car.limits.none") : t("car.limits.some", { n: car.limits.size });
-
-export interface StillOpen {
-  readonly id: string;
-  readonly title: string;
-  readonly second: string;
-}
-
-/** Complaints of the last visit; they stay open until they are answered. */
-export const openComplaints = (visit: VisitState | undefined): readonly StillOpen[] =>
-  (visit?.complaints ?? []).map(({ id, value }) => ({ id, title: `“${value.text}”`, second: t("car.complaint") }));
 
 /** Whether a judged visit has anything to come back to. */
 export const openFaults = (assessment: Assessment | undefined): Assessment["faults"] => assessment?.faults ?? [];

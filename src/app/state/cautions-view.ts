@@ -69,6 +69,12 @@ export function standsFor(due: readonly Pick<CautionDue, "caution">[], caution: 
   return harder !== undefined && due.some((one) => one.caution === harder) ? harder : caution;
 }
 
+/** The same for all a finding or a job names, none twice. */
+export const standFor = (
+  due: readonly Pick<CautionDue, "caution">[],
+  cautions: readonly string[],
+): readonly string[] => [...new Set(cautions.map((caution) => standsFor(due, caution)))];
+
 /** The cautions that are told: without those a harder one leaves no room for. */
 export function cautionsToTell(due: readonly CautionDue[]): readonly CautionDue[] {
   const all = new Set(due.map(({ caution }) => caution));

@@ -6,7 +6,7 @@ import type { Assessment, Fault, JobDue } from "../../core/assess/contract.js";
 import type { VisitState, Warned } from "../../core/record/index.js";
 import { t } from "../texts/owners-word.js";
 import type { Telling } from "./because.js";
-import { type CautionLine, cautionLine, standsFor } from "./cautions-view.js";
+import { type CautionLine, cautionLine, standFor, standsFor } from "./cautions-view.js";
 import { atPlace, faultSays } from "./knowledge.js";
 import { byWhenText } from "./work-view.js";
 
@@ -37,7 +37,7 @@ export function warningOver({ telling, assessment, visit, due }: WarningNeeds, i
   const behind = assessment.faults.filter((fault) => job.faults.some((one) => isSame(one, fault)));
   const dangerous = behind.filter(({ grade }) => grade === "dangerous");
   const named = behind.flatMap((fault) => fault.cautions);
-  const cautions = [...new Set(named.map((caution) => standsFor(assessment.cautions, caution)))]
+  const cautions = standFor(assessment.cautions, named)
     .filter((caution) => FORBID.has(caution) || known.cautions.get(caution)?.signal === "danger")
     .map((caution) => cautionLine(known, caution, visit.told));
   const cannotWait = job.byWhen.class <= BEFORE_DRIVING;

@@ -77,11 +77,15 @@ function faultOf({ assessment }: HandoverGround, value: HandoverGround["visit"][
 }
 
 /** What a picture shows, in words. */
+const isFileName = (name: string): boolean => /^\S+\.[a-z0-9]{3,4}$/i.test(name);
+
 function captionOf(
   { telling: { known } }: HandoverGround,
   { name, point, place }: Record<"name" | "point" | "place", string | undefined>,
 ) {
-  const shows = name ?? (point === undefined ? undefined : pointName(known, point));
+  const at = point === undefined ? undefined : pointName(known, point);
+  // What an album calls its files says nothing of what is seen.
+  const shows = name !== undefined && at !== undefined && isFileName(name) ? at : (name ?? at);
   const where = place === undefined || place === "car" ? undefined : placeName(known, place);
   return capital([shows, where].filter((one) => one !== undefined).join(", "));
 }

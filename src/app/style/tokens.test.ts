@@ -123,6 +123,6 @@ test("hue stands in the signal-word panels alone", () => {
   }
 });
 
-test("the whole style stays below 12 kB gzipped, even unminified", () => {
-  expect(gzipSync(styles.join("\n"), { level: 9 }).length).toBeLessThan(12_000);
+test("the whole style stays below 14 kB gzipped, even unminified", () => {
+  expect(gzipSync(styles.join("\n"), { level: 9 }).length).toBeLessThan(14_000);
 });

@@ -63,7 +63,7 @@ test("several shots in a row are kept at the point without leaving the camera, a
   await expect(thumbs(page)).toHaveCount(3);
   // A whole picture as the pretended camera shows it, with its place.
   await thumbs(page).first().click();
-  await expect(page.locator("img.whole-picture")).toBeVisible();
+  await expect(page.locator(".marked img")).toBeVisible();
 });
 
 test("several pictures from the album at once, each kept", async ({ page, site }) => {

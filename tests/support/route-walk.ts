@@ -30,7 +30,7 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
 }
 
 /** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
-const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture", "sound"];
+const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture", "sound", "wearing", "wear"];
 const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
 
 /** What is reached by a press, by the address alone, or only after something was kept. */
@@ -47,6 +47,17 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
   const part = page.locator('main a[href*="/work/"]').first();
   await expect(part).toBeVisible();
   found.set("part", (await part.getAttribute("href")) ?? "");
+  // What is wearing comes a moment after the car's page: its visits are judged first.
+  const leads: readonly (readonly [RouteName, RouteName, string])[] = [
+    ["wearing", "car", 'main a[href$="/wearing"]'],
+    ["wear", "wearing", 'main a[href*="/wearing/"]'],
+  ];
+  for (const [name, from, where] of leads) {
+    await openScreen(walker, found.get(from) ?? "");
+    const link = page.locator(where).first();
+    await expect(link).toBeVisible({ timeout: 60_000 });
+    found.set(name, (await link.getAttribute("href")) ?? "");
+  }
   await openScreen(walker, HEARD);
   const drawn = page.locator('a[href*="/sound/"]').first();
   await expect(drawn).toBeVisible();

@@ -2,6 +2,9 @@
 import type { HandoverInput } from "./input.js";
 import type { DueDate, NumberedJob } from "./model.js";
 
+/** Names of days at which wear is looked at again begin so. */
+export const WEAR = "trend:";
+
 /** Nothing done and nothing declined is due; a decision to do it by a day stands beside the day the rules name. */
 export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): readonly DueDate[] {
   const open = work.filter(({ doneOn, decision }) => doneOn === undefined && decision?.is !== "no");
@@ -37,7 +40,7 @@ export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): re
     ...(input.trends ?? []).flatMap(({ id, title, where, lookAgain }) =>
       lookAgain === undefined
         ? []
-        : [{ id: `trend:${id}`, is: "look-again" as const, words: title, where, on: lookAgain }],
+        : [{ id: `${WEAR}${id}`, is: "look-again" as const, words: title, where, on: lookAgain }],
     ),
     ...(input.visit.next === undefined
       ? []

@@ -55,6 +55,15 @@ describe("HO21 and HO22 what cannot wait, and what next", () => {
     expect(steps({ faults: [MAJOR], jobs: [job({ decision: { is: "now" } })] })).toEqual(["do-job"]);
     expect(steps({ faults: [MAJOR], jobs: [job({ decision: { is: "more" } })] })).toEqual(["decide"]);
   });
+  it("names of all the days to look at wear again the soonest, and keeps the others among the days", () => {
+    const [trend] = wholeVisit().trends ?? [];
+    if (!trend) throw new Error("the whole visit has a trend");
+    const days = ["2027-05-01", "2027-02-01", "2028-01-01"] as const;
+    const trends = days.map((lookAgain, i) => ({ ...trend, id: `${trend.id}${i}`, lookAgain }));
+    const model = handover(soundVisit({ trends }));
+    expect(model.first.next.flatMap((step) => (step.is === "date" ? [step.on] : []))).toEqual(["2027-02-01"]);
+    expect(model.dates.filter(({ is }) => is === "look-again").map(({ on }) => on)).toEqual([...days].sort());
+  });
   it.each(["technician", "owner", "buyer"] as const)(
     "never tells a %s that it is safe, or that the rest can wait",
     (reader) => {

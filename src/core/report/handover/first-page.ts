@@ -3,6 +3,7 @@
  * the high figure against the budget. Knows no words.
  */
 import { GRADES } from "../../terms/index.js";
+import { WEAR } from "./due-dates.js";
 import type { HandoverInput } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { CannotWait, ComplaintLine, DueDate, Looked, MoneyLine, NextStep, NumberedJob, Verdict } from "./model.js";
@@ -44,6 +45,16 @@ export function cannotWait({ findings, work }: Lettered): readonly CannotWait[] 
     });
 }
 
+/** Of the days at which wear is looked at again only the soonest: thirty of them would bury what comes first. */
+function soonestWear(dates: readonly DueDate[]): readonly DueDate[] {
+  const wears = dates.filter(({ id }) => id.startsWith(WEAR));
+  const soonest = wears.reduce<DueDate | undefined>(
+    (before, one) => (before?.on === undefined || (one.on ?? "") < before.on ? one : before),
+    undefined,
+  );
+  return dates.filter((one) => !one.id.startsWith(WEAR) || one === soonest);
+}
+
 /** In the order of doing: nothing on it is called optional, and nothing says that the rest can wait. */
 export function nextSteps(
   input: HandoverInput,
@@ -76,7 +87,7 @@ export function nextSteps(
         ({ is: "answer-complaint", words, ...(answer?.is === "needs" ? { needs: answer.what } : {}) }) as const,
     ),
     ...(unseen > 0 ? [{ is: "look-at-rest", count: unseen } as const] : []),
-    ...dates
+    ...soonestWear(dates)
       .filter(({ is }) => is !== "job" && is !== "next-visit")
       .map(({ words, where, on, distance }) => ({
         is: "date" as const,

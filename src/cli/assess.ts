@@ -6,7 +6,7 @@ import { tell } from "../core/sheet/author.js";
 import { buildPlaces } from "../core/sheet/run.js";
 import { TRADE_WORK } from "../core/trade/index.js";
 import { printed } from "./assess-print.js";
-import { parsed, readNear } from "./read-near.js";
+import { jsonNear } from "./read-near.js";
 import type { Terminal } from "./sheets.js";
 import { told } from "./told.js";
 
@@ -24,16 +24,8 @@ export async function assessVerb(args: readonly string[], { out, err }: Terminal
     err(USE);
     return 2;
   }
-  const text = await readNear(called.file);
-  if (text === undefined) {
-    err(`${called.file}: this file cannot be read`);
-    return 2;
-  }
-  const data = parsed(text);
-  if (data === undefined) {
-    err(`${called.file}: this is no JSON`);
-    return 1;
-  }
+  const data = await jsonNear(called.file, err);
+  if (typeof data === "number") return data;
   const { result } = await loadChecklists(called.dir);
   if (result.ok) return assessFile(result.value, data.value, called.file, { out, err });
   for (const p of result.problems) err(tell(p));

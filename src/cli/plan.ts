@@ -6,7 +6,7 @@ import { remarks, type Section } from "./plan-sections/section.js";
 import { type At, asFields, inside } from "./plan-sections/shape.js";
 import { isWorkList, workListAnswer } from "./plan-sections/whole.js";
 import { tellPlanFile } from "./plan-told.js";
-import { parsed, readNear } from "./read-near.js";
+import { jsonNear } from "./read-near.js";
 import type { Terminal } from "./sheets.js";
 
 const USE = `use: plan FILE
@@ -23,16 +23,8 @@ export async function planVerb(args: readonly string[], { out, err }: Terminal):
     err(USE);
     return 2;
   }
-  const text = await readNear(file);
-  if (text === undefined) {
-    err(`${file}: this file cannot be read`);
-    return 2;
-  }
-  const data = parsed(text);
-  if (data === undefined) {
-    err(`${file}: this is no JSON`);
-    return 1;
-  }
+  const data = await jsonNear(file, err);
+  if (typeof data === "number") return data;
   const problems: Problem[] = [];
   const answer = answered(data.value, { path: "", problems });
   if (answer !== undefined) out(JSON.stringify(answer, null, 2));

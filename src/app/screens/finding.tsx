@@ -1,6 +1,6 @@
 /** One finding: its because in full, what it leads to, and grading it by hand. */
 import { useState } from "preact/hooks";
-import { offListName } from "../../core/terms/index.js";
+import { offListName, standFor } from "../../core/terms/index.js";
 import { BecauseTrace } from "../parts/because-trace.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
@@ -8,7 +8,7 @@ import { FindingRow } from "../parts/finding-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
-import { cautionLine, standFor } from "../state/cautions-view.js";
+import { cautionLine } from "../state/cautions-view.js";
 import { type FindingView, findingView } from "../state/findings-view.js";
 import { jobSays } from "../state/job-words.js";
 import { capital } from "../state/knowledge.js";

@@ -1,9 +1,11 @@
 /** One job: what is done, why it stands where it stands, what comes apart, which parts, what is measured again. */
+
+import { standFor } from "../../core/terms/index.js";
 import { CautionPanel } from "../parts/caution-panel.js";
 import { JobRow } from "../parts/job-row.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band, Pool } from "../parts/pool.js";
-import { cautionLine, standFor } from "../state/cautions-view.js";
+import { cautionLine } from "../state/cautions-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { type JobView, jobView } from "../state/work-view.js";
 import { t } from "../texts/index.js";

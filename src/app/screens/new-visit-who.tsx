@@ -4,9 +4,9 @@ import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { Field } from "../parts/field.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
-import { UnitSwitch } from "../parts/switch.js";
 import { PURPOSES, USUALLY, type VisitForm } from "../state/new-visit.js";
 import { t } from "../texts/round.js";
+import { OdometerBox } from "./odometer-box.js";
 
 export function WhatForAndWho({
   form,
@@ -79,22 +79,15 @@ export function OdometerField({
 }) {
   return (
     <div class="form">
-      <Field
+      <OdometerBox
         id="odometer"
-        kind="number"
         label={t("new-visit.odometer")}
+        unitLabel={t("reading.unit")}
         value={form.odometer}
-        onInput={(odometer) => set({ odometer })}
-        {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
-      />
-      <UnitSwitch
-        label={t("reading.unit")}
-        choices={[
-          { id: "km", words: "km" },
-          { id: "[mi_i]", words: "mi" },
-        ]}
-        chosen={form.odometerUnit}
-        onChoose={(odometerUnit) => set({ odometerUnit })}
+        onValue={(odometer) => set({ odometer })}
+        unit={form.odometerUnit}
+        onUnit={(odometerUnit) => set({ odometerUnit })}
+        problem={odd ? t("new-visit.odometer.odd") : undefined}
       />
     </div>
   );

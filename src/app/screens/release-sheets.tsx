@@ -1,25 +1,27 @@
 /** What opens over handing back: handing it back, taking it back, a second look, a check after some way. */
+
 import { useState } from "preact/hooks";
 import { isSamePerson } from "../../core/plan/index.js";
 import { figureOf, type HandedBack } from "../../core/record/index.js";
+import { DO_NOT_DRIVE } from "../../core/terms/index.js";
 import { NextAction } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
-import { Switch, UnitSwitch } from "../parts/switch.js";
+import { Switch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { cautionLine } from "../state/cautions-view.js";
 import { handBack, rechecked, secondLook, takeBack } from "../state/release-acts.js";
 import type { DueLine, LookLine, ReleaseView } from "../state/release-view.js";
 import { t } from "../texts/release.js";
 import { cautionPanel } from "./caution-panels.js";
+import { OdometerBox } from "./odometer-box.js";
 import type { OnPlan } from "./on-plan.js";
 
 interface Over {
   readonly on: OnPlan;
   readonly onClose: () => void;
 }
-const DO_NOT_DRIVE = "cau.dont-drive";
 const SWITCH = { on: t("app.yes"), off: t("app.no") };
 
 export function HandBackSheet({
@@ -82,22 +84,15 @@ export function HandBackSheet({
       )}
       <div class="form">
         <Field id="release-who" kind="text" label={t("release.who")} value={who} onInput={setWho} required />
-        <Field
+        <OdometerBox
           id="release-odometer"
-          kind="number"
           label={t("release.odometer")}
+          unitLabel={t("reading.unit")}
           value={value}
-          onInput={setValue}
-          {...(isOdd ? { problem: t("release.odometer.odd") } : {})}
-        />
-        <UnitSwitch
-          label={t("reading.unit")}
-          choices={[
-            { id: "km", words: "km" },
-            { id: "[mi_i]", words: "mi" },
-          ]}
-          chosen={unit}
-          onChoose={setUnit}
+          onValue={setValue}
+          unit={unit}
+          onUnit={setUnit}
+          problem={isOdd ? t("release.odometer.odd") : undefined}
         />
       </div>
     </Sheet>

@@ -5,7 +5,6 @@ import { NextAction } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";
 import { Sheet } from "../parts/sheet.js";
-import { UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { worstCaution } from "../state/cautions-view.js";
 import { close as closeVisit, complaint, odometer, reopen } from "../state/visit-acts.js";
@@ -13,6 +12,7 @@ import { t } from "../texts/index.js";
 import { cautionPanel } from "./caution-panels.js";
 import { ComplaintField } from "./complaint-field.js";
 import { lazy, Nothing } from "./lazy.js";
+import { OdometerBox } from "./odometer-box.js";
 import type { OnDesk } from "./on-visit.js";
 
 const OpenComplaints = lazy(() => import("./complaints.js").then((file) => file.OpenComplaints), Nothing);
@@ -66,22 +66,15 @@ export function OdometerSheet({ on, open, onClose }: OverVisit) {
       foot={<NextAction words={t("app.keep")} onPress={keep} />}
     >
       <div class="form">
-        <Field
+        <OdometerBox
           id="odometer-now"
-          kind="number"
           label={t("visit.odometer")}
+          unitLabel={t("reading.unit")}
           value={value}
-          onInput={setValue}
-          {...(odd ? { problem: t("new-visit.odometer.odd") } : {})}
-        />
-        <UnitSwitch
-          label={t("reading.unit")}
-          choices={[
-            { id: "km", words: "km" },
-            { id: "[mi_i]", words: "mi" },
-          ]}
-          chosen={unit}
-          onChoose={setUnit}
+          onValue={setValue}
+          unit={unit}
+          onUnit={setUnit}
+          problem={odd ? t("new-visit.odometer.odd") : undefined}
         />
       </div>
     </Sheet>

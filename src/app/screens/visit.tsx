@@ -1,6 +1,7 @@
 /** A visit's own page: complaint, what was looked at, sheets as frozen, cautions, what differs, closing it. */
 import { useEffect, useState } from "preact/hooks";
 import { undoable } from "../../core/record/index.js";
+import { toTell } from "../../core/terms/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
@@ -8,7 +9,6 @@ import { Band } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import { carTitle } from "../state/car-view.js";
-import { cautionsToTell } from "../state/cautions-view.js";
 import { movedOn } from "../state/judge-again.js";
 import { cameraHref } from "../state/picture-spot.js";
 import { unsortedCount } from "../state/pictures-view.js";
@@ -72,9 +72,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
         )}
         <ListRow
           title={t("visit.cautions")}
-          {...(on.quiet
-            ? {}
-            : { second: t("visit.cautions.says", { n: cautionsToTell(on.assessment.cautions).length }) })}
+          {...(on.quiet ? {} : { second: t("visit.cautions.says", { n: toTell(on.assessment.cautions).length }) })}
           href={to("cautions", { visit: on.param })}
         />
         {view.differ > 0 && (

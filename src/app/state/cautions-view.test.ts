@@ -1,8 +1,10 @@
 /** Which caution is shown wherever a car is judged. */
+
 import { expect, test } from "vitest";
 import { miniKnowledge } from "../../../tests/support/app-bench.js";
 import type { CautionDue } from "../../core/assess/contract.js";
-import { cautionsToTell, worstCaution } from "./cautions-view.js";
+import { toTell } from "../../core/terms/index.js";
+import { worstCaution } from "./cautions-view.js";
 
 const listed = [
   ["cau.stop", "danger"],
@@ -29,7 +31,7 @@ test("the worst danger is shown, without one the first warning of the list, and 
 test("the caution that lets the car go to the workshop gives way to the one that forbids driving it", () => {
   const all = (...ids: readonly string[]): readonly CautionDue[] =>
     ids.map((caution) => ({ caution, signal: "warning", places: ["RR"], because: [] }));
-  const told = (due: readonly CautionDue[]) => cautionsToTell(due).map(({ caution }) => caution);
+  const told = (due: readonly CautionDue[]) => toTell(due).map(({ caution }) => caution);
   expect(told(all("cau.dont-drive", "cau.to-workshop", "cau.hot"))).toEqual(["cau.dont-drive", "cau.hot"]);
   expect(told(all("cau.to-workshop", "cau.hot"))).toEqual(["cau.to-workshop", "cau.hot"]);
 });

@@ -2,8 +2,10 @@
  * Cautions and gates as the screens show them: worst signal first, when the owner was told, what a gate waits for.
  * Pure; whether a caution or gate stands is core/assess's word.
  */
+
 import type { CautionDue, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
+import { toTell } from "../../core/terms/index.js";
 import { clock, day, isTextKey, t } from "../texts/index.js";
 import { answerable, settleHref, settleText, type Telling } from "./because.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
@@ -60,34 +62,13 @@ export const worstCaution = (
 ): CautionLine | undefined =>
   cautionLines(known, due, told).find((line) => line.signal === "danger" || line.signal === "warning");
 
-/** A caution that lets the car go to the workshop gives way to the one that forbids driving it at all. */
-const GIVES_WAY: ReadonlyMap<string, string> = new Map([["cau.to-workshop", "cau.dont-drive"]]);
-
-/** The caution told in place of this one, given all that stand over the car: itself, or the harder one. */
-export function standsFor(due: readonly Pick<CautionDue, "caution">[], caution: string): string {
-  const harder = GIVES_WAY.get(caution);
-  return harder !== undefined && due.some((one) => one.caution === harder) ? harder : caution;
-}
-
-/** The same for all a finding or a job names, none twice. */
-export const standFor = (
-  due: readonly Pick<CautionDue, "caution">[],
-  cautions: readonly string[],
-): readonly string[] => [...new Set(cautions.map((caution) => standsFor(due, caution)))];
-
-/** The cautions that are told: without those a harder one leaves no room for. */
-export function cautionsToTell(due: readonly CautionDue[]): readonly CautionDue[] {
-  const all = new Set(due.map(({ caution }) => caution));
-  return due.filter(({ caution }) => !all.has(GIVES_WAY.get(caution) ?? ""));
-}
-
 /** Every caution that is told, worst signal first. */
 export function cautionLines(
   known: Knowledge,
   due: readonly CautionDue[],
   told: VisitState["told"],
 ): readonly CautionLine[] {
-  return [...cautionsToTell(due)]
+  return [...toTell(due)]
     .sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || rankIn(known, a) - rankIn(known, b))
     .map((one) => cautionLine(known, one.caution, told, one.places));
 }

@@ -4,14 +4,13 @@
  */
 import type { Assessment, Fault, JobDue } from "../../core/assess/contract.js";
 import type { VisitState, Warned } from "../../core/record/index.js";
+import { forbidsOf, standFor } from "../../core/terms/index.js";
 import { t } from "../texts/owners-word.js";
 import type { Telling } from "./because.js";
-import { type CautionLine, cautionLine, standFor, standsFor } from "./cautions-view.js";
+import { type CautionLine, cautionLine } from "./cautions-view.js";
 import { atPlace, faultSays } from "./knowledge.js";
 import { byWhenText } from "./work-view.js";
 
-/** Cautions that let the car go nowhere, or to the workshop only. */
-const FORBID: ReadonlySet<string> = new Set(["cau.dont-drive", "cau.to-workshop"]);
 /** The last due class that comes before the next drive. */
 const BEFORE_DRIVING = 1;
 
@@ -38,13 +37,13 @@ export function warningOver({ telling, assessment, visit, due }: WarningNeeds, i
   const dangerous = behind.filter(({ grade }) => grade === "dangerous");
   const named = behind.flatMap((fault) => fault.cautions);
   const cautions = standFor(assessment.cautions, named)
-    .filter((caution) => FORBID.has(caution) || known.cautions.get(caution)?.signal === "danger")
+    .filter((caution) => forbidsOf(caution) !== undefined || known.cautions.get(caution)?.signal === "danger")
     .map((caution) => cautionLine(known, caution, visit.told));
   const cannotWait = job.byWhen.class <= BEFORE_DRIVING;
   const isDangerous = job.grade === "dangerous" || dangerous.length > 0;
   if (!isDangerous && cautions.length === 0 && !cannotWait) return undefined;
   const raising = behind.filter((fault) =>
-    cautions.some(({ id }) => fault.cautions.some((caution) => standsFor(assessment.cautions, caution) === id)),
+    standFor(assessment.cautions, fault.cautions).some((caution) => cautions.some(({ id }) => id === caution)),
   );
   const told = [dangerous, raising, behind].find(({ length }) => length > 0) ?? [];
   const findings = told.map((fault) => findingWarned(telling, fault));

@@ -1,9 +1,9 @@
 /** What was looked at and what was not, readings, cautions and gates, as a hand-over takes them. Pure. */
 import type { JudgedLimit, JudgedReading } from "../../core/assess/contract.js";
 import type { CautionTold, GateTold, LookedTold, NotSeen, ReadingTold, SheetTold } from "../../core/report/index.js";
-import { GRADES, keyText, type ReplyValue } from "../../core/terms/index.js";
+import { forbidsOf, GRADES, keyText, type ReplyValue, toTell } from "../../core/terms/index.js";
 import { showTyped } from "../../core/units/index.js";
-import { cautionLine, cautionsToTell, gateLine } from "./cautions-view.js";
+import { cautionLine, gateLine } from "./cautions-view.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
 import { limitTold, whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
@@ -82,11 +82,6 @@ export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
 const sheetName = ({ telling: { known } }: HandoverGround, id: string): string =>
   known.sheets.find((one) => one.sheet.id === id)?.texts.title ?? id;
 
-const FORBIDS: Readonly<Record<string, NonNullable<CautionTold["forbids"]>>> = {
-  "cau.dont-drive": "driving",
-  "cau.to-workshop": "beyond-workshop",
-};
-
 /** When the owner was told of a caution: on its own, or before a no to a job it stands over. The newest counts. */
 function toldAtOf({ visit, said }: HandoverGround, caution: string): string | undefined {
   const alone = visit.told.filter(({ value }) => value.caution === caution).map(({ at }) => momentOf(at.wall));
@@ -99,10 +94,10 @@ function toldAtOf({ visit, said }: HandoverGround, caution: string): string | un
 
 export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
   const { assessment, telling, visit } = ground;
-  return cautionsToTell(assessment.cautions).map(({ caution, places, signal }): CautionTold => {
+  return toTell(assessment.cautions).map(({ caution, places, signal }): CautionTold => {
     const { not, why, can, todo } = cautionLine(telling.known, caution, visit.told);
     const told = toldAtOf(ground, caution);
-    const forbids = FORBIDS[caution];
+    const forbids = forbidsOf(caution);
     return {
       caution,
       signal,

@@ -4,6 +4,7 @@
  */
 import type { Assessment } from "../../core/assess/contract.js";
 import { type JobStands, type PartStands, progressOf } from "../../core/plan/index.js";
+import { isForbidden } from "../../core/terms/index.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/release.js";
 import { atPlace, faultSays } from "./knowledge.js";
@@ -46,7 +47,7 @@ export function progressNote(on: Noted): string {
 /** What must not wait for the end of a note: that the car stands, and why. */
 function dangerLines({ assessment, telling }: Noted): readonly string[] {
   const dangerous = assessment.faults.filter(({ grade }) => grade === "dangerous");
-  const stands = assessment.cautions.some(({ caution }) => caution === "cau.dont-drive");
+  const stands = isForbidden(assessment.cautions);
   const what = dangerous.map(
     ({ fault, place, rules }) =>
       `${faultSays(telling.known, fault, rules, telling.who).says}${atPlace(telling.known, place)}`,

@@ -1,5 +1,7 @@
 /** Gates: tripped, cleared, or not cleared and what to do first; and the cautions that are due. Grades nothing. */
+
 import { type Outcome, Unknown } from "../expr/run.js";
+import { DO_NOT_DRIVE } from "../terms/index.js";
 import { underEveryChoice } from "./choices.js";
 import type { CautionDue, Fault, Finding, GateState, Opened, TripCause } from "./contract.js";
 import { spotsOfName } from "./findings.js";
@@ -19,7 +21,6 @@ export interface ConditionRun {
 
 /** These acts put the car on the road: a dangerous fault or a caution not to drive shuts them. */
 const DRIVING: ReadonlySet<string> = new Set(["w4-road", "drive-away"]);
-export const DO_NOT_DRIVE = "cau.dont-drive";
 const CAR = "car";
 
 export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {

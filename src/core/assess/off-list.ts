@@ -2,10 +2,10 @@
  * Findings off the list: what a person saw that no point asks for. Laid beside what the rules found, in a finished
  * assessment. Changes nothing the rules said.
  */
-import { levelOf, offListId } from "../terms/index.js";
+import { DO_NOT_DRIVE, levelOf, offListId } from "../terms/index.js";
 import type { Assessment, CautionDue, Fault, Finding, GateState, OffList } from "./contract.js";
 import { CONSEQUENCE, compareFaults, LIKELIHOOD } from "./faults.js";
-import { compareCautions, DO_NOT_DRIVE, drivingCauses, isDrivingGate } from "./gates.js";
+import { compareCautions, drivingCauses, isDrivingGate } from "./gates.js";
 
 /** The assessment with these beside it. Findings, faults and points of the rules stay as they are. */
 export function addOffList(assessment: Assessment, seen: readonly OffList[]): Assessment {

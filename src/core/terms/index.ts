@@ -3,6 +3,8 @@
  * how a problem is told. Imports nothing; refuses to know what any of them is used for.
  */
 
+export * from "./forbids.js";
+
 /** Grades from mild to severe. The last three as in Directive 2014/45/EU Art. 7; advisory is national practice. */
 export const GRADES = ["advisory", "minor", "major", "dangerous"] as const;
 export type Grade = (typeof GRADES)[number];

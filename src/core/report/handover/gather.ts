@@ -12,7 +12,15 @@ import type {
   Opened,
   Worth,
 } from "../../assess/index.js";
-import { type Audience, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../terms/index.js";
+import {
+  type Audience,
+  forbidsOf,
+  type GradeLevel,
+  gradeOf,
+  keyText,
+  type ReplyValue,
+  toTell,
+} from "../../terms/index.js";
 import { stepsOf } from "./gather-because.js";
 import { readingsOf } from "./gather-readings.js";
 import type {
@@ -187,26 +195,15 @@ function gateTold(of: Gathered, gate: GateState): GateTold {
   };
 }
 
-/** The two cautions over driving at all; the milder gives way to the harder. */
-const FORBIDS: ReadonlyMap<string, NonNullable<CautionTold["forbids"]>> = new Map([
-  ["cau.dont-drive", "driving"],
-  ["cau.to-workshop", "beyond-workshop"],
-]);
-
-function cautionsOf(of: Gathered): readonly CautionTold[] {
-  const { cautions } = of.assessment;
-  const isForbidden = cautions.some(({ caution }) => FORBIDS.get(caution) === "driving");
-  return cautions
-    .filter(({ caution }) => !isForbidden || FORBIDS.get(caution) !== "beyond-workshop")
-    .map((due) => cautionTold(of, due));
-}
+const cautionsOf = (of: Gathered): readonly CautionTold[] =>
+  toTell(of.assessment.cautions).map((due) => cautionTold(of, due));
 
 /** It hangs on findings only where every one of its reasons is a rule that left one. */
 function cautionTold({ assessment, names }: Gathered, due: CautionDue): CautionTold {
   const found = due.because.map((rule) => assessment.findings.filter((one) => one.rule === rule && one.fault !== null));
   const hangs = found.every((all) => all.length > 0);
   const text = names.caution(due.caution);
-  const forbids = FORBIDS.get(due.caution);
+  const forbids = forbidsOf(due.caution);
   return {
     caution: due.caution,
     signal: due.signal,

@@ -3,7 +3,7 @@
  * points, jobs, cautions) come in the voice of who reads; figures stay figures. Types only; knows no sheet, no record.
  */
 import type { ByWhen, UrgencyKey } from "../../assess/contract.js";
-import type { Audience, Basis, Grade, IsoDate, NonAnswer, Reason, Sure, Three } from "../../terms/index.js";
+import type { Audience, Basis, Forbids, Grade, IsoDate, NonAnswer, Reason, Sure, Three } from "../../terms/index.js";
 import type { PlaceLook, PlanKind, PlanSide } from "../plan-terms.js";
 import type { Drawing } from "../tree.js";
 
@@ -223,7 +223,7 @@ export interface CautionTold {
   readonly todo: string;
   readonly places: readonly string[];
   /** Says that the car must not be driven, or no farther than to a workshop. */
-  readonly forbids?: "driving" | "beyond-workshop" | undefined;
+  readonly forbids?: Forbids | undefined;
   /** Findings it comes from; none: it stands by itself. */
   readonly faults: readonly FaultRef[];
   /** When the owner was told, ISO date-time. */

@@ -57,7 +57,8 @@ export function Complaints({ on }: { readonly on: OnDesk }) {
 
 /** What closing a visit says of complaints nobody has answered; nothing where there are none. */
 export function OpenComplaints({ on }: { readonly on: OnDesk }) {
-  const heard = heardIn(useApp().journal, on.visit, on.desk.earlier.value) ?? [];
+  const heard = heardIn(useApp().journal, on.visit, on.desk.earlier.value);
+  if (heard === undefined) return <p role="status">{t("heard.reading")}</p>;
   const n = openComplaints(heard).length;
   if (n === 0) return null;
   return (

@@ -102,12 +102,11 @@ function Acts({ view, open }: Drawn) {
   return (
     <>
       <p class="remark" role="status">
-        {t(view.mayBeDriven ? "release.clear" : "release.refused")}
+        {t(view.mayBeDriven ? "release.clear" : view.mayBeMoved ? "release.refused" : "release.stays")}
       </p>
       <div class="acts">
-        {view.mayBeDriven ? (
-          <NextAction words={t("release.do")} onPress={() => open({ is: "driven" })} />
-        ) : (
+        {view.mayBeDriven && <NextAction words={t("release.do")} onPress={() => open({ is: "driven" })} />}
+        {!view.mayBeDriven && view.mayBeMoved && (
           <Tool words={t("release.do.not-driven")} onPress={() => open({ is: "not-driven" })} />
         )}
       </div>

@@ -37,7 +37,7 @@ export function HandBackSheet({
   const [unit, setUnit] = useState<string>(stands?.unit ?? settings.value.odometerUnit);
   const [isWarned, setWarned] = useState(false);
   const isOdd = value.trim() !== "" && figureOf({ value, unit }) === undefined;
-  const isWhole = who.trim() !== "" && !isOdd && (how === "driven" || isWarned);
+  const isWhole = who.trim() !== "" && !isOdd && (how === "driven" ? view.mayBeDriven : view.mayBeMoved && isWarned);
   const keep = (): void => {
     if (!isWhole) return;
     void handBack(journal, on.stream, {

@@ -66,7 +66,7 @@ export function StillOpen({ visit }: { readonly visit: string }) {
           />
         )}
         {covered && <ListRow title={viewing("viewing.covered")} href={to("findings", { visit: paramOf(visit) })} />}
-        {complaints.length === 0 && faults.length === 0 && assessment && !covered && (
+        {heard && complaints.length === 0 && faults.length === 0 && assessment && !covered && (
           <p class="remark">{t("car.open.none")}</p>
         )}
       </Band>

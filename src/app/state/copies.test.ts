@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { act, bytesOf, emptyVisit, foreign, pictureDraft } from "../../../tests/store/sample.js";
 import { copyOf, filledPhone, good } from "../../../tests/support/copies.js";
-import { draftNote, draftUndo, foldVisit, gatherCopy, idText } from "../../core/record/index.js";
+import { draftMark, draftNote, draftUndo, foldVisit, gatherCopy, idText, isEntry } from "../../core/record/index.js";
 import { problem } from "../../core/terms/index.js";
 import { openCopy } from "../../device/files/open.js";
 import { refusedWords } from "../texts/files.js";
@@ -104,4 +104,27 @@ test("FL11 papers: what was taken back or written over goes too, with every entr
   const twin = foreign(pictureDraft(visit, more.hash), "w8", 1);
   const both = papersOf(foldVisit([...state.ledger.log.values(), twin])).find(({ key }) => key === more.hash);
   expect([both?.ids.length, both?.ids.includes(idText(twin))]).toEqual([2, true]);
+});
+
+test("FL11 papers: what is said of a picture goes with it, and is still found where the picture went before", async () => {
+  const { store, visit } = await filledPhone(1);
+  const more = await bytesOf("a plate to be marked");
+  good(await store.append([pictureDraft(visit, more.hash)], [more]));
+  const read = async () => foldVisit(good(await store.entries(visit)));
+  const words = { type: "words", at: [0.5, 0.5], words: "somebody's name" } as const;
+  good(await store.append([draftMark(act(), await read(), more.hash, "m1", words)]));
+  const state = await read();
+  const paper = papersOf(state).find(({ key }) => key === more.hash);
+  const marks = [...state.ledger.log.values()].filter((one) => isEntry(one) && one.kind === "picture.mark");
+  expect(marks).toHaveLength(1);
+  expect(paper?.ids).toEqual(expect.arrayContaining(marks.map(idText)));
+  const [picture] = state.pictures.filter(({ value }) => value.blob === more.hash).map(({ id }) => id);
+  good(await store.eraseForGood(act(), { ids: picture === undefined ? [] : [picture] }));
+  const left = papersOf(await read()).find(({ key }) => key === more.hash);
+  expect([left?.is, left?.hidden, left?.ids]).toEqual(["picture", true, marks.map(idText)]);
+  good(await store.eraseForGood(act(), { ids: left?.ids ?? [] }));
+  const bodies = [...(await read()).ledger.log.values()].filter(
+    (one) => isEntry(one) && one.kind.startsWith("picture"),
+  );
+  expect(JSON.stringify(bodies)).not.toContain("somebody's name");
 });

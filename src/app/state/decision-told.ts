@@ -3,6 +3,7 @@ import type { DecisionTold } from "../../core/report/handover/index.js";
 import { t } from "../texts/owners-word.js";
 import { decisionText } from "./decision-words.js";
 import type { DecisionFacts } from "./decisions-view.js";
+import { momentOf } from "./handover-moment.js";
 
 /** The newest signature for the word that stands, where there is one. */
 export const signatureOf = ({
@@ -38,7 +39,12 @@ export function decisionTold(facts: DecisionFacts): DecisionTold | undefined {
     on: said.on,
     ...(signed ? { signed: { who: signed.who, on: signed.on, isDrawn: signed.drawn !== undefined } } : {}),
     ...(said.warning
-      ? { warned: { words: said.warning.shown.map(({ words }) => words).join(" "), at: said.warning.acknowledged } }
+      ? {
+          warned: {
+            words: said.warning.shown.map(({ words }) => words).join(" "),
+            at: momentOf(Date.parse(said.warning.acknowledged)),
+          },
+        }
       : {}),
   };
 }

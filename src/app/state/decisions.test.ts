@@ -10,6 +10,7 @@ import { decisionTold, signatureOf } from "./decision-told.js";
 import type { Warning } from "./decision-warning.js";
 import { briefWord, decisionText, priceText, signedText, standingText } from "./decision-words.js";
 import { decisionFacts, questionsOf, undecided, unsigned } from "./decisions-view.js";
+import { momentOf } from "./handover-moment.js";
 import { agreedWord, isDeclined, isWantedNow } from "./owners-word.js";
 import { lastPlanStep, undoPlan } from "./plan-acts.js";
 import { strokesOf } from "./signature-strokes.js";
@@ -111,7 +112,7 @@ test("facts of a job: its word, price, warning, question with answer, and that a
     who: "Anna",
     how: "in person",
     on: "2026-03-02",
-    warned: { at: "2026-03-02T10:15:00.000Z" },
+    warned: { at: momentOf(Date.parse("2026-03-02T10:15:00.000Z")) },
   });
 });
 

@@ -55,9 +55,12 @@ export function signaturesTold({ said }: HandoverGround): readonly SignatureTold
   }));
 }
 
-/** Left standing, or taken away on a trailer, is not released: it must not be driven. */
+/**
+ * Left standing, or taken away on a trailer, is not released: it must not be driven. Where two people said different
+ * things, that one stands.
+ */
 export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {
-  const release = last(said.release);
+  const release = said.release.findLast(({ value }) => value.how !== "driven")?.value ?? last(said.release);
   if (!release) return undefined;
   const { how, who, on, told } = release;
   const words = told.join("; ");

@@ -1,9 +1,12 @@
 /** Findings with their because as a hand-over takes them: words for words, figures for figures. Pure; concludes nothing. */
 import type { Because, Fault, Finding } from "../../core/assess/contract.js";
+import type { WorkTold } from "../../core/plan/index.js";
 import type { FaultTold, LimitTold, StepTold } from "../../core/report/index.js";
+import { offListName } from "../../core/terms/index.js";
 import { answerable, inTelling, senseOf, settleText, stepOf, worstFirst } from "./because.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { capital, faultSays, placeName } from "./knowledge.js";
+import { worksIn } from "./release-facts.js";
 
 /** Where something is, in words; nothing for the car as a whole. */
 export const whereOf = ({ telling: { known } }: Pick<HandoverGround, "telling">, place: string): string =>
@@ -56,17 +59,23 @@ function stepTold(ground: HandoverGround, because: Because, fault: Fault): StepT
 const findingsOf = ({ assessment }: HandoverGround, of: Fault): readonly Finding[] =>
   assessment.findings.filter((one) => one.fault === of.fault && one.place === of.place && of.rules.includes(one.rule));
 
-/** The day the last of a fault's jobs was done, and whether each was measured again; undefined while one is not. */
-function mendedOf({ said }: HandoverGround, jobs: readonly string[]): FaultTold["mended"] {
-  const steps = jobs.map((job) => said.jobSteps.get(job)?.map(({ value }) => value) ?? []);
-  const lasts = steps.map((own) => own.at(-1));
-  const isDone = jobs.length > 0 && lasts.every((last) => last?.step === "done" || last?.step === "measured-again");
-  if (!isDone) return undefined;
-  const days = steps.flatMap((own) => own.findLast(({ step }) => step === "done")?.on ?? own.at(-1)?.on ?? []);
-  return { on: days.sort().at(-1) ?? "", checked: lasts.every((last) => last?.step === "measured-again") };
+/** By `job@place`. */
+type Works = ReadonlyMap<string, WorkTold>;
+
+/**
+ * The day the last of a fault's jobs was done; undefined while one is not. Found right is only what no longer stands:
+ * a fault that does is still judged so by the newest replies, whoever measured again. One off the list has no replies;
+ * there the word of who looked again counts.
+ */
+function mendedOf(works: Works, fault: string, jobs: readonly string[]): FaultTold["mended"] {
+  const own = jobs.map((job) => works.get(job));
+  const days = own.flatMap((work) => work?.doneOn ?? []);
+  const on = [...days].sort().at(-1);
+  if (on === undefined || days.length < jobs.length) return undefined;
+  return { on, checked: offListName(fault) !== undefined && own.every((work) => work?.isMeasured === true) };
 }
 
-function faultTold(ground: HandoverGround, of: Fault): FaultTold {
+function faultTold(ground: HandoverGround, works: Works, of: Fault): FaultTold {
   const { telling, due } = ground;
   const { known, who } = telling;
   const own = findingsOf(ground, of);
@@ -78,7 +87,7 @@ function faultTold(ground: HandoverGround, of: Fault): FaultTold {
   const settle = isOpen ? answerable(telling, of.settle).map((one) => settleText(telling, one)) : [];
   const items = own.flatMap((one) => known.rules.get(one.rule)?.["answers-to"] ?? []);
   const atLeast = own.some((one) => one.atLeast) && !own.some((one) => !one.atLeast && one.grade === of.grade);
-  const mended = mendedOf(ground, jobs);
+  const mended = mendedOf(works, of.fault, jobs);
   return {
     fault: of.fault,
     place: of.place,
@@ -103,5 +112,8 @@ function faultTold(ground: HandoverGround, of: Fault): FaultTold {
   };
 }
 
-export const faultsTold = (ground: HandoverGround): readonly FaultTold[] =>
-  worstFirst(ground.assessment.faults).map((one) => faultTold(ground, one));
+export function faultsTold(ground: HandoverGround): readonly FaultTold[] {
+  const handing = { ...ground, known: ground.telling.known, param: ground.telling.visit };
+  const works = new Map(worksIn(handing, []).map((work) => [`${work.job}@${work.place}`, work]));
+  return worstFirst(ground.assessment.faults).map((one) => faultTold(ground, works, one));
+}

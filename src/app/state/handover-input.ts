@@ -33,6 +33,11 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     plan: planTold(ground),
     ...(release ? { release } : {}),
     signatures: signaturesTold(ground),
+    unread: unreadIn(ground),
     personal: personalOf(ground),
   };
 }
+
+/** What is kept here and not understood, and what claims one identity with something else. */
+const unreadIn = ({ visit, said, car }: HandoverGround): number =>
+  [visit, said, car].reduce((sum, { trouble }) => sum + trouble.unknown.length + trouble.forks.length, 0);

@@ -8,7 +8,7 @@ import { mayBePassed, unprovenNote } from "./gates.js";
 import { limitTold, whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { momentOf } from "./handover-moment.js";
-import { capital, placeName, pointName, stateName } from "./knowledge.js";
+import { capital, derivedName, placeName, pointName, stateName } from "./knowledge.js";
 
 export const lookedTold = ({ assessment }: HandoverGround): LookedTold => ({
   sound: assessment.points.filter(({ is }) => is === "sound").length,
@@ -87,7 +87,7 @@ function toldAtOf({ visit, said }: HandoverGround, caution: string): string | un
   const alone = visit.told.filter(({ value }) => value.caution === caution).map(({ at }) => momentOf(at.wall));
   const deciding = [...said.decisions.values()].flat().flatMap(({ value: { warning } }) => {
     const isShown = warning?.shown.some(({ of, id }) => of === "caution" && id === caution);
-    return warning && isShown ? [warning.acknowledged] : [];
+    return warning && isShown ? [momentOf(Date.parse(warning.acknowledged))] : [];
   });
   return [...alone, ...deciding].sort((a, b) => Date.parse(a) - Date.parse(b)).at(-1);
 }
@@ -149,9 +149,8 @@ export function readingsTold(ground: HandoverGround): readonly ReadingTold[] {
   const { assessment, telling, visit, earlier } = ground;
   return assessment.readings.flatMap((of): readonly ReadingTold[] => {
     const typed = readingIn(visit.replies, of);
-    if (!typed) return [];
     const point = telling.known.points.get(of.point)?.point;
-    const gauge = gaugeWords(ground, typed, point?.tool);
+    const gauge = typed && gaugeWords(ground, typed, point?.tool);
     const before = [...earlier]
       .reverse()
       .map((one) => ({ on: one.on.at(-1)?.value.slice(0, 10) ?? "", value: readingIn(one.replies, of) }))
@@ -160,9 +159,11 @@ export function readingsTold(ground: HandoverGround): readonly ReadingTold[] {
       {
         point: of.point,
         place: of.place,
-        title: pointName(telling.known, of.point),
+        title: of.field === "" ? derivedName(telling.known, of.point) : pointName(telling.known, of.point),
         where: whereOf(ground, of.place),
-        typed: typed.values.map((one) => showTyped(one, false)),
+        // What was worked out was typed nowhere, and stands all the same.
+        typed: (typed?.values ?? []).map((one) => showTyped(one, false)),
+        ...(typed ? { typedUnit: typed.unit } : {}),
         value: of.value,
         uncertainty: of.uncertainty,
         unit: of.unit,
@@ -170,7 +171,8 @@ export function readingsTold(ground: HandoverGround): readonly ReadingTold[] {
         limits: of.limits.flatMap((limit) => {
           const edge = edgeOf(limit);
           if (!edge) return [];
-          return [{ ...limitTold(ground, { ...limit, ...edge }), state: limit.state, applies: limit.applies }];
+          const told = { ...limitTold(ground, { ...limit, ...edge }), direction: limit.direction };
+          return [{ ...told, state: limit.state, applies: limit.applies }];
         }),
         ...(before?.value
           ? { last: { on: before.on, value: before.value.values.join(" / "), unit: before.value.unit } }

@@ -2,9 +2,26 @@
  * The papers of a visit that can be deleted for good: pictures, sounds, notes, the owner's words, what was taken back or
  * written over included, since their bodies are still kept. Pure.
  */
-import { blobsOf, type Entry, type IdText, idText, isEntry, type VisitState } from "../../core/record/index.js";
+import {
+  blobsOf,
+  type Entry,
+  type IdText,
+  idText,
+  isEntry,
+  pictureKey,
+  type VisitState,
+} from "../../core/record/index.js";
 
-const KINDS = { picture: "picture", sound: "sound", note: "note", "visit.complaint": "complaint" } as const;
+const KINDS = {
+  picture: "picture",
+  "picture.mark": "picture",
+  "picture.after": "picture",
+  sound: "sound",
+  note: "note",
+  "visit.complaint": "complaint",
+} as const;
+/** What is said of a picture in entries of its own goes with it, also where the picture itself is gone already. */
+const isOverPicture = ({ kind }: Entry): boolean => kind === "picture.mark" || kind === "picture.after";
 
 export interface Paper {
   readonly key: string;
@@ -25,6 +42,8 @@ interface PaperBody {
   readonly text?: string;
   readonly name?: string;
   readonly replaces?: readonly IdText[];
+  /** Of a mark: the picture it lies over. */
+  readonly picture?: string;
 }
 
 const bodyOf = ({ body }: Entry): PaperBody => (typeof body === "object" && body !== null ? body : {});
@@ -41,14 +60,17 @@ export function papersOf(visit: VisitState): readonly Paper[] {
   };
   const groups = new Map<string, Entry[]>();
   for (const entry of papers) {
-    const key = bodyOf(entry).blob ?? first(idText(entry));
+    const { blob, picture } = bodyOf(entry);
+    // A mark names its picture by more than the bare hash: that would keep the bytes.
+    const over = isOverPicture(entry) ? picture?.slice(pictureKey("").length) : undefined;
+    const key = blob ?? over ?? first(idText(entry));
     groups.set(key, [...(groups.get(key) ?? []), entry]);
   }
   const shown = new Set<IdText>(
     [visit.pictures, visit.sounds, visit.notes, visit.complaints].flatMap((list) => list.map(({ id }) => id)),
   );
   return [...groups].flatMap(([key, group]): readonly Paper[] => {
-    const last = group.at(-1);
+    const last = group.findLast((entry) => !isOverPicture(entry)) ?? group.at(-1);
     if (!last) return [];
     const { thumb, text, name, blob } = bodyOf(last);
     // Whatever else names the bytes keeps them: it goes too, of whatever kind.

@@ -4,7 +4,7 @@
  */
 import type { Assessment } from "../../core/assess/contract.js";
 import { type JobStands, type PartStands, progressOf } from "../../core/plan/index.js";
-import { isForbidden } from "../../core/terms/index.js";
+import { forbidsOf, isForbidden } from "../../core/terms/index.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/release.js";
 import { atPlace, faultSays } from "./knowledge.js";
@@ -48,12 +48,13 @@ export function progressNote(on: Noted): string {
 function dangerLines({ assessment, telling }: Noted): readonly string[] {
   const dangerous = assessment.faults.filter(({ grade }) => grade === "dangerous");
   const stands = isForbidden(assessment.cautions);
+  const isToWorkshop = assessment.cautions.some(({ caution }) => forbidsOf(caution) === "beyond-workshop");
   const what = dangerous.map(
     ({ fault, place, rules }) =>
       `${faultSays(telling.known, fault, rules, telling.who).says}${atPlace(telling.known, place)}`,
   );
   return [
-    ...(stands ? [t("note.line.stands")] : []),
+    ...(stands ? [t("note.line.stands")] : isToWorkshop ? [t("note.line.to-workshop")] : []),
     ...(what.length === 0 ? [] : [t("note.line.dangerous", { what: all(what) })]),
   ];
 }

@@ -63,7 +63,9 @@ function placesOf({ known, tree }: Handing, point: string, place: string): reado
   if (kind === undefined) return [{ point, place }];
   const around = tree.around(place, kind);
   if (around !== undefined) return [{ point, place: around }];
-  return tree.ofKind(kind).flatMap((one) => (tree.within(place, one) ? [{ point, place: one }] : []));
+  const inside = tree.ofKind(kind).flatMap((one) => (tree.within(place, one) ? [{ point, place: one }] : []));
+  // A point that fits nowhere here is told, not dropped.
+  return inside.length > 0 ? inside : [{ point, place }];
 }
 
 const personOf =
@@ -74,7 +76,12 @@ const personOf =
 /** Every job of which something was told. */
 export function worksIn(handing: Handing, later: Later): readonly WorkTold[] {
   const { known, assessment, said, visit } = handing;
-  const asked = new Set(assessment.asked.map(({ point, place }) => `${barePoint(point)}@${place}`));
+  // What is entered along with a point is asked with it.
+  const asked = new Set(
+    assessment.asked.flatMap(({ point, place, with: along }) =>
+      [point, ...along].map((one) => `${barePoint(one)}@${place}`),
+    ),
+  );
   return worksTold(said, {
     says: (job, place) => {
       const sheetJob = known.jobs.get(job)?.job;

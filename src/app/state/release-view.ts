@@ -6,6 +6,7 @@ import {
   type Against,
   type ComplaintStands,
   mayBeDriven,
+  mayBeMoved,
   progressOf,
   type Recheck,
   standsAgainst,
@@ -51,6 +52,8 @@ export interface DueLine {
 export interface ReleaseView {
   readonly against: readonly AgainstLine[];
   readonly mayBeDriven: boolean;
+  /** Handed back not to be driven: on a trailer, or left standing. */
+  readonly mayBeMoved: boolean;
   readonly looks: readonly LookLine[];
   readonly due: readonly DueLine[];
   readonly released?: Release;
@@ -73,6 +76,7 @@ export function releaseView(
   return {
     against: against.map((one, index) => againstLine(on, one, index)),
     mayBeDriven: mayBeDriven(against),
+    mayBeMoved: mayBeMoved(against),
     looks: works.flatMap((work) => lookLine(on, work)),
     due: rechecksIn(on, works, earlier).map((one) => dueLine(on, one)),
     ...(released ? { released } : {}),

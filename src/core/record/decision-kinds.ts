@@ -32,7 +32,8 @@ const price = fields({
 });
 const warned = fields({ of: oneOf(["caution", "finding", "due"]), id: name, words: text });
 const warning = fields({ shown: listOf(warned, 1), acknowledged: dateTime });
-const odometer = fields({ value: number, unit: oneOf(["km", "[mi_i]"]) });
+const notBelowNought: Check = (value, path) => (Number(value) < 0 ? { path, expected: "0 or more" } : undefined);
+const odometer = fields({ value: both(number, notBelowNought), unit: oneOf(["km", "[mi_i]"]) });
 const said = fields(
   { word: oneOf(DECISION_WORDS), who: name, role: oneOf(DECIDERS), how: oneOf(TOLD_HOW), on: date },
   { by: date, odometer, because: name, what: name, price, estimate: name, warning },

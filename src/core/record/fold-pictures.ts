@@ -7,7 +7,7 @@ import { everIn, fold, type Parts, setOrDrop } from "./fold.js";
 import { compareShown, isEntry } from "./identity.js";
 import type { Known } from "./kinds.js";
 import type { PictureKey, PictureMark } from "./picture-bodies.js";
-import { PICTURE_KINDS, tellsOfPicture } from "./picture-kinds.js";
+import { PICTURE_KINDS } from "./picture-kinds.js";
 import { standsIn } from "./standing.js";
 
 /** One mark as it stands, under the name it keeps. */
@@ -66,7 +66,8 @@ const PICTURES: Parts<PicturesState> = {
 export function foldPictures(entries: Iterable<Logged>): PicturesState {
   const own: Logged[] = [];
   for (const logged of entries) {
-    const counts = !isEntry(logged) || logged.kind === "undo" || logged.kind === "erase" || tellsOfPicture(logged.kind);
+    const counts =
+      !isEntry(logged) || logged.kind === "undo" || logged.kind === "erase" || logged.kind.startsWith("picture.");
     if (counts) own.push(logged);
   }
   return fold(PICTURES, own);

@@ -273,8 +273,9 @@ export type Known = {
 
 export type WhyUnknown = "kind" | "newer" | "body" | "stream";
 
-/** Whether an entry not known is left to a table not fetched. */
-export const isToldLater = ({ kind }: Entry, why: WhyUnknown): boolean => why === "kind" && TOLD_LATER.test(kind);
+/** Whether an entry not known is left to a table not fetched; in a fold that has it, it is unknown like any other. */
+export const isToldLater = ({ kind }: Entry, why: WhyUnknown, kinds: Kinds): boolean =>
+  why === "kind" && TOLD_LATER.test(kind) && !Object.hasOwn(kinds, "picture.mark");
 
 /** Entries found known before, and by which kinds. Entries are never changed, so what was found stays true. */
 const found = new WeakMap<Entry, Kinds>();

@@ -122,7 +122,7 @@ function file(building: Building, id: IdText, logged: Logged): readonly string[]
   const { kinds } = building.parts;
   const why = whyUnknown(logged, kinds);
   if (why) {
-    if (!isToldLater(logged, why)) building.unknown.push({ id, kind: logged.kind, v: logged.v, why });
+    if (!isToldLater(logged, why, kinds)) building.unknown.push({ id, kind: logged.kind, v: logged.v, why });
     return [];
   }
   // `whyUnknown` has just found it known.

@@ -51,7 +51,4 @@ const ROWS: Rows = {
   },
 };
 
-/** Whether an entry tells of a picture: the fold of pictures takes these and leaves all else. */
-export const tellsOfPicture = (kind: string): kind is PictureKind => Object.hasOwn(ROWS, kind);
-
 export const PICTURE_KINDS: typeof KINDS & Rows = { ...KINDS, ...ROWS };

@@ -19,14 +19,16 @@ function breakBetween({ way, words, done, away }: SeriesInput, before: Seen, aft
   const back = cameBack(way, before, after);
   const word = words.get(visit);
   if (word === "renewed") return { visit, kind: "said-renewed", back };
-  if (word === "same") return undefined;
+  const isOneMethod = sameList(before.method, after.method);
+  // The same part read in another way is still no series.
+  if (word === "same") return isOneMethod ? undefined : { visit, kind: "method", back };
   const between = (day: number): boolean => day >= before.day && day <= after.day;
   if (away.some(between)) return { visit, kind: "not-fitted", back };
   if (isMoreThanChance(back, before, after)) {
     const job = done.find((one) => between(one.day))?.job;
     return job === undefined ? { visit, kind: "unsaid", back } : { visit, kind: "job-done", back, job };
   }
-  return sameList(before.method, after.method) ? undefined : { visit, kind: "method", back };
+  return isOneMethod ? undefined : { visit, kind: "method", back };
 }
 
 const edgeText = ({ edges }: Seen): string =>

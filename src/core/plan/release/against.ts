@@ -17,7 +17,12 @@ export type Weight = "danger" | "refuses" | "told";
 export type Against = { readonly weight: Weight } & (
   | { readonly is: "dangerous"; readonly fault: string; readonly place: string; readonly isDone: boolean }
   | { readonly is: "gate"; readonly gate: string; readonly state: "tripped" | "not cleared" }
-  | { readonly is: "loose"; readonly loose: string; readonly words: readonly string[] }
+  | {
+      readonly is: "loose";
+      readonly loose: string;
+      readonly words: readonly string[];
+      readonly what: StillLoose["what"];
+    }
   | { readonly is: "unfinished" | "waiting"; readonly job: string; readonly place: string }
   | {
       readonly is: "part";
@@ -61,7 +66,7 @@ export function standsAgainst(given: HandingBack): readonly Against[] {
   const all = [
     ...dangerous(given),
     ...gates(given),
-    ...given.loose.map(({ loose, words }): Against => ({ weight: "refuses", is: "loose", loose, words })),
+    ...given.loose.map(({ loose, words, what }): Against => ({ weight: "refuses", is: "loose", loose, words, what })),
     ...given.works.flatMap((work) => ofWork(work, given)),
     ...parts(given),
     ...given.complaints.flatMap(({ id, text, answer }): readonly Against[] =>
@@ -73,7 +78,15 @@ export function standsAgainst(given: HandingBack): readonly Against[] {
 
 const WEIGHTS: readonly Weight[] = ["danger", "refuses", "told"];
 
-/** Whether the car may be handed back to be driven. Handed back not to be driven, nothing refuses, and all is told. */
+const HOLDS_NOTHING: readonly StillLoose["what"][] = ["loose", "off"];
+/**
+ * Whether it may be handed back not to be driven. A car on a trailer was winched and is strapped down: whatever is
+ * loose or off may give way then as well. All else is told.
+ */
+export const mayBeMoved = (against: readonly Against[]): boolean =>
+  against.every((one) => one.is !== "loose" || !HOLDS_NOTHING.includes(one.what));
+
+/** Whether the car may be handed back to be driven. */
 export const mayBeDriven = (against: readonly Against[]): boolean => against.every(({ weight }) => weight === "told");
 
 function dangerous({ faults, works }: HandingBack): readonly Against[] {

@@ -1,7 +1,7 @@
 /** What stands against handing a car back, and what is due afterwards. */
 import { expect, test } from "vitest";
 import type { ComplaintAnswer, PlanBodies, Stands, VisitState } from "../../record/index.js";
-import { type Against, type HandingBack, mayBeDriven, standsAgainst } from "./against.js";
+import { type Against, type HandingBack, mayBeDriven, mayBeMoved, standsAgainst } from "./against.js";
 import { complaintsOf, type HeardIn, openComplaints } from "./complaints.js";
 import { rechecksOf } from "./rechecks.js";
 import { type Asking, isSamePerson, type WorkTold, worksTold } from "./works.js";
@@ -229,4 +229,15 @@ test("[RL9] a slip of the pen mended afterwards leaves the complaint answered", 
   expect(complaintsOf(heard("visit:a", [mended], [[HUM, "found", 5]], log), [])).toMatchObject([
     { id: mended, answer: { word: "found" } },
   ]);
+});
+
+test("[RL10] with something left loose or off it is not handed back at all; drained or unplugged is told", () => {
+  const left = (what: "loose" | "off" | "drained" | "unplugged") => ({
+    loose: "a",
+    what,
+    words: ["hub nut, finger tight"],
+    on: "2027-03-01",
+  });
+  const moved = (what: Parameters<typeof left>[0]) => mayBeMoved(standsAgainst({ ...NOTHING, loose: [left(what)] }));
+  expect((["loose", "off", "drained", "unplugged"] as const).map(moved)).toEqual([false, false, true, true]);
 });

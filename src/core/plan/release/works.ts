@@ -94,7 +94,8 @@ function workTold(
   const since = (at: Stamp | undefined): boolean => at !== undefined && done !== undefined && isAfter(at, done.told.at);
   const doneBy = done ? nameOf(done.told.by) : "";
   const counting = looks.filter(({ at }) => since(at));
-  const others = counting.filter(({ value }) => !value.same && !isSamePerson(value.who, doneBy));
+  // While nobody knows who did it, nobody can be told from them.
+  const others = doneBy === "" ? [] : counting.filter(({ value }) => !value.same && !isSamePerson(value.who, doneBy));
   const asked = after.filter(isAsked);
   const secondLook = sheetJob?.["second-look"];
   const recheckKm = sheetJob?.["recheck-km"];

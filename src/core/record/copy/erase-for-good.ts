@@ -3,7 +3,7 @@ import { ok, type Result } from "../../terms/index.js";
 import { blobsOf } from "../blobs-of.js";
 import type { Act, BlobHash, IdText, Logged } from "../contract.js";
 import { idText, isEntry, parseId } from "../identity.js";
-import type { EraseWhat, Store } from "../store.js";
+import type { Store } from "../store.js";
 
 /** What was found afterwards, read back from the store. */
 export interface Erased {
@@ -46,9 +46,9 @@ export async function eraseAndLook(
         going.set(idText(logged), logged);
   }
   const hashes = new Set<BlobHash>([...going.values()].flatMap(blobsOf));
-  const parts: EraseWhat[] = [...streams.map((stream) => ({ stream })), ...(ids.length > 0 ? [{ ids }] : [])];
-  for (const what of parts) {
-    const erased = await store.eraseForGood(act, what);
+  // In one go over all streams: a car without its visits, or a visit without its plan, would be half deleted.
+  if (going.size > 0) {
+    const erased = await store.eraseForGood(act, { ids: [...going.keys()] });
     if (!erased.ok) return erased;
   }
   // What was summed up of it before is made anew: the old lines held names.

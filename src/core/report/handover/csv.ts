@@ -4,6 +4,7 @@
  */
 
 import { oneLine } from "./clean.js";
+import { unitText } from "./figures.js";
 import type { DecisionTold, MoneyTold, ReadingTold } from "./input.js";
 import type { HandoverModel, NumberedJob } from "./model.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
@@ -47,13 +48,21 @@ export function readingsCsv({ readings }: HandoverModel, words: HandoverWords, o
     const limits: readonly (ReadingTold["limits"][number] | undefined)[] =
       of.limits.length > 0 ? of.limits : [undefined];
     return limits.map((limit): readonly Cell[] => [
-      ...[of.place, of.point, of.title, of.where, of.value, of.uncertainty, of.unit, of.typed.join(" / ")],
+      ...[of.place, of.point, of.title, of.where, of.value, of.uncertainty, of.unit, typedCell(of)],
       ...[limit?.limit, limit?.direction, limit?.edge, limit?.unit, limit?.grade, limit?.basis, limit?.source],
       ...[limit && (limit.isDefault ? "default" : "own"), limit?.applies, limit?.state],
       ...[numberIn(of.last?.value), of.last?.unit, of.last?.on],
     ]);
   });
   return table(heads(words, READINGS), rows, options);
+}
+
+/** What was typed, with its unit where it is another than that of the value. */
+function typedCell({ typed, typedUnit, unit }: ReadingTold): string {
+  const figures = typed.join(" / ");
+  return typedUnit === undefined || typedUnit === unit || figures === ""
+    ? figures
+    : `${figures} ${unitText(typedUnit)}`;
 }
 
 /** A typed figure as a number where it is one; a fraction stays as it was typed. */

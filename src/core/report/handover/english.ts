@@ -54,6 +54,7 @@ export const english = {
   "complaints.none": "Nothing was complained of.",
   "complaint.quote": "“{words}”",
   "complaint.found": "Found: {letters}.",
+  "complaint.found.words": "Found.",
   "complaint.found.none": "Found, but the finding no longer stands. Ask what became of it.",
   "complaint.not-met": "Looked and listened for. Not met this time; that does not say it is gone.",
   "complaint.needs": "Not answered yet. It needs: {what}.",
@@ -89,6 +90,8 @@ export const english = {
   "reason.not-seen": "{n} {n|one=point was|other=points were} not looked at.",
   "reason.differ": "Two people say different things: {letters}.",
   "reason.provisional": "Judged for now, on what was known: {letters}.",
+  "reason.unread":
+    "{n} {n|one=thing|other=things} kept with this car can't be read here, and may say anything: a newer version wrote {n|one=it|other=them}.",
   "reason.complaints-open": "{n} {n|one=complaint is|other=complaints are} not answered.",
 
   "wait.title": "What cannot wait",

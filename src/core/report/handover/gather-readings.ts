@@ -16,6 +16,7 @@ export function readingsOf({ assessment, input, names }: Gathered): readonly Rea
       title: of.field === "" ? names.derived(of.point) : names.point(of.point),
       where: names.place(of.place),
       typed: typed.flatMap(({ values }) => values),
+      ...(typed[0] === undefined ? {} : { typedUnit: typed[0].unit }),
       value: of.value,
       uncertainty: of.uncertainty,
       unit: of.unit,

@@ -36,6 +36,8 @@ export interface HandoverInput {
   readonly release?: ReleaseTold | undefined;
   /** Oldest first; never in a buyer's version. */
   readonly signatures?: readonly SignatureTold[] | undefined;
+  /** How many entries of visit, plan and car cannot be read here: they may say anything. Absent: none. */
+  readonly unread?: number | undefined;
   /** Names, numbers and the like of people other than who looked: never in a buyer's version, wherever they stand. */
   readonly personal?: readonly string[] | undefined;
 }
@@ -235,8 +237,10 @@ export interface ReadingTold {
   readonly place: string;
   readonly title: string;
   readonly where: string;
-  /** As typed, decimal point, in `unit`. */
+  /** As typed, decimal point, in `typedUnit`; empty for what was worked out. */
   readonly typed: readonly string[];
+  /** Absent: `unit`. */
+  readonly typedUnit?: string | undefined;
   /** As judged, with k = 2. */
   readonly value: number;
   readonly uncertainty: number;

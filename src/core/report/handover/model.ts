@@ -99,7 +99,7 @@ export type VerdictReason =
   | { readonly is: "work-before-driving"; readonly numbers: readonly number[] }
   | { readonly is: "done-not-checked"; readonly letters: readonly string[] }
   | { readonly is: "not-enough-seen"; readonly sheets: readonly string[] }
-  | { readonly is: "not-seen"; readonly count: number }
+  | { readonly is: "not-seen" | "unread"; readonly count: number }
   | { readonly is: "differ" | "provisional"; readonly letters: readonly string[] }
   | { readonly is: "complaints-open"; readonly count: number };
 

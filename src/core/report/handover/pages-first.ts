@@ -35,7 +35,7 @@ export function answerText(words: HandoverWords, { answer, letters }: ComplaintL
     answer.is === "not-met"
       ? say(words, "complaint.not-met")
       : letters.length === 0
-        ? say(words, "complaint.found.none")
+        ? say(words, answer.faults.length === 0 ? "complaint.found.words" : "complaint.found.none")
         : say(words, "complaint.found", { letters: letters.join(", ") });
   return answer.words ? say(words, "complaint.words", { answer: told, words: ended(answer.words) }) : told;
 }
@@ -69,6 +69,7 @@ export function reasonText(words: HandoverWords, reason: VerdictReason): string 
         : say(words, "reason.not-released.words", { words: ended(reason.words) });
     case "left-loose":
     case "not-seen":
+    case "unread":
     case "complaints-open":
       return say(words, `reason.${reason.is}`, { n: reason.count });
     case "work-before-driving":

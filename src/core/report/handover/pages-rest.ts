@@ -106,7 +106,7 @@ function readingRow({ for: reader }: HandoverModel, of: ReadingTold, words: Hand
       ? {
           notes: [
             say(words, "readings.typed", {
-              typed: [of.typed.join(" / "), unitText(of.unit)].filter((one) => one !== "").join(" "),
+              typed: [of.typed.join(" / "), unitText(of.typedUnit ?? of.unit)].filter((one) => one !== "").join(" "),
               gauge: of.gauge ?? say(words, "not-known"),
               point: of.point,
               place: of.place,

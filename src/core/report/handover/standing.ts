@@ -49,7 +49,10 @@ export const openComplaints = ({
     ({ answer }) =>
       answer === undefined ||
       answer.is === "needs" ||
-      (answer.is === "found" && !answer.faults.some((one) => faults.some((of) => sameFault(one, of)))),
+      // Found in words only rests on no finding that could be gone.
+      (answer.is === "found" &&
+        answer.faults.length > 0 &&
+        !answer.faults.some((one) => faults.some((of) => sameFault(one, of)))),
   );
 
 /** How many points nobody answered, or answered in a way that cannot count. */

@@ -196,6 +196,22 @@ const NEAR: readonly {
     reason: "complaints-open",
     near: { complaints: [{ id: "c", words: "It pulls", answer: { is: "found", faults: [THERE] } }], faults: [fault()] },
   },
+  {
+    rule: "HO14 an answer in words only rests on no finding that could be gone",
+    makes: { complaints: [{ id: "c", words: "It pulls", answer: { is: "found", faults: [GONE] } }] },
+    is: "not-shown",
+    reason: "complaints-open",
+    near: {
+      complaints: [{ id: "c", words: "It pulls", answer: { is: "found", faults: [], words: "a loose shield" } }],
+    },
+  },
+  {
+    rule: "HO14 what cannot be read here may say anything",
+    makes: { unread: 1 },
+    is: "not-shown",
+    reason: "unread",
+    near: { unread: 0 },
+  },
 ];
 
 describe("what makes a verdict, and its near miss", () => {

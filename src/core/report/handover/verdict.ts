@@ -93,6 +93,7 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
   const thin = sheets.filter(({ enough }) => !enough).map(({ name }) => name);
   const unseen = unseenCount(input);
   const open = openComplaints(input).length;
+  const unread = input.unread ?? 0;
   return [
     ...when(answered === 0, kind, { is: "nothing-looked-at" }),
     ...when(letters.close.length > 0, kind, { is: "close", letters: letters.close }),
@@ -104,6 +105,7 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
     ...when(letters.differ.length > 0, kind, { is: "differ", letters: letters.differ }),
     ...when(letters.provisional.length > 0, kind, { is: "provisional", letters: letters.provisional }),
     ...when(open > 0, kind, { is: "complaints-open", count: open }),
+    ...when(unread > 0, kind, { is: "unread", count: unread }),
   ];
 }
 

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
+  type DoneTold,
   type FaultTold,
   factsOf,
   type HandoverInput,
@@ -41,6 +42,24 @@ const visit = fc
     found: faults,
     unseen: fc.array(fc.record({ title: said, where: said }), { maxLength: 3 }),
     complaints: fc.array(said, { maxLength: 2 }),
+    finished: fc.uniqueArray(
+      fc.record({
+        id: fc.constantFrom("j7", "j8", "j9"),
+        title: said,
+        where: said,
+        on: date,
+        by: fc.option(said, { nil: undefined }),
+        before: said,
+        after: fc.option(said, { nil: undefined }),
+        unseen: fc.array(said, { maxLength: 2 }),
+        needed: fc.boolean(),
+        is: fc.constantFrom("other" as const, "same" as const, "none" as const),
+        who: said,
+      }),
+      { selector: ({ id }) => id, maxLength: 3 },
+    ),
+    left: fc.array(said, { maxLength: 2 }),
+    unread: fc.boolean(),
     value: fc.double({ min: -50, max: 50, noNaN: true }),
     work: fc.array(fc.record({ title: said, minutes: three, cost: three, due: date, no: fc.boolean(), why: said }), {
       maxLength: 3,
@@ -92,6 +111,22 @@ const visit = fc
             ...(no ? { decision: { is: "no", reason: why } } : {}),
           }),
         ),
+        done: of.finished.map(
+          ({ before, after, needed, is, who, ...one }): DoneTold => ({
+            ...one,
+            readings: [
+              {
+                title: one.title,
+                where: one.where,
+                before: { says: before, on: "2030-01-02" },
+                ...(after === undefined ? {} : { after: { says: after, on: one.on } }),
+              },
+            ],
+            look: { needed, is, who: is === "none" ? [] : [who] },
+          }),
+        ),
+        picturesLeft: of.left,
+        isProgressUnread: of.unread,
         money: { currency: "EUR", minorDigits: 2, missing: 0 },
       }),
   );
@@ -123,7 +158,15 @@ test("HO10 the best verdict needs everything seen, nothing close, nothing above 
       const standing = input.faults.filter(({ mended }) => mended?.checked !== true);
       const isGrave = ({ grade, close, mustStand, provisional, mended }: FaultTold): boolean =>
         grade === "major" || grade === "dangerous" || close || mustStand || provisional || mended !== undefined;
-      const isBest = !standing.some(isGrave) && input.notSeen.length === 0 && input.complaints.length === 0;
+      const isUnlooked = (input.done ?? []).some(
+        ({ look, unseen }) => (look.needed && look.is === "none") || unseen.length > 0,
+      );
+      const isBest =
+        !standing.some(isGrave) &&
+        !isUnlooked &&
+        input.isProgressUnread !== true &&
+        input.notSeen.length === 0 &&
+        input.complaints.length === 0;
       expect(verdict.is === "nothing-against").toBe(isBest);
       expect(looked.sound).toBe(input.looked.sound);
       expect(verdict.owner === "dont-drive").toBe(verdict.is === "do-not-drive");

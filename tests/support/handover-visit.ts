@@ -1,5 +1,6 @@
 /** Invented visits for hand-overs: one with nothing against it, one with something of everything. */
 import {
+  type DoneTold,
   english,
   type FaultTold,
   type GateTold,
@@ -98,6 +99,28 @@ export function job(more: Partial<JobTold> = {}): JobTold {
     faults: [{ fault: "whl.play", place: "RR" }],
     parts: [],
     why: ["Outcome and likelihood together put it here."],
+    ...more,
+  };
+}
+
+/** Work that is done and was measured again, with nothing special about it. */
+export function done(more: Partial<DoneTold> = {}): DoneTold {
+  return {
+    id: "job.whl.bearing@FR",
+    title: "Renew the wheel bearing",
+    where: "front right",
+    on: "2031-05-04",
+    by: "Ada Winkler",
+    readings: [
+      {
+        title: "Bearing float",
+        where: "front right",
+        before: { says: "0.31 mm", on: "2031-05-03" },
+        after: { says: "0.04 mm", on: "2031-05-04" },
+      },
+    ],
+    unseen: [],
+    look: { needed: false, is: "none", who: [] },
     ...more,
   };
 }
@@ -367,6 +390,19 @@ export function wholeVisit(more: Partial<HandoverInput> = {}): HandoverInput {
       ],
     },
     personal: ["Otto Lindqvist"],
+    done: [
+      done({ look: { needed: true, is: "other", who: ["Ada Winkler"] } }),
+      done({
+        id: "job.brk.hose@FL",
+        title: "Renew the brake hose",
+        where: "front left",
+        by: "Otto Lindqvist",
+        readings: [],
+        unseen: ["Pedal held, front left"],
+        look: { needed: true, is: "none", who: [] },
+      }),
+    ],
+    picturesLeft: ["Left sill, from the ramp"],
     ...more,
   });
 }

@@ -28,7 +28,7 @@ export function decisionTold(facts: DecisionFacts): DecisionTold | undefined {
     : (said.because ?? said.what);
   const until = {
     ...(by === undefined ? {} : { date: by }),
-    ...(odometer === undefined ? {} : { distance: odometer }),
+    ...(odometer === undefined ? {} : { odometer }),
   };
   return {
     is: differ ? "more" : TOLD[said.word],

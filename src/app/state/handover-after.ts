@@ -12,13 +12,15 @@ import type {
   SignatureTold,
 } from "../../core/report/index.js";
 import { signatureDrawing } from "../../core/report/index.js";
+import { t as h } from "../texts/hand-over.js";
 import { t } from "../texts/release.js";
 import { decisionTold } from "./decision-told.js";
 import { decisionFacts } from "./decisions-view.js";
 import type { HandoverGround } from "./handover-ground.js";
+import { placeName } from "./knowledge.js";
 import { last } from "./plan-input.js";
+import { jobTitle } from "./plan-words.js";
 import { rechecksIn, worksIn } from "./release-facts.js";
-import { releaseView } from "./release-view.js";
 
 function answerTold({ answer, differ }: ComplaintStands): ComplaintAnswer | undefined {
   if (answer === undefined || differ) return undefined;
@@ -30,9 +32,12 @@ function answerTold({ answer, differ }: ComplaintStands): ComplaintAnswer | unde
   return { is: "needs", what: what.join("; ") };
 }
 
-/** Those of this visit and those carried on. While a plan is still being read they stand without an answer. */
-export function complaintsTold({ heard, visit }: HandoverGround): readonly ComplaintTold[] {
-  if (!heard) return visit.complaints.map(({ id, value }) => ({ id, words: value.text }));
+/** Those of this visit and those carried on. While a plan is still being read all of them stand, each saying so. */
+export function complaintsTold({ heard, visit, earlier }: HandoverGround): readonly ComplaintTold[] {
+  if (!heard)
+    return [...earlier, visit].flatMap(({ complaints }) =>
+      complaints.map(({ id, value }) => ({ id, words: value.text, answer: { is: "not-read" } as const })),
+    );
   return heard.map((one): ComplaintTold => {
     const answer = answerTold(one);
     return { id: one.id, words: one.text, ...(answer ? { answer } : {}) };
@@ -71,14 +76,15 @@ export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {
 export function rechecksTold(ground: HandoverGround): readonly DateTold[] {
   const { telling, earlier } = ground;
   const handing = { ...ground, known: telling.known, param: telling.visit };
-  const { due } = releaseView(handing, ground.heard ?? [], earlier, []);
-  const titles = new Map(due.map(({ id, title }) => [id, title]));
   return rechecksIn(handing, worksIn(handing, []), earlier)
     .filter(({ done }) => done === undefined)
-    .map(({ id, km, on }) => ({
+    .map(({ id, is, job, places, km, on }) => ({
       id: `recheck ${id}`,
-      is: "re-torque",
-      words: titles.get(id) ?? id,
+      is: is === "wheel-nuts" ? "re-torque" : "look-again",
+      words:
+        is === "wheel-nuts"
+          ? h("hand-over.nuts", { places: places.map((place) => placeName(telling.known, place)).join(", ") })
+          : h("hand-over.recheck", { job: jobTitle(telling, `${job ?? ""}@${places[0] ?? "car"}`) }),
       on,
       distance: { value: km, unit: "km" },
     }));

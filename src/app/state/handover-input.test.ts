@@ -81,3 +81,58 @@ test("every reader is given plain data that survives being written and read", ()
     expect(JSON.parse(JSON.stringify(input))).toEqual(input);
   }
 });
+
+test("HO37 the work that is done is told with who did it, and that nobody has looked at it a second time", () => {
+  expect(owner.done).toMatchObject([
+    { id: "job.whl.secure@FL", on: "2026-11-20", by: "Jorin (demo)", look: { needed: true, is: "none", who: [] } },
+  ]);
+  expect(owner.done?.[0]?.unseen.length).toBeGreaterThan(0);
+});
+
+test("HO2 a gate that a rule's caution trips hangs on that rule's finding, as on the terminal", () => {
+  const ground = grounds("owner");
+  const { assessment } = ground;
+  const of = assessment.findings.find(({ fault }) => fault !== null);
+  if (!of?.fault) throw new Error("the demo has no finding");
+  const [gate, ...gates] = assessment.gates;
+  if (!gate) throw new Error("the demo has no gate");
+  const trippedBy = [{ kind: "caution", rule: of.rule, place: of.place }] as const;
+  const tripped = { ...assessment, gates: [{ ...gate, state: "tripped" as const, trippedBy }, ...gates] };
+  const told = handoverInput({ ...ground, assessment: tripped }).gates[0];
+  expect(told).toMatchObject({ faults: [{ fault: of.fault, place: of.place }], onlyThose: true });
+});
+
+test("HO38 while a plan is read, complaints of every visit stand and none of them passes for unanswered", () => {
+  const ground = grounds("owner");
+  const { complaints } = handoverInput({ ...ground, heard: undefined });
+  const all = [...ground.earlier, ground.visit].flatMap((one) => one.complaints);
+  expect(complaints.map(({ id }) => id)).toEqual(all.map(({ id }) => id));
+  expect(complaints.every(({ answer }) => answer?.is === "not-read")).toBe(true);
+});
+
+test("HO38 what is loose is not told as nothing where it cannot be worked out", () => {
+  const ground = grounds("owner");
+  const broken = handoverInput({ ...ground, today: "no day" });
+  expect(broken.loose).toBeUndefined();
+  expect(broken.isProgressUnread).toBe(true);
+  expect(owner.isProgressUnread).toBeUndefined();
+});
+
+test("HO31 every name a person was ever given is a person's, also one that was mended since", () => {
+  const ground = grounds("buyer");
+  const { ledger } = ground.visit;
+  const [id, entry] = [...ledger.log].find(([, one]) => one.kind === "person") ?? [];
+  if (id === undefined || entry?.kind === undefined) throw new Error("the demo's visit names nobody");
+  const older = { ...entry, body: { person: { id: "elsewhere", name: "Ottilie Brandt (demo)" } } };
+  const log = new Map([...ledger.log, [`${id} older`, older] as const]);
+  const visit = { ...ground.visit, ledger: { ...ledger, log } };
+  expect(handoverInput({ ...ground, visit }).personal).toContain("Ottilie Brandt (demo)");
+});
+
+test("the day the car comes in for its work is told, once somebody has said one that is to come", () => {
+  const ground = grounds("owner");
+  const begins = (value: string) => [{ id: "b", value, at: { wall: 0, count: 0 }, by: "" }];
+  const at = (day: string) => handoverInput({ ...ground, said: { ...ground.said, begins: begins(day) } }).visit.next;
+  expect(at("2026-12-01")).toBe("2026-12-01");
+  expect(at("2026-11-01")).toBeUndefined();
+});

@@ -1,15 +1,18 @@
 /** The whole input of a hand-over from a visit as folded, judged and planned. Pure. */
 import type { HandoverInput } from "../../core/report/index.js";
 import { complaintsTold, releaseTold, signaturesTold } from "./handover-after.js";
+import { donesTold } from "./handover-done.js";
 import { faultsTold } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
-import { carTold, personalOf, picturesTold, planTold, visitTold } from "./handover-told.js";
+import { carTold, personalOf, picturesLeftOut, picturesTold, planTold, visitTold } from "./handover-told.js";
 import { datesTold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
 
 export function handoverInput(ground: HandoverGround): HandoverInput {
   const money = moneyTold(ground);
   const release = releaseTold(ground);
+  const loose = looseTold(ground);
+  const left = picturesLeftOut(ground);
   return {
     for: ground.for,
     madeAt: ground.madeAt,
@@ -26,10 +29,12 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     readings: readingsTold(ground),
     jobs: jobsTold(ground),
     ...(money ? { money } : {}),
-    loose: looseTold(ground),
+    done: donesTold(ground),
+    ...(loose ? { loose } : { isProgressUnread: true }),
     ...(ground.trends ? { trends: ground.trends } : {}),
     dates: datesTold(ground),
     pictures: picturesTold(ground),
+    ...(left.length > 0 ? { picturesLeft: left } : {}),
     plan: planTold(ground),
     ...(release ? { release } : {}),
     signatures: signaturesTold(ground),

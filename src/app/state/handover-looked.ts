@@ -1,7 +1,16 @@
 /** What was looked at and what was not, readings, cautions and gates, as a hand-over takes them. Pure. */
 import type { JudgedLimit, JudgedReading } from "../../core/assess/contract.js";
-import type { CautionTold, GateTold, LookedTold, NotSeen, ReadingTold, SheetTold } from "../../core/report/index.js";
-import { forbidsOf, GRADES, keyText, type ReplyValue, toTell } from "../../core/terms/index.js";
+import {
+  type CautionTold,
+  causesOfCaution,
+  causesOfGate,
+  type GateTold,
+  type LookedTold,
+  type NotSeen,
+  type ReadingTold,
+  type SheetTold,
+} from "../../core/report/index.js";
+import { forbidsOf, GRADES, keyText, type ReplyValue } from "../../core/terms/index.js";
 import { showTyped } from "../../core/units/index.js";
 import { cautionLine, gateLine } from "./cautions-view.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
@@ -60,9 +69,6 @@ export const sheetsTold = ({ assessment, telling: { known }, visit }: HandoverGr
 export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
   ground.assessment.gates.map((gate) => {
     const line = gateLine(ground.telling, gate, ground.visit);
-    const faults = gate.trippedBy.flatMap((cause) =>
-      cause.kind === "dangerous" ? [{ fault: cause.fault, place: cause.place }] : [],
-    );
     const unproven = mayBePassed(gate) ? unprovenNote(ground.visit.notes, gate.gate) : undefined;
     return {
       gate: gate.gate,
@@ -71,8 +77,7 @@ export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
       state: gate.state,
       says: line.says,
       first: line.first.map(({ words }) => words),
-      faults,
-      onlyThose: faults.length > 0 && faults.length === gate.trippedBy.length,
+      ...causesOfGate(gate, ground.assessment),
       otherwise: gate.otherwise,
       missing: gate.missingSheets.map((sheet) => sheetName(ground, sheet)),
       ...(unproven === undefined ? {} : { unproven }),
@@ -94,7 +99,9 @@ function toldAtOf({ visit, said }: HandoverGround, caution: string): string | un
 
 export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
   const { assessment, telling, visit } = ground;
-  return toTell(assessment.cautions).map(({ caution, places, signal }): CautionTold => {
+  return assessment.cautions.map((due): CautionTold => {
+    const { caution, places, signal } = due;
+    const { faults, onlyThose } = causesOfCaution(due, assessment);
     const { not, why, can, todo } = cautionLine(telling.known, caution, visit.told);
     const told = toldAtOf(ground, caution);
     const forbids = forbidsOf(caution);
@@ -107,9 +114,7 @@ export function cautionsTold(ground: HandoverGround): readonly CautionTold[] {
       todo,
       places: places.filter((place) => place !== "car").map((place) => placeName(telling.known, place)),
       ...(forbids === undefined ? {} : { forbids }),
-      faults: assessment.faults
-        .filter((one) => one.cautions.includes(caution))
-        .map(({ fault, place }) => ({ fault, place })),
+      faults: onlyThose ? faults : [],
       ...(told === undefined ? {} : { toldAt: told }),
     };
   });

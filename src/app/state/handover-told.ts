@@ -1,5 +1,5 @@
 /** The visit, the car, complaints, pictures and the plan of the car, as a hand-over takes them; who is a person. Pure. */
-import { figureOf, foldPictures, lookedOn, pictureKey } from "../../core/record/index.js";
+import { figureOf, foldPictures, isEntry, lookedOn, pictureKey } from "../../core/record/index.js";
 import {
   type CarTold,
   type FaultRef,
@@ -31,14 +31,44 @@ function lookers(ground: HandoverGround): readonly string[] {
   return [...new Set(by)].flatMap((id) => names.get(id) || []);
 }
 
-/** Names of everybody else: whose car it is, who was told, who said yes. */
+function personIn(body: unknown): { readonly id: string; readonly name: string } | undefined {
+  const person: unknown = typeof body === "object" && body !== null && "person" in body ? body.person : undefined;
+  if (typeof person !== "object" || person === null || !("id" in person) || !("name" in person)) return undefined;
+  const { id, name } = person;
+  return typeof id === "string" && typeof name === "string" ? { id, name } : undefined;
+}
+
+/** Every name a body gives somebody, in whatever part of it. */
+function namesIn(body: unknown): readonly string[] {
+  if (typeof body !== "object" || body === null) return [];
+  return Object.entries(body).flatMap(([key, inner]) =>
+    key === "who" && typeof inner === "string" ? [inner] : namesIn(inner),
+  );
+}
+
+/**
+ * Names of everybody else, each that was ever given: whose car it is, who was told, who said yes. A name that was
+ * mended since may still stand in free words. Of who looked none is taken for somebody else's.
+ */
 export function personalOf(ground: HandoverGround): readonly string[] {
-  const looked = new Set(lookers(ground));
-  return [...new Set(namesOf(ground).values())].filter((name) => name !== "" && !looked.has(name));
+  const { visit, car, said, earlier } = ground;
+  const looked = new Set([...ground.visit.replies.values()].flatMap(({ standing }) => standing.map((one) => one.by)));
+  const given = [visit, car, said, ...earlier].flatMap(({ ledger }) =>
+    [...ledger.log.values()].filter(isEntry).flatMap(({ kind, body, stream }) => {
+      const person = kind === "person" ? personIn(body) : undefined;
+      if (person) return [{ name: person.name, isLooker: looked.has(person.id) }];
+      // On a plan only: elsewhere the word tells what somebody is, not who.
+      return stream === said.stream ? namesIn(body).map((name) => ({ name, isLooker: false })) : [];
+    }),
+  );
+  const own = new Set([...lookers(ground), ...given.filter(({ isLooker }) => isLooker).map(({ name }) => name)]);
+  return [...new Set(given.map(({ name }) => name.trim()))].filter((name) => name !== "" && !own.has(name));
 }
 
 export function visitTold(ground: HandoverGround): VisitTold {
-  const { visit } = ground;
+  const { visit, said, today } = ground;
+  // The day it comes in for its work, as somebody said; nothing is made up where nobody did.
+  const begins = last(said.begins);
   const odometer = last(visit.odometer);
   const opened = visit.opened?.value;
   return {
@@ -49,6 +79,7 @@ export function visitTold(ground: HandoverGround): VisitTold {
     lookers: lookers(ground),
     ...(odometer ? { odometer: { value: figureOf(odometer) ?? odometer.value, unit: odometer.unit } } : {}),
     closed: visit.closed !== undefined,
+    ...(begins !== undefined && begins > today ? { next: begins } : {}),
   };
 }
 

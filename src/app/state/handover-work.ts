@@ -114,9 +114,10 @@ export function moneyTold({ plan, currency, input, said }: HandoverGround): Mone
   };
 }
 
-export function looseTold(ground: HandoverGround): readonly LooseTold[] {
+/** Undefined where what was told of the work cannot be worked out: then nobody knows what is loose. */
+export function looseTold(ground: HandoverGround): readonly LooseTold[] | undefined {
   const progress = progressOf(ground.said, ground.today);
-  if (!progress.ok) return [];
+  if (!progress.ok) return undefined;
   return progress.value.loose.map(({ what, words, place = "car", on }) => {
     const where = whereOf(ground, place);
     return { words: words.join(" / "), ...(where === "" ? {} : { where }), is: what, on };
@@ -127,7 +128,8 @@ export function looseTold(ground: HandoverGround): readonly LooseTold[] {
 export function datesTold(ground: HandoverGround): readonly DateTold[] {
   const { said, today, telling } = ground;
   const progress = progressOf(said, today);
-  if (!progress.ok) return [];
+  // What is due after some way does not go by it.
+  if (!progress.ok) return rechecksTold(ground);
   const parts = progress.value.parts.flatMap((one): readonly DateTold[] => {
     if (one.stands !== "promised" || one.promised === undefined) return [];
     const id = `${one.job}@${one.place}`;

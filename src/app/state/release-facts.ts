@@ -73,6 +73,10 @@ const personOf =
   (person: string): string =>
     people.get(person)?.at(-1)?.value.name ?? "";
 
+/** Points a job asks to be looked at once it is done, each at its places at this car. */
+export const lookedAfter = (handing: Handing, job: string, place: string): readonly PointAt[] =>
+  (handing.known.jobs.get(job)?.job.after ?? []).flatMap((point) => placesOf(handing, point, place));
+
 /** Every job of which something was told. */
 export function worksIn(handing: Handing, later: Later): readonly WorkTold[] {
   const { known, assessment, said, visit } = handing;
@@ -85,8 +89,7 @@ export function worksIn(handing: Handing, later: Later): readonly WorkTold[] {
   return worksTold(said, {
     says: (job, place) => {
       const sheetJob = known.jobs.get(job)?.job;
-      const after = (sheetJob?.after ?? []).flatMap((point) => placesOf(handing, point, place));
-      return { ...(sheetJob ? { job: sheetJob } : {}), after };
+      return { ...(sheetJob ? { job: sheetJob } : {}), after: lookedAfter(handing, job, place) };
     },
     answered: (at) => answeredAt([visit, ...later], at),
     isAsked: ({ point, place }) => asked.has(`${barePoint(point)}@${place}`),

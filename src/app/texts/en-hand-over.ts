@@ -21,6 +21,8 @@ export const enHandOver = {
   "hand-over.open.loose": "{n} {n|one=thing is|other=things are} still loose, drained, off or unplugged",
   "hand-over.open.pictures":
     "{n} {n|one=picture could|other=pictures could} not be read and go into no file: {names}. What the camera wrote into them is still in them.",
+  "hand-over.nuts": "wheel nuts, {places}",
+  "hand-over.recheck": "after {job}",
   "hand-over.open.wearing": "What is wearing is still being worked out",
   "hand-over.open.planning": "The plan is still being worked out",
   "hand-over.files": "Take it along",

@@ -1,10 +1,11 @@
 /** Makes the one model of a hand-over from what is known of a visit. Pure; every form is written from it. */
 import { buyingOf } from "./buying.js";
 import { dueDates } from "./due-dates.js";
-import { cannotWait, complaintLines, lookedOf, moneyLine, nextSteps } from "./first-page.js";
+import { cannotWait, complaintLines, lookedOf, moneyLine } from "./first-page.js";
 import type { CautionTold, HandoverInput } from "./input.js";
 import { lettered } from "./lettering.js";
 import type { HandoverModel } from "./model.js";
+import { nextSteps } from "./next-steps.js";
 import { withoutPersons } from "./private.js";
 import { gateState, standingCautions, standingOf } from "./standing.js";
 import { verdictOf } from "./verdict.js";
@@ -33,7 +34,7 @@ export function handover(given: HandoverInput): HandoverModel {
       complaints: complaintLines(input, parts),
       verdict,
       cannotWait: pressing,
-      next: nextSteps(input, parts, pressing, verdict, dates, standing),
+      next: nextSteps(input, parts, { pressing, verdict, dates, standing }),
       looked: lookedOf(input),
       ...(money === undefined || isBuyer ? {} : { money }),
     },
@@ -46,11 +47,14 @@ export function handover(given: HandoverInput): HandoverModel {
     readings,
     work,
     declined: work.filter(({ decision }) => decision?.is === "no"),
+    done: input.done ?? [],
     ...(input.money === undefined ? {} : { money: input.money }),
     loose: input.loose ?? [],
+    isProgressUnread: input.isProgressUnread === true,
     trends: input.trends ?? [],
     dates,
     pictures: input.pictures ?? [],
+    picturesLeft: input.picturesLeft ?? [],
     sheets,
     ...(plan === undefined ? {} : { plan }),
     ...(release === undefined ? {} : { release }),

@@ -5,7 +5,7 @@
 
 import { oneLine } from "./clean.js";
 import { unitText } from "./figures.js";
-import type { DecisionTold, MoneyTold, ReadingTold } from "./input.js";
+import type { DecisionTold, DoneTold, MoneyTold, ReadingTold } from "./input.js";
 import type { HandoverModel, NumberedJob } from "./model.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
@@ -82,12 +82,15 @@ const WORK = [
   ...(["csv.cost-low", "csv.cost-likely", "csv.cost-high", "csv.currency", "csv.first-low"] as const),
   ...(["csv.first-likely", "csv.first-high", "csv.parts", "csv.done", "csv.decision", "csv.decision-by"] as const),
   ...(["csv.reason", "csv.who", "csv.how", "csv.on"] as const),
+  ...(["csv.done-by", "csv.before", "csv.after", "csv.second-look", "csv.second-who"] as const),
 ];
-/** The columns behind these are the owner's own and stay empty for a buyer, whose model holds no decision. */
 const HOUR = 60;
 const NONE = [undefined, undefined, undefined] as const;
 
-export function workCsv({ work, money }: HandoverModel, words: HandoverWords, options: CsvOptions = {}): string {
+/** Rows of the work list, then of what is done and stands in it no more. A buyer's model holds no decision and no name. */
+export function workCsv({ work, done, money }: HandoverModel, words: HandoverWords, options: CsvOptions = {}): string {
+  const doneAt = new Map(done.map((one) => [one.id, one]));
+  const listed = new Set(work.map(({ id }) => id));
   const rows = work.map((job): readonly Cell[] => [
     ...[job.number, job.id, job.title, job.where, job.grade, job.letters.join(" ")],
     ...[say(words, `by-when.${job.byWhen.class}`), job.byWhen.distance?.value, job.byWhen.distance?.unit],
@@ -99,8 +102,25 @@ export function workCsv({ work, money }: HandoverModel, words: HandoverWords, op
     job.parts.map(({ count, title }) => `${count} × ${title}`).join("; "),
     job.doneOn,
     ...decisionCells(job, words),
+    ...doneCells(doneAt.get(job.id)),
   ]);
-  return table(heads(words, WORK), rows, options);
+  const gone = done
+    .filter(({ id }) => !listed.has(id))
+    .map((one): readonly Cell[] => [
+      ...[undefined, one.id, one.title, one.where],
+      ...Array.from({ length: WORK.indexOf("csv.done") - WORK.indexOf("csv.where") - 1 }, () => undefined),
+      one.on,
+      ...Array.from({ length: WORK.indexOf("csv.done-by") - WORK.indexOf("csv.done") - 1 }, () => undefined),
+      ...doneCells(one),
+    ]);
+  return table(heads(words, WORK), [...rows, ...gone], options);
+}
+
+function doneCells(of: DoneTold | undefined): readonly Cell[] {
+  if (of === undefined) return [undefined, undefined, undefined, undefined, undefined];
+  const said = (which: "before" | "after"): string =>
+    of.readings.flatMap((one) => (one[which] ? [`${one.title}: ${one[which].says}`] : [])).join("; ");
+  return [of.by, said("before"), said("after"), of.look.is, of.look.who.join("; ")];
 }
 
 const moneyCells = (three: readonly number[] | undefined, money: MoneyTold | undefined): readonly Cell[] =>

@@ -1,5 +1,5 @@
 /** Every day and distance somebody has to think of after the visit, nearest day first. Knows no words of its own. */
-import type { HandoverInput } from "./input.js";
+import type { Figure, HandoverInput } from "./input.js";
 import type { DueDate, NumberedJob } from "./model.js";
 
 /** Names of days at which wear is looked at again begin so. */
@@ -15,7 +15,7 @@ export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): re
         : [{ id: `job:${id}`, is: "job" as const, number, words: title, where, on: date, distance }],
     ),
     ...open.flatMap(({ id, number, title, where, decision }) =>
-      decision?.is === "by" && (decision.by?.date !== undefined || decision.by?.distance !== undefined)
+      decision?.is === "by" && (decision.by?.date !== undefined || decision.by?.odometer !== undefined)
         ? [
             {
               id: `decided:${id}`,
@@ -24,7 +24,7 @@ export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): re
               words: title,
               where,
               on: decision.by.date,
-              distance: decision.by.distance,
+              odometer: decision.by.odometer,
             },
           ]
         : [],
@@ -46,8 +46,20 @@ export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): re
       ? []
       : [{ id: "next-visit", is: "next-visit" as const, words: "", where: "", on: input.visit.next }]),
   ];
-  return [...dates].sort((a, b) => ((a.on ?? LAST) < (b.on ?? LAST) ? -1 : (a.on ?? LAST) > (b.on ?? LAST) ? 1 : 0));
+  return [...dates].sort(sooner(input.visit.odometer));
 }
 
 /** Sorts behind every day. */
 const LAST = "9999-12-31";
+const KM_A_MILE = 1.609344;
+const km = ({ value, unit }: Figure): number => Number(value) * (unit === "[mi_i]" ? KM_A_MILE : 1);
+
+/** By the day; of one day, or of none, by the way there is to go. */
+function sooner(odometer: Figure | undefined): (a: DueDate, b: DueDate) => number {
+  const left = (one: DueDate): number => {
+    const at = one.odometer === undefined || odometer === undefined ? Infinity : km(one.odometer) - km(odometer);
+    return Math.min(one.distance === undefined ? Infinity : km(one.distance), at);
+  };
+  const order = <T>(a: T, b: T): number => (a < b ? -1 : a > b ? 1 : 0);
+  return (a, b) => order(a.on ?? LAST, b.on ?? LAST) || order(left(a), left(b));
+}

@@ -1,5 +1,10 @@
 /** The words of tables and calendar in English; the rest of the hand-over is english.ts. */
 export const englishTables = {
+  "csv.done-by": "done by",
+  "csv.before": "said before",
+  "csv.after": "said after",
+  "csv.second-look": "second look",
+  "csv.second-who": "second look by",
   "csv.place": "place",
   "csv.point": "point",
   "csv.reading": "reading",

@@ -5,8 +5,9 @@
 import { cleaned } from "./clean.js";
 import { byWhenText, dayText, hoursText, judgedText, limitText, moneyRange, untilText } from "./figures.js";
 import type { HandoverModel } from "./model.js";
-import { whyUnseen } from "./pages-findings.js";
-import { answerText, reasonText } from "./pages-first.js";
+import { lookTexts } from "./pages-done.js";
+import { leftText, whyUnseen } from "./pages-findings.js";
+import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
 import { dateSays } from "./pages-work.js";
 import { decisionText, placed } from "./sentence.js";
@@ -22,9 +23,12 @@ export interface Fact {
     | "reading"
     | "job"
     | "declined"
+    | "done"
     | "date"
     | "trend"
     | "signature"
+    | "picture"
+    | "unread"
     | "sheet";
   /** Told where it is missing. */
   readonly id: string;
@@ -48,8 +52,15 @@ export function factsOf(given: HandoverModel, words: HandoverWords): readonly Fa
     }),
     ...readingFacts(model, words),
     ...workFacts(model, words),
+    ...doneFacts(model, words),
+    ...(model.picturesLeft.length === 0
+      ? []
+      : [{ is: "picture", id: "left", texts: [leftText(words, model.picturesLeft)] } as const]),
+    ...(model.isProgressUnread && model.for !== "buyer"
+      ? [{ is: "unread", id: "progress", texts: [say(words, "loose.unread")] } as const]
+      : []),
     ...model.dates.map((one): Fact => {
-      const texts = [dateSays(words, one), ...untilText(words, one.on, one.distance)];
+      const texts = [dateSays(words, one), ...untilText(words, one)];
       return { is: "date", id: one.id, texts };
     }),
     ...model.trends.map(({ id, title, where, reaches, lookAgain }): Fact => {
@@ -68,6 +79,7 @@ const firstFacts = ({ first }: HandoverModel, words: HandoverWords): readonly Fa
     texts: [
       say(words, `verdict.${first.verdict.is}`),
       ...first.verdict.reasons.map((one) => reasonText(words, one)),
+      ...nextTexts(words, first.next),
       ...first.cannotWait.map(({ letter, title, where }) => `${letter}: ${placed(words, title, where)}`),
     ],
   },
@@ -94,6 +106,20 @@ const readingFacts = ({ readings }: HandoverModel, words: HandoverWords): readon
     const before = last === undefined ? [] : [dayText(words, last.on)];
     const texts = [title, where, judgedText(words, value, uncertainty, unit), ...stands, ...before];
     return { is: "reading", id: `${point}@${place}`, texts };
+  });
+
+/** Every reader is told what was done and whether anybody looked at it; who it was, whoever may know names. */
+const doneFacts = ({ done, for: reader }: HandoverModel, words: HandoverWords): readonly Fact[] =>
+  done.map((one): Fact => {
+    const read = one.readings.flatMap(({ title, where, before, after }) => {
+      if (reader !== "technician") return after === undefined ? [] : [placed(words, title, where), after.says];
+      return [
+        placed(words, title, where),
+        ...[before, after].flatMap((of) => (of ? [of.says, dayText(words, of.on)] : [])),
+      ];
+    });
+    const texts = [placed(words, one.title, one.where), dayText(words, one.on), ...lookTexts(words, one), ...read];
+    return { is: "done", id: one.id, texts: [...texts, ...(one.by === undefined ? [] : [one.by]), ...one.look.who] };
   });
 
 /** A buyer has the jobs that are due with their figures; who said what to them is nobody's business but the owner's. */

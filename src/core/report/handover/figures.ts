@@ -1,8 +1,9 @@
 /** How figures, days, hours and money are written in a hand-over. Rounds no reading; knows no section. */
 import type { ByWhen } from "../../assess/contract.js";
-import type { IsoDate, Three } from "../../terms/index.js";
+import type { Three } from "../../terms/index.js";
 import { QUANTITIES, show, showTyped, type Unit, unitOf, unitsOf } from "../../units/index.js";
 import type { Figure, LimitTold, MoneyTold } from "./input.js";
+import type { DueDate } from "./model.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
 /** Most decimals a worked-out value is written with. */
@@ -130,15 +131,15 @@ export const moneyRange = (words: HandoverWords, [low, likely, high]: Three, mon
 
 /** Until when: what the class says, with the nearest known figures. */
 export function byWhenText(words: HandoverWords, { class: due, distance, date }: ByWhen): string {
-  return [say(words, `by-when.${due}`), ...untilText(words, date, distance)].join(", ");
+  return [say(words, `by-when.${due}`), ...untilText(words, { on: date, distance })].join(", ");
 }
 
-/** `within 500 km`, `by 3 Mar 2027`: what is known of them. */
+/** `within 500 km`, `at 66 000 km on the odometer`, `by 3 Mar 2027`: what is known of them. */
 export const untilText = (
   words: HandoverWords,
-  date: IsoDate | undefined,
-  distance: Figure | undefined,
+  { on, distance, odometer }: Pick<DueDate, "on" | "distance" | "odometer">,
 ): readonly string[] => [
   ...(distance ? [say(words, "within", { distance: figureText(words, distance) })] : []),
-  ...(date ? [say(words, "by", { day: dayText(words, date) })] : []),
+  ...(odometer ? [say(words, "at-odometer", { odometer: figureText(words, odometer) })] : []),
+  ...(on ? [say(words, "by", { day: dayText(words, on) })] : []),
 ];

@@ -61,7 +61,7 @@ describe("HO21 and HO22 what cannot wait, and what next", () => {
     const days = ["2027-05-01", "2027-02-01", "2028-01-01"] as const;
     const trends = days.map((lookAgain, i) => ({ ...trend, id: `${trend.id}${i}`, lookAgain }));
     const model = handover(soundVisit({ trends }));
-    expect(model.first.next.flatMap((step) => (step.is === "date" ? [step.on] : []))).toEqual(["2027-02-01"]);
+    expect(model.first.next.flatMap((step) => (step.is === "date" ? [step.date.on] : []))).toEqual(["2027-02-01"]);
     expect(model.dates.filter(({ is }) => is === "look-again").map(({ on }) => on)).toEqual([...days].sort());
   });
   it.each(["technician", "owner", "buyer"] as const)(

@@ -1,13 +1,12 @@
 /**
- * The rest of the first page: complaints with their answers, what cannot wait, what to do next, what was looked at, and
- * the high figure against the budget. Knows no words.
+ * The rest of the first page: complaints with their answers, what cannot wait, what was looked at, and the high figure
+ * against the budget; what to do next is `next-steps.ts`. Knows no words.
  */
 import { GRADES } from "../../terms/index.js";
-import { WEAR } from "./due-dates.js";
 import type { HandoverInput } from "./input.js";
 import type { Lettered } from "./lettering.js";
-import type { CannotWait, ComplaintLine, DueDate, Looked, MoneyLine, NextStep, NumberedJob, Verdict } from "./model.js";
-import { gateState, guardsDriving, isSettled, openComplaints, type Standing, unseenCount } from "./standing.js";
+import type { CannotWait, ComplaintLine, Looked, MoneyLine, NumberedJob } from "./model.js";
+import { isSettled } from "./standing.js";
 
 export function complaintLines({ complaints }: HandoverInput, { letterFor }: Lettered): readonly ComplaintLine[] {
   return complaints.map(({ id, words, answer }) => ({
@@ -18,9 +17,9 @@ export function complaintLines({ complaints }: HandoverInput, { letterFor }: Let
   }));
 }
 
-const isDeclined = ({ decision }: NumberedJob): boolean => decision?.is === "no";
+export const isDeclined = ({ decision }: NumberedJob): boolean => decision?.is === "no";
 /** Work somebody can count on: not declined, and not left out of the plan. */
-const isPlanned = (job: NumberedJob): boolean => !isDeclined(job) && job.chosen !== false;
+export const isPlanned = (job: NumberedJob): boolean => !isDeclined(job) && job.chosen !== false;
 
 /** Dangerous, major, too close to call, or with work that comes before the next drive. */
 export function cannotWait({ findings, work }: Lettered): readonly CannotWait[] {
@@ -43,60 +42,6 @@ export function cannotWait({ findings, work }: Lettered): readonly CannotWait[] 
         },
       ];
     });
-}
-
-/** Of the days at which wear is looked at again only the soonest: thirty of them would bury what comes first. */
-function soonestWear(dates: readonly DueDate[]): readonly DueDate[] {
-  const wears = dates.filter(({ id }) => id.startsWith(WEAR));
-  const soonest = wears.reduce<DueDate | undefined>(
-    (before, one) => (before?.on === undefined || (one.on ?? "") < before.on ? one : before),
-    undefined,
-  );
-  return dates.filter((one) => !one.id.startsWith(WEAR) || one === soonest);
-}
-
-/** In the order of doing: nothing on it is called optional, and nothing says that the rest can wait. */
-export function nextSteps(
-  input: HandoverInput,
-  { work }: Lettered,
-  pressing: readonly CannotWait[],
-  verdict: Verdict,
-  dates: readonly DueDate[],
-  standing: Standing,
-): readonly NextStep[] {
-  const urgent = new Set(pressing.flatMap(({ jobs }) => jobs));
-  const open = work.filter((job) => job.doneOn === undefined && isPlanned(job));
-  const undecided = ({ number, decision }: NumberedJob): boolean =>
-    decision?.is === "more" || (decision === undefined && urgent.has(number));
-  const named = ({ number, title, where }: NumberedJob) => ({ number, title, where });
-  const shut = input.gates.filter((one) => guardsDriving(one) && gateState(one, standing) !== "cleared");
-  const unseen = unseenCount(input);
-  return [
-    ...(verdict.is === "do-not-drive" ? [{ is: "do-not-drive" } as const] : []),
-    ...pressing
-      .filter(({ close }) => close)
-      .map(({ letter, title, where }) => ({ is: "measure-again", letter, title, where }) as const),
-    ...pressing
-      .filter(({ jobs }) => jobs.length === 0)
-      .map(({ letter, title, where }) => ({ is: "find-work", letter, title, where }) as const),
-    ...open.filter(undecided).map((job) => ({ is: "decide", ...named(job) }) as const),
-    ...open.filter(({ decision }) => decision?.is === "now").map((job) => ({ is: "do-job", ...named(job) }) as const),
-    ...shut.map(({ title, first }) => ({ is: "clear-gate", gate: title, first }) as const),
-    ...openComplaints(input).map(
-      ({ words, answer }) =>
-        ({ is: "answer-complaint", words, ...(answer?.is === "needs" ? { needs: answer.what } : {}) }) as const,
-    ),
-    ...(unseen > 0 ? [{ is: "look-at-rest", count: unseen } as const] : []),
-    ...soonestWear(dates)
-      .filter(({ is }) => is !== "job" && is !== "next-visit")
-      .map(({ words, where, on, distance }) => ({
-        is: "date" as const,
-        words: where === "" ? words : `${words}, ${where}`,
-        ...(on === undefined ? {} : { on }),
-        ...(distance === undefined ? {} : { distance }),
-      })),
-    ...(input.visit.next === undefined ? [] : [{ is: "next-visit", on: input.visit.next } as const]),
-  ];
 }
 
 /** What was looked at, in numbers. Settled findings are counted no more. */

@@ -12,15 +12,8 @@ import type {
   Opened,
   Worth,
 } from "../../assess/index.js";
-import {
-  type Audience,
-  forbidsOf,
-  type GradeLevel,
-  gradeOf,
-  keyText,
-  type ReplyValue,
-  toTell,
-} from "../../terms/index.js";
+import { type Audience, forbidsOf, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../terms/index.js";
+import { causesOfCaution, causesOfGate } from "./causes.js";
 import { stepsOf } from "./gather-because.js";
 import { readingsOf } from "./gather-readings.js";
 import type {
@@ -76,7 +69,7 @@ export function gathered(of: Gathered): HandoverInput {
     looked: { sound: assessment.points.filter(({ is }) => is === "sound").length },
     sheets: sheetsOf(of),
     gates: assessment.gates.map((gate) => gateTold(of, gate)),
-    cautions: cautionsOf(of),
+    cautions: assessment.cautions.map((due) => cautionTold(of, due)),
     readings: readingsOf(of),
     jobs: of.jobs.map((due) => jobTold(of, due)),
   };
@@ -170,17 +163,9 @@ function firstOf({ names }: Gathered, all: readonly Opened[]): readonly string[]
   );
 }
 
-/** Which findings trip it; a condition of its own, or a rule that left no finding, keeps it from hanging on them. */
 function gateTold(of: Gathered, gate: GateState): GateTold {
   const { assessment, names } = of;
-  const causes = gate.trippedBy.map((cause): FaultRef | undefined => {
-    if (cause.kind === "dangerous") return { fault: cause.fault, place: cause.place };
-    if (cause.kind === "condition") return undefined;
-    const found = assessment.findings.find(({ rule, place }) => rule === cause.rule && place === cause.place);
-    return found?.fault ? { fault: found.fault, place: found.place } : undefined;
-  });
   const text = names.gate(gate.gate);
-  const faults = causes.flatMap((one) => one ?? []);
   return {
     gate: gate.gate,
     title: text.name,
@@ -188,20 +173,14 @@ function gateTold(of: Gathered, gate: GateState): GateTold {
     state: gate.state,
     says: gate.state === "tripped" ? text.tripped : gate.state === "not cleared" ? text.first : "",
     first: firstOf(of, gate.first),
-    faults,
-    onlyThose: faults.length > 0 && faults.length === causes.length,
+    ...causesOfGate(gate, assessment),
     otherwise: gate.otherwise,
     missing: gate.missingSheets.map((sheet) => names.sheet(sheet)),
   };
 }
 
-const cautionsOf = (of: Gathered): readonly CautionTold[] =>
-  toTell(of.assessment.cautions).map((due) => cautionTold(of, due));
-
-/** It hangs on findings only where every one of its reasons is a rule that left one. */
 function cautionTold({ assessment, names }: Gathered, due: CautionDue): CautionTold {
-  const found = due.because.map((rule) => assessment.findings.filter((one) => one.rule === rule && one.fault !== null));
-  const hangs = found.every((all) => all.length > 0);
+  const { faults, onlyThose } = causesOfCaution(due, assessment);
   const text = names.caution(due.caution);
   const forbids = forbidsOf(due.caution);
   return {
@@ -213,7 +192,7 @@ function cautionTold({ assessment, names }: Gathered, due: CautionDue): CautionT
     todo: text.do,
     places: due.places.map((place) => names.place(place)).filter((one) => one !== ""),
     ...(forbids === undefined ? {} : { forbids }),
-    faults: hangs ? found.flat().flatMap(({ fault, place }) => (fault === null ? [] : [{ fault, place }])) : [],
+    faults: onlyThose ? faults : [],
   };
 }
 

@@ -33,7 +33,7 @@ function eventLines(model: HandoverModel, date: DueDate, words: HandoverWords): 
   if (on === undefined || next === undefined) return [];
   const what = dateSays(words, date);
   const title = say(words, "ics.title", { what, car: model.car.name });
-  const until = untilText(words, on, date.distance).join(", ");
+  const until = untilText(words, date).join(", ");
   const says = say(words, "ics.says", { day: dayText(words, model.visit.at), until });
   return [
     "BEGIN:VEVENT",

@@ -23,15 +23,22 @@ export interface HandoverInput {
   readonly looked: LookedTold;
   readonly sheets: readonly SheetTold[];
   readonly gates: readonly GateTold[];
+  /** All that are due; which give way to a harder one is seen once it is known what still stands. */
   readonly cautions: readonly CautionTold[];
   readonly readings: readonly ReadingTold[];
   /** In urgency order. */
   readonly jobs: readonly JobTold[];
+  /** Work that is done, whether or not its finding still stands; in the order of the days. */
+  readonly done?: readonly DoneTold[] | undefined;
   readonly money?: MoneyTold | undefined;
   readonly loose?: readonly LooseTold[] | undefined;
+  /** What was told of the work while it went on cannot be worked out: what is loose and waited for is not known. */
+  readonly isProgressUnread?: boolean | undefined;
   readonly trends?: readonly TrendTold[] | undefined;
   readonly dates?: readonly DateTold[] | undefined;
   readonly pictures?: readonly PictureTold[] | undefined;
+  /** What is seen on pictures that no form can hold, because they cannot be read here. */
+  readonly picturesLeft?: readonly string[] | undefined;
   readonly plan?: PlanTold | undefined;
   readonly release?: ReleaseTold | undefined;
   /** Oldest first; never in a buyer's version. */
@@ -53,7 +60,7 @@ export interface VisitTold {
   readonly lookers?: readonly string[] | undefined;
   readonly odometer?: Figure | undefined;
   readonly closed?: boolean | undefined;
-  /** ISO date of the next planned visit. */
+  /** The day the car comes next, as somebody planned it. */
   readonly next?: IsoDate | undefined;
 }
 
@@ -91,7 +98,9 @@ export type ComplaintAnswer =
   /** Looked and listened for, and not met this time. */
   | { readonly is: "not-met"; readonly words?: string | undefined }
   /** Cannot be answered before something is done. */
-  | { readonly is: "needs"; readonly what: string };
+  | { readonly is: "needs"; readonly what: string }
+  /** What was said to it is still being read, or cannot be read: nobody knows whether it is answered. */
+  | { readonly is: "not-read" };
 
 export interface FaultTold extends FaultRef {
   readonly title: string;
@@ -277,6 +286,38 @@ export interface JobTold {
   readonly decision?: DecisionTold | undefined;
 }
 
+/** Work that is done: who did it, what was read before and after, who looked at it a second time. */
+export interface DoneTold {
+  /** `job@place`. */
+  readonly id: string;
+  readonly title: string;
+  readonly where: string;
+  readonly on: IsoDate;
+  /** Absent where nobody said who. */
+  readonly by?: string | undefined;
+  /** What its points said last before the work and first after it, as it was typed or said. */
+  readonly readings: readonly {
+    readonly title: string;
+    readonly where: string;
+    readonly before?: SaidOn | undefined;
+    /** Absent: nobody has looked again since. */
+    readonly after?: SaidOn | undefined;
+  }[];
+  /** Points the work asks to be looked at afterwards and nobody has, in words. */
+  readonly unseen: readonly string[];
+  readonly look: {
+    /** A life hangs on it: somebody else than who did it has to look. */
+    readonly needed: boolean;
+    /** `same`: only who had done it, after a break. */
+    readonly is: "other" | "same" | "none";
+    readonly who: readonly string[];
+  };
+}
+export interface SaidOn {
+  readonly says: string;
+  readonly on: IsoDate;
+}
+
 export interface PartTold {
   readonly title: string;
   readonly count: number;
@@ -291,7 +332,8 @@ export interface PartTold {
 
 export interface DecisionTold {
   readonly is: "now" | "by" | "no" | "more";
-  readonly by?: { readonly date?: IsoDate; readonly distance?: Figure } | undefined;
+  /** A day, a reading of the odometer, or whichever comes first. */
+  readonly by?: { readonly date?: IsoDate; readonly odometer?: Figure } | undefined;
   readonly reason?: string | undefined;
   readonly who?: string | undefined;
   /** How they told, in words: face to face, by telephone, in writing. */

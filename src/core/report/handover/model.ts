@@ -7,6 +7,7 @@ import type {
   CarTold,
   CautionTold,
   ComplaintAnswer,
+  DoneTold,
   FaultRef,
   FaultTold,
   Figure,
@@ -42,11 +43,15 @@ export interface HandoverModel {
   /** Numbered, most urgent first. */
   readonly work: readonly NumberedJob[];
   readonly declined: readonly NumberedJob[];
+  readonly done: readonly DoneTold[];
   readonly money?: MoneyTold | undefined;
   readonly loose: readonly LooseTold[];
+  /** What is loose, promised or waited for is not known. */
+  readonly isProgressUnread: boolean;
   readonly trends: readonly TrendTold[];
   readonly dates: readonly DueDate[];
   readonly pictures: readonly PictureTold[];
+  readonly picturesLeft: readonly string[];
   readonly sheets: readonly SheetTold[];
   readonly plan?: PlanTold | undefined;
   readonly release?: ReleaseTold | undefined;
@@ -90,13 +95,14 @@ export interface Verdict {
   readonly reasons: readonly VerdictReason[];
 }
 export type VerdictReason =
-  | { readonly is: "nothing-looked-at" | "no-gate" }
+  | { readonly is: "nothing-looked-at" | "no-gate" | "answers-unread" | "progress-unread" }
   | { readonly is: "dangerous" | "major" | "close"; readonly letters: readonly string[] }
   | { readonly is: "gate-tripped" | "gate-not-cleared"; readonly gates: readonly string[] }
   | { readonly is: "forbidden" | "workshop"; readonly cautions: readonly string[] }
   | { readonly is: "not-released"; readonly words: string }
   | { readonly is: "left-loose"; readonly count: number }
   | { readonly is: "work-before-driving"; readonly numbers: readonly number[] }
+  | { readonly is: "work-not-looked-at"; readonly jobs: readonly string[] }
   | { readonly is: "done-not-checked"; readonly letters: readonly string[] }
   | { readonly is: "not-enough-seen"; readonly sheets: readonly string[] }
   | { readonly is: "not-seen" | "unread"; readonly count: number }
@@ -116,22 +122,20 @@ export interface CannotWait {
   readonly declined: readonly number[];
 }
 
+/** In the order of doing: what keeps the car where it is, what comes before the next drive, what is grave, days, looking. */
 export type NextStep =
   | { readonly is: "do-not-drive" }
-  | { readonly is: "clear-gate"; readonly gate: string; readonly first: readonly string[] }
+  | { readonly is: "make-fast"; readonly what: readonly string[] }
+  /** Checks that ask for the same stand together. */
+  | { readonly is: "clear-gate"; readonly gates: readonly string[]; readonly first: readonly string[] }
+  | { readonly is: "look-second"; readonly jobs: readonly string[] }
   | { readonly is: "measure-again"; readonly letter: string; readonly title: string; readonly where: string }
   | { readonly is: "find-work"; readonly letter: string; readonly title: string; readonly where: string }
   | { readonly is: "decide"; readonly number: number; readonly title: string; readonly where: string }
   | { readonly is: "do-job"; readonly number: number; readonly title: string; readonly where: string }
   | { readonly is: "answer-complaint"; readonly words: string; readonly needs?: string | undefined }
   | { readonly is: "look-at-rest"; readonly count: number }
-  | {
-      readonly is: "date";
-      readonly words: string;
-      readonly on?: IsoDate | undefined;
-      readonly distance?: Figure | undefined;
-    }
-  | { readonly is: "next-visit"; readonly on: IsoDate };
+  | { readonly is: "date"; readonly date: DueDate };
 
 /** In numbers. `sound` counts nothing but what was really answered. */
 export interface Looked {
@@ -180,7 +184,10 @@ export interface DueDate {
   readonly words: string;
   readonly where: string;
   readonly on?: IsoDate | undefined;
+  /** From the day of the visit on. */
   readonly distance?: Figure | undefined;
+  /** What the odometer then shows. */
+  readonly odometer?: Figure | undefined;
 }
 
 /** What a buyer takes to the table. */

@@ -11,7 +11,7 @@ import { isSettled } from "./standing.js";
 import { type HandoverWords, say } from "./words.js";
 
 export function findingPages(model: HandoverModel, words: HandoverWords): readonly Block[] {
-  const { findings, notSeen, pictures } = model;
+  const { findings, notSeen, pictures, picturesLeft } = model;
   const others = pictures.filter(({ hash }) => !findings.some((of) => of.pictures.some((one) => one.hash === hash)));
   return [
     { is: "heading", level: 2, text: say(words, "findings.title"), newPage: true },
@@ -30,8 +30,13 @@ export function findingPages(model: HandoverModel, words: HandoverWords): readon
           { is: "heading", level: 3, text: say(words, "pictures.title") } as const,
           ...others.map((one) => ({ is: "picture", picture: pictureBlock(one) }) as const),
         ]),
+    ...(picturesLeft.length === 0 ? [] : [{ is: "text", text: leftText(words, picturesLeft), look: "small" } as const]),
   ];
 }
+
+/** Pictures no form can hold: that they are missing is told with what they show. */
+export const leftText = (words: HandoverWords, left: readonly string[]): string =>
+  say(words, "pictures.left", { n: left.length, names: left.join("; ") });
 
 const pictureBlock = ({ hash, caption, width, height, marks }: PictureTold): PictureBlock => ({
   hash,

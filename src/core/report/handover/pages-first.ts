@@ -1,7 +1,9 @@
 /** The first page in words: complaint and answer, may it be driven, what cannot wait, what next, in numbers. */
-import { dayText, figureText, momentText, moneyRange, moneyText, untilText } from "./figures.js";
+import { dayText, figureText, momentText, moneyRange, moneyText } from "./figures.js";
 import type { CannotWait, ComplaintLine, HandoverModel, NextStep, VerdictReason } from "./model.js";
 import type { Block } from "./page.js";
+import { donePages } from "./pages-done.js";
+import { dateText } from "./pages-work.js";
 import { capital, ended, gradeWord, placed, unended } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -11,6 +13,7 @@ export const firstPage = (model: HandoverModel, words: HandoverWords): readonly 
   ...complaints(model, words),
   ...verdict(model, words),
   ...waiting(model, words),
+  ...(model.for === "owner" ? donePages(model, words) : []),
   ...next(model, words),
   ...money(model, words),
   ...who(model, words),
@@ -30,6 +33,7 @@ function complaintText(words: HandoverWords, one: ComplaintLine): string {
 /** What became of a complaint. */
 export function answerText(words: HandoverWords, { answer, letters }: ComplaintLine): string {
   if (answer === undefined) return say(words, "complaint.open");
+  if (answer.is === "not-read") return say(words, "complaint.not-read");
   if (answer.is === "needs") return say(words, "complaint.needs", { what: unended(answer.what) });
   const told =
     answer.is === "not-met"
@@ -56,7 +60,11 @@ export function reasonText(words: HandoverWords, reason: VerdictReason): string 
   switch (reason.is) {
     case "nothing-looked-at":
     case "no-gate":
+    case "answers-unread":
+    case "progress-unread":
       return say(words, `reason.${reason.is}`);
+    case "work-not-looked-at":
+      return say(words, "reason.work-not-looked-at", { jobs: reason.jobs.join("; ") });
     case "gate-tripped":
     case "gate-not-cleared":
       return say(words, `reason.${reason.is}`, { gates: joined(reason.gates) });
@@ -111,46 +119,49 @@ function next({ first }: HandoverModel, words: HandoverWords): readonly Block[] 
   return [title, { is: "list", items: steps, numbered: true }];
 }
 
-/** Steps of one kind that name a finding or a job stand in one line, so that the page stays one page. */
-function nextTexts(words: HandoverWords, steps: readonly NextStep[]): readonly string[] {
-  const named = new Map<string, string[]>();
+/** Steps of one kind that follow each other and name a finding or a job stand in one line: the page stays one page. */
+export function nextTexts(words: HandoverWords, steps: readonly NextStep[]): readonly string[] {
+  const lines: { readonly is: NextStep["is"]; readonly what: string[]; readonly text?: string }[] = [];
   for (const step of steps) {
-    if (!("title" in step)) continue;
+    if (!("title" in step)) {
+      lines.push({ is: step.is, what: [], text: stepText(words, step) });
+      continue;
+    }
     const sign = "letter" in step ? step.letter : String(step.number);
-    named.set(step.is, [...(named.get(step.is) ?? []), `${sign} (${placed(words, step.title, step.where)})`]);
+    const what = `${sign} (${placed(words, step.title, step.where)})`;
+    const before = lines.at(-1);
+    if (before?.is === step.is) before.what.push(what);
+    else lines.push({ is: step.is, what: [what] });
   }
-  const told = new Set<string>();
-  return steps.flatMap((step) => {
-    if (!("title" in step)) return [stepText(words, step)];
-    if (told.has(step.is)) return [];
-    told.add(step.is);
-    return [say(words, `next.${step.is}`, { what: (named.get(step.is) ?? []).join("; ") })];
-  });
+  return lines.map(({ is, what, text }) => text ?? say(words, `next.${is as NamedStep}`, { what: what.join("; ") }));
 }
+type NamedStep = Extract<NextStep, { readonly title: string }>["is"];
 
 function stepText(words: HandoverWords, step: Exclude<NextStep, { readonly title: string }>): string {
   switch (step.is) {
     case "do-not-drive":
       return say(words, "next.do-not-drive");
-    case "clear-gate":
+    case "make-fast":
+      return say(words, "next.make-fast", { what: step.what.map(unended).join("; ") });
+    case "clear-gate": {
+      const told = {
+        n: step.gates.length,
+        gates: step.gates.map((gate) => say(words, "next.gate", { gate })).join(", "),
+      };
       return step.first.length === 0
-        ? say(words, "next.clear-gate.none", { gate: step.gate })
-        : say(words, "next.clear-gate", { gate: step.gate, first: firstFew(words, step.first) });
+        ? say(words, "next.clear-gate.none", told)
+        : say(words, "next.clear-gate", { ...told, first: firstFew(words, step.first) });
+    }
+    case "look-second":
+      return say(words, "next.look-second", { what: step.jobs.join("; ") });
     case "answer-complaint":
       return step.needs === undefined
         ? say(words, "next.answer-complaint", { words: step.words })
         : say(words, "next.answer-complaint.needs", { words: step.words, needs: unended(step.needs) });
     case "look-at-rest":
       return say(words, "next.look-at-rest", { n: step.count });
-    case "next-visit":
-      return say(words, "next.next-visit", { day: dayText(words, step.on) });
-    case "date": {
-      const until = untilText(words, step.on, step.distance).join(", ");
-      const said = capital(unended(step.words));
-      return until === ""
-        ? say(words, "next.date.open", { words: said })
-        : say(words, "next.date", { words: said, until });
-    }
+    case "date":
+      return ended(dateText(words, step.date));
   }
 }
 

@@ -124,7 +124,13 @@ export function declinedPages({ declined, findings }: HandoverModel, words: Hand
 }
 
 /** What was left loose, and what somebody said after a last look. */
-export const afterPages = ({ loose, release }: HandoverModel, words: HandoverWords): readonly Block[] => [
+export const afterPages = (
+  { loose, isProgressUnread, release }: HandoverModel,
+  words: HandoverWords,
+): readonly Block[] => [
+  ...(isProgressUnread
+    ? [heading(say(words, "loose.title")), { is: "text", text: say(words, "loose.unread") } as const]
+    : []),
   ...(loose.length === 0
     ? []
     : [
@@ -172,7 +178,7 @@ export function dateSays(words: HandoverWords, { is, number = 0, words: said, wh
 
 /** A day with what it is for. */
 export function dateText(words: HandoverWords, date: DueDate): string {
-  const until = untilText(words, date.on, date.distance).join(", ");
+  const until = untilText(words, date).join(", ");
   const what = dateSays(words, date);
   return until === "" ? what : say(words, "dates.line", { what, until });
 }

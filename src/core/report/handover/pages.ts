@@ -3,6 +3,7 @@ import { cleaned } from "./clean.js";
 import { momentText } from "./figures.js";
 import type { HandoverModel } from "./model.js";
 import type { Block, HandoverPages } from "./page.js";
+import { donePages } from "./pages-done.js";
 import { findingPages, unseenPages } from "./pages-findings.js";
 import { firstPage } from "./pages-first.js";
 import {
@@ -38,12 +39,13 @@ export function handoverPages(given: HandoverModel, words: HandoverWords): Hando
 function bodyFor(model: HandoverModel, words: HandoverWords): readonly Block[] {
   const ending = [...isNotPages(words), ...editionPages(model, words), ...keyPages(words)];
   const findings = [...findingPages(model, words), ...unseenPages(model, words)];
-  const work = [...workPages(model, words), ...declinedPages(model, words), ...afterPages(model, words)];
+  const done = model.for === "owner" ? [] : donePages(model, words);
+  const work = [...done, ...workPages(model, words), ...declinedPages(model, words), ...afterPages(model, words)];
   const readings = [...readingPages(model, words), ...trendPages(model, words)];
   const dates = datePages(model, words);
   const gates = gatePages(model, words);
   if (model.for === "buyer")
-    return [...buyingPages(model, words), ...findings, ...gates, ...readings, ...dates, ...ending];
+    return [...buyingPages(model, words), ...done, ...findings, ...gates, ...readings, ...dates, ...ending];
   const signed = [...ending, ...signPages(model, words)];
   if (model.for === "owner") return [...dates, ...findings, ...work, ...gates, ...readings, ...signed];
   return [...findings, ...work, ...gates, ...readings, ...dates, ...signed];

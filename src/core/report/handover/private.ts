@@ -2,7 +2,7 @@
  * Takes out of a buyer's version what is nobody's business but the seller's: decisions, signatures, who was told, facts that lead to
  * a person, and the names of people wherever they stand in free words. Pictures cannot be read here and go as given.
  */
-import type { HandoverInput } from "./input.js";
+import type { DoneTold, HandoverInput } from "./input.js";
 
 const STRUCK = "…";
 /** A single letter is no name, and would be struck out of half the words there are. */
@@ -21,6 +21,7 @@ export function withoutPersons(input: HandoverInput): HandoverInput {
     {
       ...kept,
       car: { ...input.car, facts: input.car.facts.filter(({ personal }) => personal !== true) },
+      ...(input.done === undefined ? {} : { done: input.done.map((one) => nameless(one, lookers)) }),
       jobs: input.jobs.map(({ decision: _decision, ...job }) => job),
       cautions: input.cautions.map(({ toldAt: _toldAt, ...caution }) => caution),
       ...(release === undefined ? {} : { release: { ...release, who: undefined } }),
@@ -28,6 +29,13 @@ export function withoutPersons(input: HandoverInput): HandoverInput {
     strike,
   );
 }
+
+/** Who did it and who looked at it a second time; names of who looked at the car stay. */
+const nameless = ({ by, look, ...one }: DoneTold, lookers: ReadonlySet<string>): DoneTold => ({
+  ...one,
+  ...(by === undefined || !lookers.has(by) ? {} : { by }),
+  look: { ...look, who: look.who.filter((name) => lookers.has(name)) },
+});
 
 /** Names, longest first, as whole words in either case. */
 function striking(names: readonly string[]): (text: string) => string {
@@ -43,7 +51,22 @@ function striking(names: readonly string[]): (text: string) => string {
 /** Names of things and figures: never free words. */
 const NO_WORDS: ReadonlySet<string> = new Set([
   ...["id", "fault", "place", "point", "gate", "caution", "limit", "guards", "rules", "answersTo", "hash"],
-  ...["is", "on", "at", "unit", "grade", "sure", "basis", "direction", "state", "for", "who", "signal", "lookers"],
+  ...[
+    "is",
+    "on",
+    "at",
+    "unit",
+    "grade",
+    "sure",
+    "basis",
+    "direction",
+    "state",
+    "for",
+    "who",
+    "by",
+    "signal",
+    "lookers",
+  ],
   ...["edition", "engine", "madeAt", "next", "currency", "typed", "couldDecide", "lookAgain", "reaches", "marks"],
 ]);
 

@@ -21,7 +21,7 @@ export function decisionText(words: HandoverWords, decision: DecisionTold | unde
   if (decision.is === "now" || decision.is === "more") return say(words, `decision.${decision.is}`);
   if (decision.is === "no")
     return decision.reason ? say(words, "decision.no", { reason: decision.reason }) : say(words, "decision.no.none");
-  const until = untilText(words, decision.by?.date, decision.by?.distance).join(", ");
+  const until = untilText(words, { on: decision.by?.date, odometer: decision.by?.odometer }).join(", ");
   return until === "" ? say(words, "decision.by.open") : say(words, "decision.by", { until });
 }
 

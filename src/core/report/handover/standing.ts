@@ -2,7 +2,8 @@
  * What of a judged visit still stands when it is handed over: findings that were not put right and checked, gates and
  * cautions that hang on others. Anything not known stands. Knows no words and no order.
  */
-import type { CautionTold, FaultRef, FaultTold, GateTold, HandoverInput } from "./input.js";
+import { toTell } from "../../terms/index.js";
+import type { CautionTold, DoneTold, FaultRef, FaultTold, GateTold, HandoverInput } from "./input.js";
 
 const keyOf = ({ fault, place }: FaultRef): string => `${fault}@${place}`;
 
@@ -36,9 +37,9 @@ export function gateState(gate: GateTold, { hangs }: Standing): GateTold["state"
 const DRIVING: readonly string[] = ["w4-road", "drive-away"];
 export const guardsDriving = ({ guards }: Pick<GateTold, "guards">): boolean => DRIVING.includes(guards);
 
-/** Cautions not all of whose findings are settled. */
+/** Cautions not all of whose findings are settled; of those over driving the hardest that still stands. */
 export const standingCautions = (cautions: readonly CautionTold[], { hangs }: Standing): readonly CautionTold[] =>
-  cautions.filter(({ faults }) => hangs(faults));
+  toTell(cautions.filter(({ faults }) => hangs(faults)));
 
 /** Not answered, in need of something first, or answered by findings that are no longer there. */
 export const openComplaints = ({
@@ -49,6 +50,7 @@ export const openComplaints = ({
     ({ answer }) =>
       answer === undefined ||
       answer.is === "needs" ||
+      answer.is === "not-read" ||
       // Found in words only rests on no finding that could be gone.
       (answer.is === "found" &&
         answer.faults.length > 0 &&
@@ -58,3 +60,7 @@ export const openComplaints = ({
 /** How many points nobody answered, or answered in a way that cannot count. */
 export const unseenCount = ({ notSeen, sheets }: Pick<HandoverInput, "notSeen" | "sheets">): number =>
   notSeen.length + sheets.reduce((sum, { notChecked }) => sum + notChecked, 0);
+
+/** Work that asks for somebody else's look, or for a look at all, and has had none. */
+export const isUnlooked = ({ look, unseen }: DoneTold): boolean =>
+  (look.needed && look.is === "none") || unseen.length > 0;

@@ -265,6 +265,25 @@ describe("HO15 work puts a finding right only when somebody has looked again", (
   });
 });
 
+describe("HO15 a milder caution that gave way to a harder one", () => {
+  const hard = {
+    ...caution,
+    caution: "cau.dont-drive",
+    forbids: "driving",
+    not: "Not at all",
+    faults: [THERE],
+  } as const;
+  const mild = { ...caution, caution: "cau.to-workshop", forbids: "beyond-workshop", not: "To a workshop" } as const;
+  const dangerous = fault({ grade: "dangerous", mended: { on: "2031-05-03", checked: true } });
+  it("is told again once what the harder one hung on is put right, and only then", () => {
+    const settled = handover(soundVisit({ faults: [dangerous], cautions: [hard, mild] }));
+    expect(settled.first.verdict.is).toBe("workshop-only");
+    expect(settled.cautions.map(({ not }) => not)).toEqual(["To a workshop"]);
+    const open = handover(soundVisit({ faults: [fault({ grade: "dangerous" })], cautions: [hard, mild] }));
+    expect(open.cautions.map(({ not }) => not)).toEqual(["Not at all"]);
+  });
+});
+
 describe("HO16 the worst decides, and all reasons are told", () => {
   it("puts what forbids driving before what is not shown", () => {
     const all = { faults: [fault({ grade: "dangerous", close: true })], notSeen: [unseen] };

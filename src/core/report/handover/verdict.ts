@@ -8,6 +8,7 @@ import {
   gateState,
   guardsDriving,
   isSettled,
+  isUnlooked,
   openComplaints,
   type Standing,
   standingCautions,
@@ -92,12 +93,17 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
   };
   const thin = sheets.filter(({ enough }) => !enough).map(({ name }) => name);
   const unseen = unseenCount(input);
-  const open = openComplaints(input).length;
+  const waiting = openComplaints(input);
+  const open = waiting.filter(({ answer }) => answer?.is !== "not-read").length;
+  const unlooked = (input.done ?? [])
+    .filter(isUnlooked)
+    .map(({ title, where }) => (where ? `${title}, ${where}` : title));
   const unread = input.unread ?? 0;
   return [
     ...when(answered === 0, kind, { is: "nothing-looked-at" }),
     ...when(letters.close.length > 0, kind, { is: "close", letters: letters.close }),
     ...when(letters.done.length > 0, kind, { is: "done-not-checked", letters: letters.done }),
+    ...when(unlooked.length > 0, kind, { is: "work-not-looked-at", jobs: unlooked }),
     ...when(driving.length === 0, kind, { is: "no-gate" }),
     ...when(shut.length > 0, kind, { is: "gate-not-cleared", gates: shut.map(({ title }) => title) }),
     ...when(thin.length > 0 && answered > 0, kind, { is: "not-enough-seen", sheets: thin }),
@@ -105,6 +111,8 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
     ...when(letters.differ.length > 0, kind, { is: "differ", letters: letters.differ }),
     ...when(letters.provisional.length > 0, kind, { is: "provisional", letters: letters.provisional }),
     ...when(open > 0, kind, { is: "complaints-open", count: open }),
+    ...when(waiting.length > open, kind, { is: "answers-unread" }),
+    ...when(input.isProgressUnread === true, kind, { is: "progress-unread" }),
     ...when(unread > 0, kind, { is: "unread", count: unread }),
   ];
 }

@@ -1,10 +1,13 @@
-/** Papers of a visit chosen one by one and deleted for good: pictures, sounds, notes, the owner's words. */
+/** Papers of a visit and its plan chosen one by one and deleted for good: pictures, sounds, notes, everybody's words. */
 import { useState } from "preact/hooks";
 import type { Erased, VisitState } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
+import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { Switch } from "../parts/switch.js";
-import { type Paper, papersOf } from "../state/papers-view.js";
+import { useApp } from "../state/app.js";
+import type { Paper } from "../state/papers-view.js";
+import { papersOfVisit } from "../state/plan-papers.js";
 import { t } from "../texts/files.js";
 import { ErasedTold, Erasing } from "./erasing.js";
 import { Thumbs } from "./kept-picture.js";
@@ -45,7 +48,7 @@ function Others({ papers, chosen, turn }: Choosing) {
       {papers
         .filter(({ is }) => is !== "picture")
         .map(({ key, is, words: said, hidden }) => {
-          const label = is === "note" || is === "complaint" ? t(`erase.${is}`) : t("erase.sound", { n: ++sounds });
+          const label = is === "sound" || is === "picture" ? t("erase.sound", { n: ++sounds }) : t(`erase.${is}`);
           const says = [said, hidden ? t("erase.hidden") : ""].filter((one) => one !== "").join(". ");
           return (
             <Switch
@@ -63,18 +66,25 @@ function Others({ papers, chosen, turn }: Choosing) {
   );
 }
 
+/** Without these nobody has decided, answered or taken the car. */
+const UNDECIDES: ReadonlySet<Paper["is"]> = new Set(["decision", "answer", "release", "second-look", "recheck"]);
+
 export function VisitPapers({ visit }: { readonly visit: VisitState }) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [asking, setAsking] = useState(false);
   const [erased, setErased] = useState<Erased>();
-  const papers = papersOf(visit);
+  const plan = useApp().journal.plan(visit.stream).value;
+  const papers = papersOfVisit(visit, plan.is === "open" ? plan.state : undefined);
   const going = papers.filter(({ key }) => chosen.has(key));
   const turn = (key: string): void =>
     setChosen((before) => new Set(before.has(key) ? [...before].filter((one) => one !== key) : [...before, key]));
-  const isAll = going.length === papers.length;
-  const all = (): void => setChosen(new Set(isAll ? [] : papers.map(({ key }) => key)));
+  // What can't be read here may be something to be warned of: it goes only where it is chosen by itself.
+  const usual = papers.filter(({ is }) => is !== "unread");
+  const isAll = usual.length > 0 && usual.every(({ key }) => chosen.has(key));
+  const all = (): void => setChosen(new Set(isAll ? [] : usual.map(({ key }) => key)));
   const what = {
     title: t("erase.sure.papers", { n: going.length }),
+    ...(going.some(({ is }) => UNDECIDES.has(is)) ? { says: t("erase.sure.undecides") } : {}),
     ids: going.flatMap(({ ids }) => ids),
   };
   const done = (now: Erased): void => {
@@ -84,11 +94,14 @@ export function VisitPapers({ visit }: { readonly visit: VisitState }) {
   };
   return (
     <Band heading={t("erase.papers")}>
-      <p class="remark">{papers.length === 0 ? t("erase.papers.none") : t("erase.papers.says")}</p>
+      {plan.is === "opening" || (
+        <p class="remark">{papers.length === 0 ? t("erase.papers.none") : t("erase.papers.says")}</p>
+      )}
+      {plan.is === "trouble" && <Notice kind="error" title={t("erase.papers.no-plan")} />}
       {erased && <ErasedTold erased={erased} />}
       <Pictures papers={papers} chosen={chosen} turn={turn} />
       <Others papers={papers} chosen={chosen} turn={turn} />
-      {papers.length > 0 && (
+      {papers.length > 0 && plan.is !== "opening" && (
         <div class="acts">
           <Tool words={isAll ? t("erase.none") : t("erase.all")} onPress={all} />
           <Tool

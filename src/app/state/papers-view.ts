@@ -1,6 +1,6 @@
 /**
  * The papers of a visit that can be deleted for good: pictures, sounds, notes, the owner's words, what was taken back or
- * written over included, since their bodies are still kept. Pure.
+ * written over included, since their bodies are still kept. What its plan holds: plan-papers.ts. Pure.
  */
 import {
   blobsOf,
@@ -11,6 +11,7 @@ import {
   pictureKey,
   type VisitState,
 } from "../../core/record/index.js";
+import type { PlanPaperIs } from "./plan-papers.js";
 
 const KINDS = {
   picture: "picture",
@@ -25,7 +26,7 @@ const isOverPicture = ({ kind }: Entry): boolean => kind === "picture.mark" || k
 
 export interface Paper {
   readonly key: string;
-  readonly is: (typeof KINDS)[keyof typeof KINDS];
+  readonly is: (typeof KINDS)[keyof typeof KINDS] | PlanPaperIs | "unread";
   /** What it shows or says, where that is known. */
   readonly words: string;
   /** Of a picture: its small one. */

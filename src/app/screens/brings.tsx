@@ -3,12 +3,13 @@ import type { CopyManifest, DryRun } from "../../core/record/index.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { day, t } from "../texts/files.js";
+import { Lacking } from "./lacking.js";
 
 const ROWS = ["cars", "visits", "entries", "blobs"] as const;
 const SAID = ["forks", "altered"] as const;
 
 export function Brings({ manifest, brings }: { readonly manifest: CopyManifest; readonly brings: DryRun }) {
-  const { holds, made, volume, of, elsewhere, keptBack } = manifest;
+  const { holds, made, volume, of, elsewhere, keptBack, lacking = [] } = manifest;
   const entries = { fresh: brings.added, known: brings.known };
   const nothing = brings.added === 0 && brings.erasedHere === 0 && brings.blobs.fresh === 0;
   const erased = brings.erased - brings.erasedHere;
@@ -40,6 +41,7 @@ export function Brings({ manifest, brings }: { readonly manifest: CopyManifest; 
       {brings.erasedHere > 0 && <p class="remark">{t("read.erases-here", { n: brings.erasedHere })}</p>}
       {brings.unknown > 0 && <p class="remark">{t("read.unknown", { n: brings.unknown })}</p>}
       {elsewhere > 0 && <p class="remark">{t("read.elsewhere", { n: elsewhere })}</p>}
+      <Lacking lacking={lacking} title={t("read.lacking", { n: lacking.length })} />
       {keptBack > 0 && <p class="remark">{t("read.kept-back", { n: keptBack })}</p>}
       {brings.blank && <p class="remark">{t("read.blank")}</p>}
     </>

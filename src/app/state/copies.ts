@@ -5,6 +5,7 @@ import {
   type CopyPlan,
   compareStamps,
   FIRST_STAMP,
+  type Store,
   type Summary,
   stampNext,
 } from "../../core/record/index.js";
@@ -36,6 +37,13 @@ export function copyName(of: string, now: number, plan: CopyPlan, part: number, 
 /** What to remember once a copy was handed over whole; undefined for files that are no copies of everything. */
 export const madeOf = ({ holds, streams }: CopyPlan, at: number): CopyMade | undefined =>
   holds === "everything" || holds === "new" ? { at, streams } : undefined;
+
+/** How many blobs the last copy lacked have come since: only what is new brings them along. */
+export async function cameSince(store: Pick<Store, "missingBlobs">, made: CopyMade | undefined): Promise<number> {
+  const lacked = [...new Set(Object.values(made?.streams ?? {}).flatMap(({ lacking = [] }) => lacking))];
+  const missing = await store.missingBlobs(lacked);
+  return missing.ok ? lacked.length - missing.value.length : 0;
+}
 
 /** An act of the person who holds the phone, after everything the summaries know of. */
 export function actNow(phone: Phone, settings: Settings, summaries: readonly Summary[]): Act {

@@ -41,6 +41,18 @@ export const enFiles = {
     "{n} {n|one=picture is|other=pictures are} in it as the camera wrote {n|one=it|other=them}, and may say where {n|one=it was|other=they were} taken.",
   "files.kept-back":
     "{n} {n|one=picture stays|other=pictures stay} on this phone: kept as the camera wrote {n|one=it, it|other=them, they} may say where {n|one=it was|other=they were} taken.",
+  "files.lacking":
+    "{n} {n|one=picture, sound or sheet is|other=pictures, sounds and sheets are} not in it, though its entries name {n|one=it|other=them}. Look for {n|one=it|other=them} in an earlier copy or on the phone that took {n|one=it|other=them}.",
+  "files.lacking.picture": "Picture",
+  "files.lacking.small-picture": "Small form of a picture",
+  "files.lacking.sound": "Sound",
+  "files.lacking.frozen": "Sheet, limits or judgement",
+  "files.lacking.other": "File",
+  "files.lacking.named": "{what}: {name}",
+  "files.lacking.not-here": "{of}, entered {when}. Not on the phone.",
+  "files.lacking.too-large": "{of}, entered {when}. Larger than a copy may hold.",
+  "files.lacking.all": "Which ones",
+  "files.came": "{n} {n|one=picture, sound or sheet|other=pictures, sounds and sheets} it lacked came since.",
   "files.volumes": "It comes in {n} parts, because one file may not grow beyond 1 GB. Each can be read alone.",
 
   "read.title": "Read a file in",
@@ -76,6 +88,8 @@ export const enFiles = {
     "{n} {n|one=entry comes|other=entries come} from a newer version: kept, and shown once the app is newer.",
   "read.elsewhere":
     "{n} {n|one=picture or sound is|other=pictures and sounds are} not in this file but in another part or an earlier copy.",
+  "read.lacking":
+    "{n} {n|one=picture, sound or sheet|other=pictures, sounds and sheets} named in it {n|one=was|other=were} not on the phone that wrote it.",
   "read.kept-back": "{n} {n|one=picture was|other=pictures were} left out where it comes from.",
   "read.blank":
     "This phone holds nothing of your own. What was erased elsewhere after this file was made is not known here, and comes back.",
@@ -108,6 +122,14 @@ export const enFiles = {
   "refused.files.missing.do": "Take the file as it was made; files may not be taken out of it.",
   "refused.files.manifest": "Its list of contents is not in order.",
   "refused.files.manifest.do": "Take another copy. This one was changed, or was not written by this app.",
+  "refused.files.miscounted": "It does not hold as much as it says.",
+  "refused.files.miscounted.do": "Take another copy. This one was changed, or was not written by this app.",
+  "refused.files.claims": "It says it is one thing and holds another.",
+  "refused.files.claims.do": "Do not trust it: this app never writes such a file. Ask for it anew where it comes from.",
+  "refused.files.too-much": "One file cannot hold so much: it could not be read in again.",
+  "refused.files.too-much.do": "Hand on the cars one by one, each as a file of its own.",
+  "refused.files.changed": "Something in it was deleted while the file was being written.",
+  "refused.files.changed.do": "Make it again: then it holds what is here now.",
   "refused.files.bad-name": "It holds a file that has no place in a copy.",
   "refused.files.bad-name.do":
     "Do not trust it: this app never writes such a file. Ask for it anew where it comes from.",

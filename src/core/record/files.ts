@@ -79,7 +79,7 @@ export interface Packer<Held> {
    * Opens a copy and checks all of it; changes nothing. Codes: files.foreign, files.newer {version},
    * files.cut-short, files.damaged, files.bad-name {name}, files.twice {name}, files.too-large {what, atMost},
    * files.bomb, files.wants-passphrase, files.wrong-passphrase, files.too-heavy {atMost}, files.other-lock,
-   * files.gone, files.manifest, files.demo, those of `readJournal`. `tell` hears how far it has come.
+   * files.gone, files.manifest, files.demo, files.miscounted {name}, files.claims {holds}, those of `readJournal`. `tell` hears how far it has come.
    */
   open(
     file: Held,

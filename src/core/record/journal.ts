@@ -26,6 +26,19 @@ export function writeJournal(entries: Iterable<Logged>): string {
   return `${lines.join("\n")}\n`;
 }
 
+const encoder = new TextEncoder();
+
+/** How many bytes its journal has; undefined where `readJournal` would refuse a line of it, or it has more than `atMost`. */
+export function journalSize(entries: Iterable<Logged>, atMost: number, lineAtMost = LINE_AT_MOST): number | undefined {
+  let bytes = JSON.stringify({ format: JOURNAL_FORMAT }).length + 1;
+  for (const logged of merge(entries).entries) {
+    const line = lineOf(logged);
+    bytes += encoder.encode(line).byteLength + 1;
+    if (line.length > lineAtMost || bytes > atMost) return undefined;
+  }
+  return bytes;
+}
+
 /** One entry as a line, keys in a fixed order. */
 export function lineOf(logged: Logged): string {
   const { stream, writer, seq, nonce, at } = logged;

@@ -4,9 +4,11 @@
  */
 import type { OpenedCopy } from "../../core/record/files.js";
 import {
+  archiveAtMost,
   COPY_LIMITS,
   type CopyLimits,
   type CopyManifest,
+  claimFault,
   hashIn,
   isCopyName,
   JOURNAL,
@@ -33,7 +35,7 @@ async function unlockedFile(
   limits: CopyLimits,
   tell: Tell,
 ): Promise<Result<Blob>> {
-  const atMost = limits.volumeBytes * 1.1;
+  const atMost = archiveAtMost(limits);
   if (file.size > atMost * LONGER) return fail(problem("files.too-large", {}, { what: "archive", atMost }));
   if (file.size === 0) return fail(problem("files.foreign"));
   const lock = await lockOf(file);
@@ -84,7 +86,7 @@ async function readRecord(
   const log = readJournal(new TextDecoder().decode(journal.value));
   if (!log.ok) return fail(...log.problems.map((one): Problem => ({ ...one, where: { ...one.where, file: JOURNAL } })));
   if (log.value.length !== manifest.counts.entries) return fail(problem("files.damaged", { file: JOURNAL }));
-  const refused = notForHere(log.value);
+  const refused = notForHere(log.value) ?? claimFault(manifest, log.value);
   return refused ? fail(refused) : ok({ manifest, log: log.value });
 }
 

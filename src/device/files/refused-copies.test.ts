@@ -3,7 +3,7 @@ import { strToU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
 import { bytesOf } from "../../../tests/store/sample.js";
 import { archive, copyOf, filledPhone, good, type Loose, newStore, wholeOf } from "../../../tests/support/copies.js";
-import { COPY_LIMITS, type CopyLimits, takeIn } from "../../core/record/index.js";
+import { COPY_LIMITS, type CopyLimits, claimFault, type Entry, planStream, takeIn } from "../../core/record/index.js";
 import { openCopy } from "./open.js";
 import { sha256 } from "./parts.js";
 
@@ -62,9 +62,9 @@ describe("foreign files", () => {
   });
 
   test("a newer version is told as such, with its number", async () => {
-    const newer = await told(loose, (manifest) => ({ ...manifest, format: "leadlamp-copy/2", more: [] }));
+    const newer = await told(loose, (manifest) => ({ ...manifest, format: "leadlamp-copy/3", more: [] }));
     const opened = await openCopy(newer);
-    expect(opened.ok || opened.problems[0]).toMatchObject({ code: "files.newer", params: { version: 2 } });
+    expect(opened.ok || opened.problems[0]).toMatchObject({ code: "files.newer", params: { version: 3 } });
     const journal = text("journal.jsonl").split("\n");
     expect(
       await refused(await withLines(['{"format":"leadlamp-journal/2"}', ...journal.slice(1)], journal.length - 2)),
@@ -116,6 +116,77 @@ describe("damaged files", () => {
     const bad = [...lines.slice(0, 3), '{"stream":"car:x"}', ...lines.slice(4)];
     expect(await refused(await withLines(bad, lines.length - 2))).toBe("record.bad-entry journal.jsonl 4");
     expect(await refused(await withLines(lines.slice(0, 3), lines.length - 2))).toBe("files.damaged journal.jsonl");
+  });
+});
+
+describe("files that claim to be what they are not", () => {
+  const claimed = (change: (manifest: Record<string, unknown>) => object): Promise<string> =>
+    told(loose, change).then((file) => refused(file));
+
+  test("FL14 a whole copy told to be one visit or one car, and the other way round", async () => {
+    const two = await filledPhone(1);
+    await filledPhone(1, two.store);
+    const both = await copyOf(two.store, { holds: "everything" });
+    const files = unzipSync(await bytes(both));
+    for (const holds of ["visit", "car"]) {
+      const list = JSON.parse(new TextDecoder().decode(files["manifest.json"])) as object;
+      const lying = archive({ ...files, "manifest.json": strToU8(JSON.stringify({ ...list, holds })) });
+      expect(await refused(lying)).toBe("files.claims manifest.json");
+    }
+    // One's own copy holds back nothing: what does is a file for others.
+    expect(await claimed((manifest) => ({ ...manifest, keptBack: 1 }))).toBe("files.manifest manifest.json");
+    expect(await claimed((manifest) => ({ ...manifest, holds: "new" }))).toBe("files.manifest manifest.json");
+    expect(await claimed((manifest) => ({ ...manifest, since: "2026-03-01T10:00:00Z" }))).toBe(
+      "files.manifest manifest.json",
+    );
+  });
+
+  test("FL14 a file of one visit with the plan of another, or with the house's terms", async () => {
+    const { store, car, visit } = await filledPhone(1);
+    const other = await filledPhone(1);
+    const plan = { ...(good(await other.store.entries(other.visit))[0] as Entry), stream: planStream(other.visit) };
+    const log = [...good(await store.entries(car)), ...good(await store.entries(visit))];
+    const counts = { cars: 1, visits: 1, entries: log.length + 1, stubs: 0 };
+    expect(claimFault({ holds: "visit", counts }, [...log, plan])?.code).toBe("files.claims");
+    expect(claimFault({ holds: "visit", counts }, [...log, { ...plan, stream: "house" }])?.code).toBe("files.claims");
+    expect(claimFault({ holds: "visit", counts }, [...log, { ...plan, stream: planStream(visit) }])).toBeUndefined();
+    expect(claimFault({ holds: "everything", counts }, [...log, { ...plan, stream: "house" }])).toBeUndefined();
+  });
+
+  test("FL14 more or fewer cars, visits or erased entries than its journal has", async () => {
+    for (const name of ["cars", "visits", "stubs"])
+      expect(
+        await claimed((manifest) => ({ ...manifest, counts: { ...(manifest["counts"] as object), [name]: 7 } })),
+      ).toBe("files.miscounted manifest.json");
+  });
+
+  test("FL14 a picture told to be a sheet, a sheet told to be a picture", async () => {
+    const typed = (type: string) =>
+      claimed((manifest) => ({
+        ...manifest,
+        files: (manifest["files"] as readonly { name: string }[]).map((one) => ({ ...one, type })),
+      }));
+    expect(await typed("application/json")).toBe("files.manifest manifest.json");
+    expect(await typed("image/jpeg")).toBe("files.manifest manifest.json");
+  });
+
+  test("FL12 a list of what is lacking stands in format 2 and nowhere else", async () => {
+    const lacking = [
+      {
+        hash: "0".repeat(64),
+        stream: "visit:v",
+        of: "Little one",
+        what: "picture",
+        name: "",
+        at: "2026-03-01T10:00:00Z",
+        why: "not-here",
+      },
+    ];
+    expect(await claimed((manifest) => ({ ...manifest, lacking }))).toBe("files.manifest manifest.json");
+    expect(await claimed((manifest) => ({ ...manifest, format: "leadlamp-copy/2" }))).toBe(
+      "files.manifest manifest.json",
+    );
+    expect(await claimed((manifest) => ({ ...manifest, format: "leadlamp-copy/2", lacking }))).toBe("opened");
   });
 });
 

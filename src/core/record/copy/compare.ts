@@ -48,8 +48,18 @@ function namedIn(log: Iterable<Logged>, byId: ReadonlyMap<IdText, Logged>): Read
   return named;
 }
 
+interface Weighed {
+  readonly compared: Compared;
+  /** Entries that have a body afterwards. */
+  readonly bodies: readonly Entry[];
+}
+
 /** Compares the logs of one stream. */
-export function compareLogs(here: readonly Logged[], from: readonly Logged[]): Compared {
+export const compareLogs = (here: readonly Logged[], from: readonly Logged[]): Compared =>
+  weighLogs(here, from).compared;
+
+/** The same, with what is left to read of both. */
+export function weighLogs(here: readonly Logged[], from: readonly Logged[]): Weighed {
   const { entries: incoming, altered } = merge(from);
   const byId = new Map(here.map((logged) => [idText(logged), logged]));
   const incomingById = new Map(incoming.map((logged) => [idText(logged), logged]));
@@ -64,6 +74,7 @@ export function compareLogs(here: readonly Logged[], from: readonly Logged[]): C
   const turned = new Set<IdText>();
   let [added, alreadyHere, erased, otherText] = [0, 0, 0, altered.length];
   const newErasures = new Set<Entry>();
+  const arrived: Entry[] = [];
   for (const logged of incoming) {
     const id = idText(logged);
     const kept = byId.get(id);
@@ -82,6 +93,7 @@ export function compareLogs(here: readonly Logged[], from: readonly Logged[]): C
     if (isStub(logged) || (logged.kind !== "erase" && (named.has(id) || namedHere.has(id)))) erased++;
     else {
       added++;
+      arrived.push(logged);
       if (logged.kind === "erase") newErasures.add(logged);
     }
   }
@@ -90,7 +102,7 @@ export function compareLogs(here: readonly Logged[], from: readonly Logged[]): C
     if (kept && canBeErased(kept.stream, id, kept) && isEntry(kept) && erasures.some((one) => newErasures.has(one)))
       turned.add(id);
   }
-  return {
+  const compared = {
     added,
     known: alreadyHere,
     erased: erased + turned.size,
@@ -98,4 +110,6 @@ export function compareLogs(here: readonly Logged[], from: readonly Logged[]): C
     altered: otherText,
     forks: forks.size,
   };
+  const staying = here.filter((logged) => !turned.has(idText(logged)));
+  return { compared, bodies: [...staying.filter(isEntry), ...arrived] };
 }

@@ -1,5 +1,9 @@
-/** What a phone remembers of the copy handed on last: when, and how far every stream had come. Never part of the record. */
-import { count, fields, isPlainObject, text } from "../shape.js";
+/**
+ * What a phone remembers of the copy handed on last: when, how far every stream had come, and what it did not hold.
+ * Never part of the record.
+ */
+import type { BlobHash } from "../contract.js";
+import { count, fields, hash, isPlainObject, listOf, text } from "../shape.js";
 
 interface StreamMade {
   /** Text of the heads at that time: tells whether anything changed at all. */
@@ -8,6 +12,8 @@ interface StreamMade {
   readonly last: Readonly<Record<string, number>>;
   /** Number of entries and latest stamp, as the summaries tell them. */
   readonly sum: string;
+  /** Blobs its entries name and the copy did not hold; absent where nobody looked: then any may be among them. */
+  readonly lacking?: readonly BlobHash[];
 }
 
 export interface CopyMade {
@@ -18,11 +24,14 @@ export interface CopyMade {
 /** The setting it is kept under. */
 export const COPY_MADE = "files.copy-made";
 
-const stream = fields({
-  mark: text,
-  last: (value) => (isPlainObject(value) ? undefined : { path: "", expected: "an object" }),
-  sum: text,
-});
+const stream = fields(
+  {
+    mark: text,
+    last: (value) => (isPlainObject(value) ? undefined : { path: "", expected: "an object" }),
+    sum: text,
+  },
+  { lacking: listOf(hash) },
+);
 const made = fields({
   at: count,
   streams: (value) => (isPlainObject(value) ? undefined : { path: "", expected: "an object" }),

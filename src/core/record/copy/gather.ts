@@ -5,15 +5,17 @@
 import { fail, ok, type Problem, problem, type Result } from "../../terms/index.js";
 import { blobsOf } from "../blobs-of.js";
 import type { BlobHash, Logged } from "../contract.js";
-import { isDemo, isEntry, isStub, planStream, streamKind } from "../identity.js";
-import { writeJournal } from "../journal.js";
+import { isDemo, isEntry, planStream } from "../identity.js";
+import { journalSize, writeJournal } from "../journal.js";
 import type { Store } from "../store.js";
 import { compareStamps, FIRST_STAMP } from "../time.js";
 import { holdsCameraTags } from "./camera-tags.js";
+import { countsOf } from "./claim.js";
 import { type CopyMade, movedBelow } from "./copy-made.js";
+import { type LackingBlob, lackingIn } from "./lacking.js";
 import { COPY_LIMITS, type CopyLimits, isFrozen } from "./layout.js";
 import type { CopyCounts, Holds } from "./manifest.js";
-import { inEveryVolume, type SizedBlob, shareOut } from "./volumes.js";
+import { inEveryVolume, type SizedBlob, shareOut, tooMuchInEvery } from "./volumes.js";
 
 export type CopyWhat =
   | { readonly holds: "everything" }
@@ -36,6 +38,8 @@ export interface CopyPlan {
   readonly asTheyCame: number;
   /** In the copy before. */
   readonly before: number;
+  /** Named by its entries, and in none of its volumes nor the copy before. */
+  readonly lacking: readonly LackingBlob[];
   /** To be remembered once the copy was handed on. */
   readonly streams: CopyMade["streams"];
 }
@@ -67,14 +71,35 @@ async function gatherStream(store: Store, stream: string, what: CopyWhat, into: 
   const sum = `${entries.value.length} ${latest.wall} ${latest.count}`;
   if (entries.value.length > 0) into.streams[stream] = { ...heads.value, sum };
   const before = what.holds === "new" ? what.since.streams[stream] : undefined;
-  if (before?.mark === heads.value.mark) return [];
+  const lacked = before?.lacking ?? [];
+  const gone = await store.missingBlobs(lacked);
+  if (!gone.ok) return [...gone.problems];
+  const came = new Set(lacked.filter((hash) => !gone.value.includes(hash)));
+  if (before?.mark === heads.value.mark && before.lacking !== undefined && came.size === 0) {
+    into.streams[stream] = { ...before, lacking: lacked };
+    return [];
+  }
   const isOld = ({ writer, seq }: Logged): boolean =>
-    before !== undefined && !movedBelow(before.mark, heads.value.mark) && seq <= (before.last[writer] ?? 0);
+    before?.lacking !== undefined && !movedBelow(before.mark, heads.value.mark) && seq <= (before.last[writer] ?? 0);
   for (const logged of entries.value) {
     into.log.push(logged);
-    for (const hash of blobsOf(logged)) (isOld(logged) ? into.earlier : into.wanted).add(hash);
+    for (const hash of blobsOf(logged)) (isOld(logged) && !came.has(hash) ? into.earlier : into.wanted).add(hash);
   }
   return [];
+}
+
+/** What of each stream a copy does not hold, for the next one to look for. */
+function withLacking({ log, streams }: Gathering, lacks: ReadonlySet<BlobHash>): CopyMade["streams"] {
+  const lacking = new Map<string, Set<BlobHash>>();
+  for (const logged of log)
+    for (const hash of blobsOf(logged))
+      if (lacks.has(hash)) lacking.set(logged.stream, (lacking.get(logged.stream) ?? new Set()).add(hash));
+  return Object.fromEntries(
+    Object.entries(streams).map(([stream, one]) => [
+      stream,
+      { ...one, lacking: one.lacking ?? [...(lacking.get(stream) ?? [])] },
+    ]),
+  );
 }
 
 /** Pictures whose entries say that they were kept as they came. */
@@ -88,13 +113,10 @@ function keptAsTheyCame(log: readonly Logged[]): ReadonlySet<BlobHash> {
   return found;
 }
 
-function countsOf(log: readonly Logged[]): CopyCounts {
-  const streams = new Set(log.map(({ stream }) => stream));
-  const of = (kind: string) => [...streams].filter((stream) => streamKind(stream) === kind).length;
-  return { cars: of("car"), visits: of("visit"), entries: log.length, stubs: log.filter(isStub).length };
-}
-
-/** Codes: those of the store, and files.nothing-new. `tell` hears how many blobs were read. */
+/**
+ * Codes: those of the store, files.nothing-new, and files.too-much {what, atMost} for what `openCopy` would refuse to
+ * read. `tell` hears how many blobs were read.
+ */
 export async function gatherCopy(
   store: Store,
   what: CopyWhat,
@@ -110,19 +132,30 @@ export async function gatherCopy(
   }
   const { log, wanted, earlier } = gathering;
   if (log.length === 0) return fail(problem("files.nothing-new"));
+  const journalBytes = journalSize(log, limits.journalBytes);
+  if (journalBytes === undefined)
+    return fail(problem("files.too-much", {}, { what: "journal", atMost: limits.journalBytes }));
   const asTheyCame = keptAsTheyCame(log);
   const isForOthers = what.holds === "car" || what.holds === "visit";
   const frozen: SizedBlob[] = [];
   const media: SizedBlob[] = [];
   const keptBack: BlobHash[] = [];
+  const lacks = new Map<BlobHash, LackingBlob["why"]>();
   let [tagged, read, before] = [0, 0, 0];
   const all = [...new Set([...wanted, ...earlier])];
   for (const hash of all) {
     const blob = await store.blob(hash);
     if (!blob.ok) return blob;
     tell(++read, all.length);
-    if (!blob.value) continue;
+    if (!blob.value) {
+      lacks.set(hash, "not-here");
+      continue;
+    }
     const { type, bytes } = blob.value;
+    if (bytes.byteLength > limits.fileBytes) {
+      lacks.set(hash, "too-large");
+      continue;
+    }
     const sized = { hash, type, bytes: bytes.byteLength };
     if (isFrozen(type)) frozen.push(sized);
     else if (!wanted.has(hash)) before++;
@@ -134,18 +167,22 @@ export async function gatherCopy(
       media.push(sized);
     }
   }
-  const journal = writeJournal(log);
+  const inAll = inEveryVolume(journalBytes, frozen);
+  const much = tooMuchInEvery(inAll, frozen, media, limits);
+  if (much) return fail(much);
+  const lacking = await lackingIn(store, log, lacks);
+  if (!lacking.ok) return lacking;
   return ok({
     holds: what.holds,
     ...(what.holds === "new" ? { since: what.since.at } : {}),
-    journal,
+    journal: writeJournal(log),
     counts: countsOf(log),
     frozen,
-    // A letter takes up to three bytes; most take one.
-    volumes: shareOut(media, inEveryVolume(journal.length, frozen), limits),
+    volumes: shareOut(media, inAll, limits),
     keptBack,
     asTheyCame: tagged,
     before,
-    streams: gathering.streams,
+    lacking: lacking.value,
+    streams: withLacking(gathering, new Set(lacks.keys())),
   });
 }

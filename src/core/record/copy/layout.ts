@@ -4,13 +4,16 @@
  */
 import type { BlobHash } from "../contract.js";
 
+/** The format of a copy that holds all it names; an older version of the app reads it. */
 export const COPY_FORMAT = "leadlamp-copy/1";
+/** The same with a list of what it lacks: an older version could not tell of that, and says that it is too old. */
+export const LACKING_FORMAT = "leadlamp-copy/2";
 export const MANIFEST = "manifest.json";
 export const README = "README.txt";
 export const JOURNAL = "journal.jsonl";
 
 /**
- * Own choices, each with its reason. `volumeBytes`: what file systems of cards, mail and messengers still take.
+ * What a copy may hold: the writer keeps to it, the reader refuses what is beyond. Own choices, each with its reason. `volumeBytes`: what file systems of cards, mail and messengers still take.
  * `files`: plain ZIP counts to 65,535. `unpackedBytes`: twice a volume, for text that was squeezed. `journalBytes`: some
  * 500,000 entries. `fileBytes`: a picture kept as it came from the largest sensor, or an hour of sound. `ratio`: lines
  * of a journal shrink to a twentieth; what shrinks to a two-hundredth is no journal. `smallBytes`: below that no ratio
@@ -27,6 +30,9 @@ export const COPY_LIMITS = {
   smallBytes: 1_000_000,
 } as const;
 export type CopyLimits = { readonly [Limit in keyof typeof COPY_LIMITS]: number };
+
+/** The largest archive read: what ZIP adds is reckoned with while writing, this much is left for what was not. */
+export const archiveAtMost = ({ volumeBytes }: CopyLimits): number => volumeBytes * 1.1;
 
 /** Endings people's programs know; a type that is not here ends in `bin` and is named in the manifest all the same. */
 const ENDINGS: ReadonlyMap<string, string> = new Map([

@@ -1,7 +1,9 @@
 /** What a copy says it holds: made while writing, checked while reading. Refuses to believe it: the bytes are counted. */
 import { fail, ok, problem, type Result } from "../../terms/index.js";
 import { count, dateTime, fields, hash, isPlainObject, listOf, matches, name, oneOf, plain, text } from "../shape.js";
-import { COPY_FORMAT, hashIn, MANIFEST } from "./layout.js";
+import { date } from "../shape-figures.js";
+import { LACKING_WHAT, LACKING_WHY, type LackingBlob } from "./lacking.js";
+import { COPY_FORMAT, fileName, hashIn, LACKING_FORMAT, MANIFEST } from "./layout.js";
 
 export const HOLDS = ["everything", "new", "car", "visit"] as const;
 export type Holds = (typeof HOLDS)[number];
@@ -22,7 +24,7 @@ export interface CopyFile {
 }
 
 export interface CopyManifest {
-  readonly format: typeof COPY_FORMAT;
+  readonly format: typeof COPY_FORMAT | typeof LACKING_FORMAT;
   readonly made: string;
   /** Version of the app that wrote it. */
   readonly app: string;
@@ -40,10 +42,14 @@ export interface CopyManifest {
   readonly elsewhere: number;
   /** Pictures left out because the camera's own data could not be taken out of them. */
   readonly keptBack: number;
+  /** Named by the journal and in no part of the copy; always there in format 2, and only there. */
+  readonly lacking?: readonly LackingBlob[];
 }
 
 const FORMAT = /^leadlamp-copy\/(\d{1,6})$/;
-const VERSION = 1;
+const VERSION = 2;
+/** The first that tells what is lacking. */
+const LACKING_FROM = 2;
 
 const check = fields(
   {
@@ -66,7 +72,24 @@ const check = fields(
     elsewhere: count,
     keptBack: count,
   },
-  { since: dateTime },
+  {
+    since: dateTime,
+    lacking: listOf(
+      fields(
+        {
+          hash,
+          stream: name,
+          of: text,
+          what: oneOf(LACKING_WHAT),
+          name: text,
+          at: dateTime,
+          why: oneOf(LACKING_WHY),
+        },
+        { on: date },
+      ),
+      1,
+    ),
+  },
 );
 
 export const writeManifest = (manifest: CopyManifest): string => `${JSON.stringify(manifest, null, 1)}\n`;
@@ -74,6 +97,19 @@ export const writeManifest = (manifest: CopyManifest): string => `${JSON.stringi
 const foreign = (expected: string) => fail(problem("files.foreign", { file: MANIFEST }, { expected }));
 const wrong = (path: string, expected: string) =>
   fail(problem("files.manifest", { file: MANIFEST, path }, { expected }));
+
+/** What cannot all be true of one copy, whatever its journal holds. */
+function ownFault({
+  holds,
+  since,
+  keptBack,
+}: CopyManifest): { readonly path: string; readonly expected: string } | undefined {
+  if ((holds === "new") !== (since !== undefined))
+    return { path: "manifest.since", expected: "to be there with new only" };
+  // One's own copy leaves nothing back.
+  const isOwn = holds === "everything" || holds === "new";
+  return isOwn && keptBack > 0 ? { path: "manifest.keptBack", expected: `0 with ${holds}` } : undefined;
+}
 
 /** Codes: files.foreign, files.newer {version}, files.manifest (where.path says where). */
 export function readManifest(written: string): Result<CopyManifest> {
@@ -91,9 +127,15 @@ export function readManifest(written: string): Result<CopyManifest> {
   if (fault) return wrong(fault.path, fault.expected);
   // Held to its shape just above.
   const manifest = parsed as CopyManifest;
+  if ((manifest.lacking !== undefined) !== Number(version) >= LACKING_FROM)
+    return wrong("manifest.lacking", `to be there in ${LACKING_FORMAT} only`);
   if (manifest.volume < 1 || manifest.volume > manifest.of) return wrong("manifest.volume", `1 to ${manifest.of}`);
   const hashes = new Set(manifest.files.map((file) => hashIn(file.name)));
   if (hashes.has(undefined) || hashes.size < manifest.files.length)
     return wrong("manifest.files", "every file once, named by its hash");
+  const odd = manifest.files.findIndex((file) => fileName(hashIn(file.name) ?? "", file.type) !== file.name);
+  if (odd >= 0) return wrong(`manifest.files[${odd}].type`, "a type that goes with its folder and ending");
+  const claim = ownFault(manifest);
+  if (claim) return wrong(claim.path, claim.expected);
   return ok(manifest);
 }

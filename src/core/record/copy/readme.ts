@@ -2,6 +2,7 @@
  * The page that lies in every copy, for somebody who finds it in twenty years without the app. In English, like the
  * keys of the lines it explains. Knows the layout; refuses to know what was found on the car.
  */
+import type { LackingBlob } from "./lacking.js";
 import type { CopyManifest } from "./manifest.js";
 
 const WHAT: Readonly<Record<CopyManifest["holds"], string>> = {
@@ -11,13 +12,42 @@ const WHAT: Readonly<Record<CopyManifest["holds"], string>> = {
   visit: "one visit to a car, and what is known about that car",
 };
 
+const LACKS: Readonly<Record<LackingBlob["what"], string>> = {
+  picture: "picture",
+  "small-picture": "small form of a picture",
+  sound: "sound",
+  frozen: "sheet, limits or judgement",
+  other: "file",
+};
+
+/** What a person should look for elsewhere; nothing where the copy holds all it names. */
+function lackingPage(lacking: readonly LackingBlob[]): string {
+  if (lacking.length === 0) return "";
+  const lines = lacking.map(({ hash, of, on, what, name, at, why }) =>
+    [
+      `${LACKS[what]}${name === "" ? "" : ` "${name}"`} of ${of}${on === undefined ? "" : `, visit of ${on}`}`,
+      `  entered ${at.slice(0, 16).replace("T", " ")} UTC`,
+      `  ${why === "too-large" ? "larger than a copy may hold" : "not on the phone that wrote this copy"}`,
+      `  ${hash}`,
+    ].join("\n"),
+  );
+  return `
+WHAT IS LACKING
+
+The record names these files, and no part of this copy holds them:
+
+${lines.join("\n")}
+`;
+}
+
 /** The page for one volume. */
 export const readmeOf = ({
   holds,
   made,
   volume,
   of,
-}: Pick<CopyManifest, "holds" | "made" | "volume" | "of">): string => `\
+  lacking = [],
+}: Pick<CopyManifest, "holds" | "made" | "volume" | "of" | "lacking">): string => `\
 WHAT THIS IS
 
 This folder was written by Leadlamp, a program for looking old cars over and
@@ -29,7 +59,7 @@ among the parts, so each part is worth having alone, in any order.
 
 You do not need the program to read it: everything is plain text, JSON,
 ordinary pictures and ordinary sounds.
-
+${lackingPage(lacking)}
 THE FILES
 
 README.txt      this page

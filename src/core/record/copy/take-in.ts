@@ -1,13 +1,14 @@
 /** Reading a copy in: what it would do, told first; then doing it. Merging only: nothing that is here is lost by it. */
 import { fail, ok, type Problem, problem, type Result } from "../../terms/index.js";
 import { ALL_KINDS } from "../all-kinds.js";
+import { blobsOf } from "../blobs-of.js";
 import type { BlobHash, Entry, Logged } from "../contract.js";
 import type { OpenedCopy } from "../files.js";
 import { isDemo, isEntry, streamKind } from "../identity.js";
 import { whyUnknown } from "../kinds.js";
 import { groupBy } from "../shelf.js";
 import type { KeptBytes, Received, Store } from "../store.js";
-import { type Compared, compareLogs, summed } from "./compare.js";
+import { type Compared, summed, weighLogs } from "./compare.js";
 import { hashIn } from "./layout.js";
 
 interface NewAndKnown {
@@ -19,7 +20,7 @@ interface NewAndKnown {
 export interface DryRun extends Compared {
   readonly cars: NewAndKnown;
   readonly visits: NewAndKnown;
-  /** Pictures, sounds and what was frozen, by whether their bytes are here already. */
+  /** Pictures, sounds and what was frozen: whose bytes would be kept, and whose are here already. */
   readonly blobs: NewAndKnown;
   /** Entries of kinds or versions this app does not know: kept as they came. */
   readonly unknown: number;
@@ -40,19 +41,42 @@ function nameIn(log: readonly Logged[]): string {
   return typeof body === "object" && body !== null && "name" in body && typeof body.name === "string" ? body.name : "";
 }
 
-/** Compares a copy with what is here. Codes: those of the store. */
-export async function dryRun(store: Store, copy: OpenedCopy): Promise<Result<DryRun>> {
-  const [streams, missing] = await Promise.all([store.streams(), store.missingBlobs(hashesOf(copy))]);
+interface Weighing {
+  readonly streams: readonly string[];
+  readonly compared: readonly Compared[];
+  /** Not here, and named by something that has a body afterwards: bytes nothing refers to are not kept (RC46). */
+  readonly wanted: readonly BlobHash[];
+  readonly known: number;
+}
+
+/** What would come of a copy: told beforehand and done by the same reckoning. */
+async function weigh(store: Store, copy: OpenedCopy): Promise<Result<Weighing>> {
+  const hashes = hashesOf(copy);
+  const [streams, missing] = await Promise.all([store.streams(), store.missingBlobs(hashes)]);
   if (!streams.ok) return streams;
   if (!missing.ok) return missing;
-  const here = new Set(streams.value);
+  const named = new Set<BlobHash>();
   const groups = groupBy(copy.log, ({ stream }) => stream);
   const compared: Compared[] = [];
-  for (const [stream, log] of groups) {
+  for (const stream of new Set([...groups.keys(), ...streams.value])) {
     const kept = await store.entries(stream);
     if (!kept.ok) return kept;
-    compared.push(compareLogs(kept.value, log));
+    const log = groups.get(stream);
+    const { compared: one, bodies } = weighLogs(kept.value, log ?? []);
+    if (log) compared.push(one);
+    for (const entry of bodies) for (const hash of blobsOf(entry)) named.add(hash);
   }
+  const wanted = missing.value.filter((hash) => named.has(hash));
+  return ok({ streams: streams.value, compared, wanted, known: hashes.length - missing.value.length });
+}
+
+/** Compares a copy with what is here. Codes: those of the store. */
+export async function dryRun(store: Store, copy: OpenedCopy): Promise<Result<DryRun>> {
+  const weighed = await weigh(store, copy);
+  if (!weighed.ok) return weighed;
+  const { streams, compared, wanted, known: there } = weighed.value;
+  const here = new Set(streams);
+  const groups = groupBy(copy.log, ({ stream }) => stream);
   const of = (kind: string): NewAndKnown => {
     const all = [...groups.keys()].filter((stream) => streamKind(stream) === kind);
     const known = all.filter((stream) => here.has(stream)).length;
@@ -66,10 +90,10 @@ export async function dryRun(store: Store, copy: OpenedCopy): Promise<Result<Dry
     ...summed(compared),
     cars: of("car"),
     visits: of("visit"),
-    blobs: { fresh: missing.value.length, known: copy.manifest.files.length - missing.value.length },
+    blobs: { fresh: wanted.length, known: there },
     unknown: copy.log.filter((one) => isEntry(one) && whyUnknown(one, ALL_KINDS) !== undefined).length,
     names: [...names.filter(({ fresh }) => fresh), ...names.filter(({ fresh }) => !fresh)],
-    blank: streams.value.every((stream) => isDemo(stream) || stream === "house"),
+    blank: streams.every((stream) => isDemo(stream) || stream === "house"),
   });
 }
 
@@ -101,9 +125,10 @@ export async function takeIn(
 ): Promise<Result<TakenIn>> {
   const demo = notForHere(copy.log);
   if (demo) return fail(demo);
-  const missing = await store.missingBlobs(hashesOf(copy));
-  if (!missing.ok) return missing;
-  const wanted = [...missing.value];
+  const weighed = await weigh(store, copy);
+  if (!weighed.ok) return weighed;
+  const all = weighed.value.wanted;
+  const wanted = [...all];
   const batch = async (): Promise<KeptBytes[]> => {
     const taken: KeptBytes[] = [];
     for (let bytes = 0; wanted.length > 0 && bytes < AT_ONCE; ) {
@@ -117,7 +142,7 @@ export async function takeIn(
   const received = await store.receive(copy.log, first);
   if (!received.ok) return received;
   let done = first.length;
-  tell(done, missing.value.length);
+  tell(done, all.length);
   while (wanted.length > 0) {
     const more = await batch();
     const kept = await store.receive([], more);
@@ -125,11 +150,11 @@ export async function takeIn(
       return ok({
         received: received.value,
         blobs: done,
-        left: missing.value.length - done,
+        left: all.length - done,
         ...(kept.problems[0] ? { problem: kept.problems[0] } : {}),
       });
     done += more.length;
-    tell(done, missing.value.length);
+    tell(done, all.length);
   }
   return ok({ received: received.value, blobs: done, left: 0 });
 }

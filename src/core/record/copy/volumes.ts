@@ -1,6 +1,7 @@
 /** Shares pictures and sounds out among volumes, in order, none fuller than there is room for. Pure arithmetic. */
+import { type Problem, problem } from "../../terms/index.js";
 import type { BlobHash } from "../contract.js";
-import { COPY_LIMITS, type CopyLimits } from "./layout.js";
+import { archiveAtMost, COPY_LIMITS, type CopyLimits } from "./layout.js";
 
 export interface SizedBlob {
   readonly hash: BlobHash;
@@ -44,3 +45,20 @@ const AROUND_FILES = 10_000;
 /** What a volume takes beside its pictures and sounds. */
 export const inEveryVolume = (journalBytes: number, frozen: readonly SizedBlob[]): number =>
   journalBytes + frozen.reduce((sum, { bytes }) => sum + bytes + AROUND_FILE, 0) + 100_000;
+
+/** Page, journal and list of contents. */
+const OWN_FILES = 3;
+
+/** What lies in every volume leaves room for each of the others, or a volume would be refused where it is read. */
+export function tooMuchInEvery(
+  inAll: number,
+  frozen: readonly SizedBlob[],
+  media: readonly SizedBlob[],
+  limits: CopyLimits,
+): Problem | undefined {
+  const largest = media.reduce((most, { bytes }) => Math.max(most, bytes), 0);
+  const atMost = archiveAtMost(limits);
+  return inAll + largest + AROUND_FILE > atMost || frozen.length > Math.min(AROUND_FILES, limits.files) - OWN_FILES
+    ? problem("files.too-much", {}, { what: "frozen", atMost })
+    : undefined;
+}

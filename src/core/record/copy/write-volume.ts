@@ -3,7 +3,16 @@ import { fail, ok, problem, type Result } from "../../terms/index.js";
 import type { Packing } from "../files.js";
 import type { Store } from "../store.js";
 import type { CopyPlan } from "./gather.js";
-import { COPY_FORMAT, fileName, JOURNAL, MANIFEST, README } from "./layout.js";
+import {
+  COPY_FORMAT,
+  COPY_LIMITS,
+  type CopyLimits,
+  fileName,
+  JOURNAL,
+  LACKING_FORMAT,
+  MANIFEST,
+  README,
+} from "./layout.js";
 import { type CopyFile, type CopyManifest, writeManifest } from "./manifest.js";
 import { readmeOf } from "./readme.js";
 
@@ -26,8 +35,8 @@ function* pieces(journal: string): Generator<string> {
 }
 
 /**
- * Writes volume `index` (from 0). A blob erased since the plan was made is left out; one whose bytes do not match its
- * name any more ends it: files.rotten {hash}.
+ * Writes volume `index` (from 0). A blob whose bytes do not match its name any more ends it, files.rotten {hash}; so does
+ * one that went since the plan was made, files.changed: it may have been erased, and its words stand in the plan.
  */
 export async function writeVolume<Packed>(
   store: Store,
@@ -36,11 +45,12 @@ export async function writeVolume<Packed>(
   stamp: CopyStamp,
   packing: Packing<Packed>,
   tell: (done: number, all: number) => void = () => undefined,
+  limits: CopyLimits = COPY_LIMITS,
 ): Promise<Result<Packed>> {
   const media = plan.volumes[index] ?? [];
-  const { holds, counts, since, keptBack } = plan;
+  const { holds, counts, since, keptBack, lacking } = plan;
   const volume = { volume: index + 1, of: plan.volumes.length };
-  await packing.add(README, [readmeOf({ holds, made: stamp.made, ...volume })]);
+  await packing.add(README, [readmeOf({ holds, made: stamp.made, lacking, ...volume })]);
   const { bytes, sha256 } = await packing.add(JOURNAL, pieces(plan.journal));
   const files: CopyFile[] = [];
   const blobs = [...plan.frozen, ...media];
@@ -48,7 +58,7 @@ export async function writeVolume<Packed>(
     const blob = await store.blob(hash);
     if (!blob.ok) return blob;
     tell(done, blobs.length);
-    if (!blob.value) continue;
+    if (!blob.value) return fail(problem("files.changed"));
     const name = fileName(hash, blob.value.type);
     const written = await packing.add(name, [blob.value.bytes]);
     if (written.sha256 !== hash) return fail(problem("files.rotten", { file: name }, { hash }));
@@ -56,7 +66,7 @@ export async function writeVolume<Packed>(
   }
   const shared = plan.volumes.reduce((sum, one) => sum + one.length, 0);
   const manifest: CopyManifest = {
-    format: COPY_FORMAT,
+    format: lacking.length > 0 ? LACKING_FORMAT : COPY_FORMAT,
     ...stamp,
     holds,
     ...(since === undefined ? {} : { since: new Date(since).toISOString() }),
@@ -66,7 +76,11 @@ export async function writeVolume<Packed>(
     files,
     elsewhere: shared - media.length + plan.before,
     keptBack: keptBack.length,
+    ...(lacking.length > 0 ? { lacking } : {}),
   };
-  await packing.add(MANIFEST, [writeManifest(manifest)]);
+  const contents = new TextEncoder().encode(writeManifest(manifest));
+  if (contents.byteLength > limits.manifestBytes)
+    return fail(problem("files.too-much", {}, { what: "contents", atMost: limits.manifestBytes }));
+  await packing.add(MANIFEST, [contents]);
   return ok(await packing.end());
 }

@@ -32,6 +32,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * the trade's trend, and where something is said of it the kinds of a plan.
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
+ * Reading a file in is weighed with the screen of copies, which is there already.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -65,6 +66,7 @@ const APART = {
   "undo-row": "28 kB",
   "trade-work": "24 kB",
   heard: "28 kB",
+  "read-in": "22 kB",
   wearing: "25 kB",
   wear: "32 kB",
   reckoner: "28 kB",

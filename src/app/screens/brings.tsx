@@ -3,7 +3,9 @@ import type { CopyManifest, DryRun } from "../../core/record/index.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { day, t } from "../texts/files.js";
-import { Lacking } from "./lacking.js";
+import { lazy, Nothing } from "./lazy.js";
+
+const Lacking = lazy(() => import("./lacking.js").then((file) => file.Lacking), Nothing);
 
 const ROWS = ["cars", "visits", "entries", "blobs"] as const;
 const SAID = ["forks", "altered"] as const;
@@ -41,7 +43,7 @@ export function Brings({ manifest, brings }: { readonly manifest: CopyManifest; 
       {brings.erasedHere > 0 && <p class="remark">{t("read.erases-here", { n: brings.erasedHere })}</p>}
       {brings.unknown > 0 && <p class="remark">{t("read.unknown", { n: brings.unknown })}</p>}
       {elsewhere > 0 && <p class="remark">{t("read.elsewhere", { n: elsewhere })}</p>}
-      <Lacking lacking={lacking} title={t("read.lacking", { n: lacking.length })} />
+      {lacking.length > 0 && <Lacking lacking={lacking} title={t("read.lacking", { n: lacking.length })} />}
       {keptBack > 0 && <p class="remark">{t("read.kept-back", { n: keptBack })}</p>}
       {brings.blank && <p class="remark">{t("read.blank")}</p>}
     </>

@@ -17,8 +17,10 @@ import { useApp } from "../state/app.js";
 import { copyName, madeOf } from "../state/copies.js";
 import { rounded, t } from "../texts/files.js";
 import { AtWork } from "./at-work.js";
-import { Lacking } from "./lacking.js";
+import { lazy, Nothing } from "./lazy.js";
 import { RefusedNotice } from "./refused-notice.js";
+
+const Lacking = lazy(() => import("./lacking.js").then((file) => file.Lacking), Nothing);
 
 const BYTES_IN_MB = 1_000_000;
 
@@ -61,7 +63,9 @@ function Told({ plan }: { readonly plan: CopyPlan }) {
       <p class="remark">{t("files.counts", { ...plan.counts, blobs })}</p>
       {plan.volumes.length > 1 && <p class="remark">{t("files.volumes", { n: plan.volumes.length })}</p>}
       {plan.asTheyCame > 0 && <p class="remark">{t("files.as-they-came", { n: plan.asTheyCame })}</p>}
-      <Lacking lacking={plan.lacking} title={t("files.lacking", { n: plan.lacking.length })} />
+      {plan.lacking.length > 0 && (
+        <Lacking lacking={plan.lacking} title={t("files.lacking", { n: plan.lacking.length })} />
+      )}
       {plan.keptBack.length > 0 && <p class="remark">{t("files.kept-back", { n: plan.keptBack.length })}</p>}
     </>
   );

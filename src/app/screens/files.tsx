@@ -9,9 +9,10 @@ import { to } from "../state/routes.js";
 import { day, t } from "../texts/files.js";
 import { CopyMaker, type CopyWay } from "./copy-maker.js";
 import { Plain } from "./frame.js";
-import { OpeningScreen } from "./lazy.js";
-import { ReadIn } from "./read-in.js";
+import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { useLoaded } from "./use-loaded.js";
+
+const ReadIn = lazy(() => import("./read-in.js").then((file) => file.ReadIn), Nothing);
 
 interface AgeProps {
   readonly age: CopyAge;

@@ -3,11 +3,9 @@ import type { LackingBlob } from "../../core/record/index.js";
 import { Disclosure } from "../parts/disclosure.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
-import { plainDay } from "../texts/days.js";
-import { day, t } from "../texts/files.js";
+import { calendarDay, day, t } from "../texts/files.js";
 
 export function Lacking({ lacking, title }: { readonly lacking: readonly LackingBlob[]; readonly title: string }) {
-  if (lacking.length === 0) return null;
   return (
     <>
       <Notice kind="plain" title={title} />
@@ -22,7 +20,7 @@ export function Lacking({ lacking, title }: { readonly lacking: readonly Lacking
                 folded
                 title={name === "" ? plain : t("files.lacking.named", { what: plain, name })}
                 second={t(`files.lacking.${why}`, {
-                  of: on === undefined ? of : `${of}, ${plainDay(on)}`,
+                  of: on === undefined ? of : `${of}, ${calendarDay(on)}`,
                   when: day(Date.parse(at)),
                 })}
               />

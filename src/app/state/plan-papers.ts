@@ -11,8 +11,7 @@ import {
   type PlanState,
   type VisitState,
 } from "../../core/record/index.js";
-import { plainDay } from "../texts/days.js";
-import { t } from "../texts/files.js";
+import { calendarDay, t } from "../texts/files.js";
 import { type Paper, papersOf } from "./papers-view.js";
 
 /** What each kind is called. The owner's answers at the intake stand in a plan too. */
@@ -57,9 +56,9 @@ function wordsOf({ body }: Entry): string {
   const all = [fieldsOf(body), ...INSIDE.map((field) => fieldsOf(fieldsOf(body)[field]))];
   const found = (field: string): readonly string[] =>
     all.flatMap((one) => (typeof one[field] === "string" && one[field] !== "" ? [one[field]] : []));
-  const days = found("on").filter((on) => !Number.isNaN(Date.parse(on)));
+  const days = found("on").filter((on) => /^\d{4}-\d\d-\d\d$/.test(on));
   const word = WORDS.filter((one) => found("word").includes(one)).map((one) => t(`erase.word.${one}`));
-  return [...found("who"), ...days.map(plainDay), ...word, ...SAID.flatMap(found)].join(", ");
+  return [...found("who"), ...days.map(calendarDay), ...word, ...SAID.flatMap(found)].join(", ");
 }
 
 /** Everything that stands in a plan and is a paper. */

@@ -1,6 +1,7 @@
 /** The words of copies, handing on and deleting, with those of the first screens; looked up as in index.ts. */
 import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
+import { day, rounded } from "./figures.js";
 import { fill, type ParamsFor } from "./fill.js";
 
 const words = { ...enFirst, ...enFiles };
@@ -20,4 +21,7 @@ export function refusedWords(code: string): { readonly says: string; readonly to
 /** Problems of the storage have codes beside those of lines. */
 const isLine = (code: string): boolean => code.startsWith("record.") && !code.startsWith("record.store-");
 
-export { day, rounded } from "./figures.js";
+/** A calendar day, wherever the phone is: its noon is never another day. */
+export const calendarDay = (on: string): string => day(Date.parse(`${on}T12:00`));
+
+export { day, rounded };

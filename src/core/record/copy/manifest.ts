@@ -1,7 +1,6 @@
 /** What a copy says it holds: made while writing, checked while reading. Refuses to believe it: the bytes are counted. */
 import { fail, ok, problem, type Result } from "../../terms/index.js";
 import { count, dateTime, fields, hash, isPlainObject, listOf, matches, name, oneOf, plain, text } from "../shape.js";
-import { date } from "../shape-figures.js";
 import { LACKING_WHAT, LACKING_WHY, type LackingBlob } from "./lacking.js";
 import { COPY_FORMAT, fileName, hashIn, LACKING_FORMAT, MANIFEST } from "./layout.js";
 
@@ -51,6 +50,8 @@ const VERSION = 2;
 /** The first that tells what is lacking. */
 const LACKING_FROM = 2;
 
+const day = matches("a date", /^\d{4}-\d{2}-\d{2}$/);
+
 const check = fields(
   {
     format: matches(COPY_FORMAT, FORMAT),
@@ -85,7 +86,7 @@ const check = fields(
           at: dateTime,
           why: oneOf(LACKING_WHY),
         },
-        { on: date },
+        { on: day },
       ),
       1,
     ),

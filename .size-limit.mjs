@@ -46,7 +46,7 @@ const APART = {
   work: "36 kB",
   job: "34 kB",
   part: "34 kB",
-  "plan-given": "44 kB",
+  "plan-given": "45 kB",
   "plan-additions": "44 kB",
   "write-plan": "34 kB",
   "owners-word": "31 kB",

@@ -93,6 +93,30 @@ test("a folder that is not there, one without shared files, and a sheet in a fol
   );
 });
 
+test("two sheets may bring the same thing, but not two things under one name", async () => {
+  const brings = (pitch: string): string => `brings: { gauges: [{ id: thread-gauge, quantity: length, unit: mm,
+    resolution: ${pitch}, error: 0.1, basis: practice, source: common practice }], places: [{ id: nut-1, kind: nut, in: car }] }
+`;
+  const words = "brings: { gauges: { thread-gauge: Thread gauge }, places: { nut-1: nut 1 } }\n";
+  const nut = (id: string, pitch: string) =>
+    inFolder(id, {
+      "sheet.yaml": `format: leadlamp-sheet/1\nid: ${id}\nlabel: "Nuts 1"\n`,
+      "brings.yaml": brings(pitch),
+      "texts/en.yaml": `language: en\ntitle: Nuts\nabout: Nuts.\npoints: {}\nfaults: {}\njobs: {}\n${words}`,
+    });
+  const shared = inFolder("common", MINI_COMMON);
+  const { result } = await loadChecklists(await folder({ ...shared, ...nut("nut", "0.1"), ...nut("bolt", "0.1") }));
+  if (!result.ok) throw new Error(result.problems.map(tell).join("\n"));
+  expect(result.value.common.common.places.map(({ id }) => id)).not.toContain("nut-1");
+  expect(result.value.whole.common.places.filter(({ id }) => id === "nut-1")).toHaveLength(1);
+  expect(result.value.wholeWithTexts.texts["en"]?.gauges["thread-gauge"]).toBe("Thread gauge");
+  await rm(dir, { recursive: true });
+  expect(await told({ ...shared, ...nut("nut", "0.1"), ...nut("bolt", "0.2") })).toEqual([
+    "DIR/bolt/brings.yaml:1:20 “thread-gauge” is brought by sheet nut too, and not the same: one thing, one meaning",
+    "DIR/nut/brings.yaml:1:20 “thread-gauge” is brought by sheet bolt too, and not the same: one thing, one meaning",
+  ]);
+});
+
 test("problems of several files are told together", async () => {
   const broken = {
     ...both,

@@ -18,7 +18,14 @@ import {
   sealCommon,
   sealSheet,
 } from "../core/sheet/author.js";
-import type { BuiltCommon, BuiltSheet, Common, Sheet } from "../core/sheet/run.js";
+import {
+  type BuiltCommon,
+  type BuiltSheet,
+  type Common,
+  type Sheet,
+  withBrought,
+  withBroughtTexts,
+} from "../core/sheet/run.js";
 import { fail, ok, type Problem, problem, type Result } from "../core/terms/index.js";
 import { TRADE_SIGNATURES, TRADE_WORK } from "../core/trade/index.js";
 import { COMMON_PARTS, joinParts, type PartFile, SHEET_PARTS } from "./sheet-parts.js";
@@ -34,6 +41,9 @@ export interface LoadedSheet {
 export interface Checklists {
   readonly common: BuiltCommon;
   readonly commonWithTexts: Common;
+  /** The same with all that the sheets bring: what a terminal with every sheet at hand looks things up in. */
+  readonly whole: BuiltCommon;
+  readonly wholeWithTexts: Common;
   readonly commonSpotOf: SpotOf;
   /** By id. */
   readonly sheets: readonly LoadedSheet[];
@@ -100,6 +110,18 @@ async function partsOf(folder: string): Promise<readonly PartFile[]> {
   );
 }
 
+/** In each language of the shared files. */
+const wholeTexts = (texts: Common["texts"], sheets: readonly Sheet[]): Common["texts"] =>
+  Object.fromEntries(
+    Object.entries(texts).map(([language, words]) => [
+      language,
+      withBroughtTexts(
+        words,
+        sheets.flatMap((sheet) => sheet.texts[language] ?? []),
+      ),
+    ]),
+  );
+
 async function checkAll(
   joined: readonly { readonly folder: string; readonly part: Result<YamlText> }[],
   dir: string,
@@ -139,9 +161,12 @@ async function checkAll(
     else problems.push(...result.problems);
   }
   if (problems.length > 0 || !checkedCommon.ok) return fail(...problems);
+  const sealed = await sealCommon(checkedCommon.value, digest);
   return ok({
-    common: await sealCommon(checkedCommon.value, digest),
+    common: sealed,
     commonWithTexts: common,
+    whole: { ...sealed, common: withBrought(sealed.common, all) },
+    wholeWithTexts: { ...withBrought(common, all), texts: wholeTexts(common.texts, all) },
     commonSpotOf: shared.spotOf,
     sheets: await Promise.all(
       checked.map(async (c) => ({

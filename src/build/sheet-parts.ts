@@ -24,6 +24,7 @@ export const SHEET_PARTS: Layout = {
   gates: ["gates"],
   nextlooks: ["nextLooks"],
   cases: ["cases"],
+  brings: ["brings"],
 };
 
 /** Parts of the shared folder. */

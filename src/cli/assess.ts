@@ -34,7 +34,7 @@ export async function assessVerb(args: readonly string[], { out, err }: Terminal
 
 /** Assesses a parsed visit file with loaded sheets. `file` names it in messages. */
 export function assessFile(lists: Checklists, data: unknown, file: string, { out, err }: Terminal): 0 | 1 {
-  const { common, commonWithTexts, sheets } = lists;
+  const { whole: common, wholeWithTexts: commonWithTexts, sheets } = lists;
   const built = sheets.map((s) => s.built);
   const visit = readVisitFile(data, common, built, commonWithTexts.texts[LANGUAGE]);
   if (!visit.ok) {

@@ -8,7 +8,10 @@ import { unitOf } from "../core/units/index.js";
 const LANGUAGE = "en";
 
 /** Every look-up for who reads; an id nobody has words for stands as itself. */
-export function namesOf({ common, commonWithTexts, sheets }: Checklists, who: Audience): HandoverNames {
+export function namesOf(
+  { whole: common, wholeWithTexts: commonWithTexts, sheets }: Checklists,
+  who: Audience,
+): HandoverNames {
   const shared: CommonTexts | undefined = commonWithTexts.texts[LANGUAGE];
   const all = sheets.flatMap(({ sheet: { texts } }): readonly SheetTexts[] => {
     const own = texts[LANGUAGE];

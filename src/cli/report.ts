@@ -59,7 +59,7 @@ export async function reportVerb(args: readonly string[], { out, err }: Terminal
 }
 
 function reportFile(lists: Checklists, data: unknown, called: Called, { out, err }: Terminal): 0 | 1 {
-  const { common, commonWithTexts, sheets } = lists;
+  const { whole: common, wholeWithTexts: commonWithTexts, sheets } = lists;
   const built = sheets.map((one) => one.built);
   // Complaints stay as they were spoken: they stand on the first page.
   const spoken = readVisitFile(data, common, built);

@@ -42,11 +42,11 @@ const NOTHING_SAID: Omit<AssessInput, "sheets"> = {
 /** Every case of every loaded sheet and of the shared files; each failure at the case's own line. */
 export function runCases(lists: Checklists): readonly Problem[] {
   const engine = prepare(
-    lists.common,
+    lists.whole,
     lists.sheets.map((s) => s.built),
     TRADE_WORK,
   );
-  const common = lists.commonWithTexts;
+  const common = lists.wholeWithTexts;
   const parts = lists.sheets.map((s) => partOfSheet(s.sheet));
   const sheets = lists.sheets.map((s) => s.sheet.id);
   const shared: Ran = {
@@ -70,7 +70,7 @@ export function runCases(lists: Checklists): readonly Problem[] {
 export function caseReplies(
   lists: Checklists,
 ): readonly { readonly replies: readonly StandingReply[]; readonly facts: AssessInput["car"]["facts"] }[] {
-  const common = lists.commonWithTexts;
+  const common = lists.wholeWithTexts;
   const parts = lists.sheets.map((s) => partOfSheet(s.sheet));
   const said = (cases: readonly SheetCase[], look: Lookup) =>
     cases.flatMap((one) => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { MESSAGES } from "../../src/core/sheet/author.js";
 import { commonSays, sheetSays } from "../support/mini-sheet.js";
 import type { Broken } from "./broken-sheets/broken.js";
+import { BROUGHT } from "./broken-sheets/brought.js";
 import { CASES } from "./broken-sheets/cases.js";
 import { CONDITIONS } from "./broken-sheets/conditions.js";
 import { NAMES } from "./broken-sheets/names.js";
@@ -34,6 +35,13 @@ for (const [table, broken] of Object.entries(TABLES))
         expect(sayOf(one).problems).toEqual(one.says);
       });
   });
+
+describe("what a sheet brings", () => {
+  for (const { name, changes, says } of BROUGHT)
+    test(name, () => {
+      expect(sheetSays(...changes).problems).toEqual(says);
+    });
+});
 
 test("a name of a sheet not loaded and a limit no rule uses are remarks, not problems", () => {
   expect(sheetSays({ part: "rules.yaml", from: "hub.spin@opposite", to: "brk.drag" })).toMatchObject({
@@ -72,7 +80,7 @@ test("every problem that can be told is told here, or in the test named", () => 
   const seen = new Set(Object.values(TABLES).flatMap((table) => table.flatMap((one) => sayOf(one).codes)));
   const elsewhere = {
     "src/build/yaml-source.test.ts": ["yaml-too-large", "yaml-too-deep"],
-    "src/build/load-checklists.test.ts": ["unreadable-file", "missing-file", "folder-name"],
+    "src/build/load-checklists.test.ts": ["unreadable-file", "missing-file", "folder-name", "brought-differs"],
     "src/core/sheet/places.test.ts": ["place-id-used"],
     "src/cli/sheets.test.ts": ["case-failed"],
     "this file": ["name-not-loaded", "unused-limit", "more-problems"],

@@ -6,13 +6,13 @@ import { useApp } from "../state/app.js";
 import { fact } from "../state/car-edits.js";
 import { type FactLine, factLines, factValue } from "../state/facts-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { commonFile, commonTextsOf } from "../state/shelf.js";
+import { commonTextsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { unitShown } from "../texts/units.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
 import { OnCar } from "./on-car.js";
-import { useLoaded } from "./use-loaded.js";
+import { useWholeCommon } from "./use-sheets.js";
 
 function FactField({ car, line }: { readonly car: CarState; readonly line: FactLine }) {
   const { journal } = useApp();
@@ -40,8 +40,7 @@ function FactField({ car, line }: { readonly car: CarState; readonly line: FactL
 }
 
 function FactsBody({ car, param }: { readonly car: CarState; readonly param: string }) {
-  const { shelf } = useApp();
-  const common = useLoaded(() => commonFile(shelf), "common");
+  const common = useWholeCommon();
   if (!common) return <OpeningScreen />;
   const lines = factLines(car, common.common, commonTextsOf(common));
   return (

@@ -12,14 +12,14 @@ import { formOf, type GaugeForm, gaugeFrom, inUnit } from "../state/gauge-form.j
 import { gaugeLine, gaugesOf } from "../state/gauges-view.js";
 import { dropGauge, keepGauge } from "../state/house-acts.js";
 import { to } from "../state/routes.js";
-import { commonFile, commonTextsOf } from "../state/shelf.js";
+import { commonTextsOf } from "../state/shelf.js";
 import { tradeUnits } from "../state/trade-units.js";
 import { t } from "../texts/car.js";
 import { day, t as shared } from "../texts/index.js";
 import { unitWords } from "../texts/units.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
-import { useLoaded } from "./use-loaded.js";
+import { useWholeCommon } from "./use-sheets.js";
 
 interface KindsOfGauge {
   readonly kinds: readonly Gauge[];
@@ -142,10 +142,10 @@ function GaugeSheet({ of, gauge, onClose }: GaugeFormProps) {
 }
 
 export function Gauges() {
-  const { journal, shelf, phone } = useApp();
+  const { journal, phone } = useApp();
   const [open, setOpen] = useState<string>();
   const house = journal.house().value;
-  const common = useLoaded(() => commonFile(shelf), "common");
+  const common = useWholeCommon();
   if (!common || house.is === "opening") return <OpeningScreen />;
   const gauges = house.is === "open" ? gaugesOf(house.state) : [];
   const kinds = common.common.gauges;

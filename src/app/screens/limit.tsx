@@ -10,21 +10,20 @@ import { noLimit } from "../state/car-edits.js";
 import { capital } from "../state/knowledge.js";
 import { bandsText, carLimitText, figuresOn, limitTitle } from "../state/limits-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { commonFile, commonTextsOf, textsOf } from "../state/shelf.js";
+import { commonTextsOf, textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { JudgeAgainOffer } from "./judge-again-offer.js";
 import { OpeningScreen } from "./lazy.js";
 import { LimitForm } from "./limit-form.js";
 import { OnCar } from "./on-car.js";
-import { useLoaded } from "./use-loaded.js";
-import { useSheetFiles } from "./use-sheets.js";
+import { useSheetFiles, useWholeCommon } from "./use-sheets.js";
 
 function LimitBody({ car, params }: { readonly car: CarState; readonly params: ParamsOf<"limit"> }) {
-  const { journal, shelf } = useApp();
+  const { journal } = useApp();
   useEffect(() => void journal.refresh(), [journal]);
   const read = useSheetFiles();
-  const common = useLoaded(() => commonFile(shelf), "common");
+  const common = useWholeCommon();
   if (!read || !common) return <OpeningScreen />;
   const file = read.files.find(({ sheet }) => sheet.limits.some((one) => one.id === params.limit));
   const limit = file?.sheet.limits.find((one) => one.id === params.limit);

@@ -5,11 +5,10 @@ import { Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Fold } from "../parts/fold.js";
 import { ListRow } from "../parts/list-row.js";
-import { useApp } from "../state/app.js";
 import type { FrozenCommonFile } from "../state/frozen.js";
 import { byKind, kindWords, type PlaceLine, placesFound, placesOfCar } from "../state/places-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { commonFile, commonTextsOf } from "../state/shelf.js";
+import { commonTextsOf } from "../state/shelf.js";
 import { t } from "../texts/car.js";
 import { Plain } from "./frame.js";
 import { OpeningScreen } from "./lazy.js";
@@ -17,7 +16,7 @@ import { OnCar } from "./on-car.js";
 import { AddPlace } from "./place-add.js";
 import { CopyPlaces } from "./place-copy.js";
 import { PlaceSheet } from "./place-sheet.js";
-import { useLoaded } from "./use-loaded.js";
+import { useWholeCommon } from "./use-sheets.js";
 
 type Over = "add" | "copy";
 
@@ -72,8 +71,7 @@ interface PlacesProps {
 }
 
 function WithCommon(props: Omit<PlacesProps, "common">) {
-  const { shelf } = useApp();
-  const common = useLoaded(() => commonFile(shelf), "common");
+  const common = useWholeCommon();
   return common ? <PlacesBody {...props} common={common} /> : <OpeningScreen />;
 }
 

@@ -16,6 +16,8 @@ import type { Answering } from "./use-answering.js";
 /** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
 export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
   const { router } = useApp();
+  const plan = on.known.states.get(at.state)?.plan ?? "body";
+  if (plan === "none") return null;
   const side = on.tree.sideOf(at.place) === "right" ? "right" : "left";
   const inState = view.stops.filter((stop) => stop.state === at.state && stop.place !== "car");
   const shown = inState.length > 0 ? inState : view.stops;
@@ -27,7 +29,7 @@ export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: Rou
   };
   return (
     <CarPlan
-      plan={on.known.states.get(at.state)?.plan ?? "body"}
+      plan={plan}
       side={side}
       places={places}
       front={t("round.front")}

@@ -2,22 +2,24 @@
  * What the open sheets and the shared files say, looked up by id and told in the words of who looks.
  * Pure look-ups over loaded data; knows no reply and judges nothing.
  */
-import type {
-  BareCommon,
-  BareCommonTexts,
-  BareSheet,
-  CarState,
-  Caution,
-  Complaints,
-  Field,
-  Gate,
-  Gauge,
-  Job,
-  Limit,
-  Point,
-  PointText,
-  Rule,
-  SheetTexts,
+import {
+  type BareCommon,
+  type BareCommonTexts,
+  type BareSheet,
+  type CarState,
+  type Caution,
+  type Complaints,
+  type Field,
+  type Gate,
+  type Gauge,
+  type Job,
+  type Limit,
+  type Point,
+  type PointText,
+  type Rule,
+  type SheetTexts,
+  withBrought,
+  withBroughtTexts,
 } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import { t } from "../texts/first.js";
@@ -62,8 +64,19 @@ export interface Knowledge {
 const byId = <Item extends { readonly id: string }>(items: readonly Item[]): ReadonlyMap<string, Item> =>
   new Map(items.map((item) => [item.id, item]));
 
-/** Joins the shared files and the sheets of a visit. Where an id occurs twice the first sheet's stands. */
-export function knowledgeOf(common: BareCommon, words: BareCommonTexts, sheets: readonly OpenSheet[]): Knowledge {
+/**
+ * Joins the shared files and the sheets of a visit with what these bring. Where an id occurs twice the first sheet's
+ * stands.
+ */
+export function knowledgeOf(shared: BareCommon, sharedWords: BareCommonTexts, sheets: readonly OpenSheet[]): Knowledge {
+  const common = withBrought(
+    shared,
+    sheets.map(({ sheet }) => sheet),
+  );
+  const words = withBroughtTexts(
+    sharedWords,
+    sheets.map(({ texts }) => texts),
+  );
   const points = new Map<string, KnownPoint>();
   const jobs = new Map<string, { job: Job; texts: SheetTexts }>();
   for (const { sheet, texts } of sheets) {

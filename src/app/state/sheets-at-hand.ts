@@ -1,8 +1,9 @@
 /** The sheets a visit can be opened with: those of the app and the person's own, each fetched when it is needed. */
 import type { HouseState, Store } from "../../core/record/index.js";
+import { withBrought, withBroughtTexts } from "../../core/sheet/run.js";
 import { fail, ok, type Problem, problem, type Result } from "../../core/terms/index.js";
-import { type FrozenSheetFile, readFrozen } from "./frozen.js";
-import { LANGUAGE, listedFile, type Shelf } from "./shelf.js";
+import { type FrozenCommonFile, type FrozenSheetFile, readFrozen } from "./frozen.js";
+import { commonTextsOf, LANGUAGE, listedFile, type Shelf, textsOf } from "./shelf.js";
 
 export interface SheetAtHand {
   readonly id: string;
@@ -55,3 +56,13 @@ export function sheetsAtHand(
     }));
   return [...listed, ...own];
 }
+
+/** The shared files with what these sheets bring; its edition stays that of the shared files, so it is never frozen. */
+export const wholeCommonFile = (file: FrozenCommonFile, sheets: readonly FrozenSheetFile[]): FrozenCommonFile => ({
+  ...file,
+  common: withBrought(
+    file.common,
+    sheets.map(({ sheet }) => sheet),
+  ),
+  texts: { ...file.texts, [LANGUAGE]: withBroughtTexts(commonTextsOf(file), sheets.map(textsOf)) },
+});

@@ -109,10 +109,11 @@ export async function wornCar(
     if (one) found.push(one);
   }
   const open = set.sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
+  const known = knowledgeOf(set.common.common, commonTextsOf(set.common), open);
   return {
     visits: found,
-    known: withPlaceNames(knowledgeOf(set.common.common, commonTextsOf(set.common), open), car.placeNames),
-    tree: buildPlaces(set.common.common.places, placesOf(car)).tree,
+    known: withPlaceNames(known, car.placeNames),
+    tree: buildPlaces(known.common.places, placesOf(car)).tree,
     wears: await wearsIn(needs, set),
     left: inTime.length - found.length,
   };

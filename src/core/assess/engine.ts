@@ -1,6 +1,14 @@
 /** Opens sheets for assessing: links every condition once. Knows no visit and no reply. */
 import { type Evaluate, link, type Plan, readsOf, type Trade, withUncertainty } from "../expr/run.js";
-import type { BuiltCommon, BuiltSheet, Limit, Plans, Point, Rule } from "../sheet/run.js";
+import {
+  type BuiltCommon,
+  type BuiltSheet,
+  type Limit,
+  type Plans,
+  type Point,
+  type Rule,
+  withBrought,
+} from "../sheet/run.js";
 import { GRADES, type Grade, type GradeLevel, levelOf, type Problem } from "../terms/index.js";
 import { isQuantity, toCanonical, toCanonicalStep } from "../units/index.js";
 import type { Bands } from "./band.js";
@@ -36,7 +44,11 @@ export interface Engine {
  */
 export function prepare(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: Trade = {}): Engine {
   const problems: Problem[] = [];
-  const model = buildModel(common, sheets, trade, problems);
+  const whole = withBrought(
+    common.common,
+    sheets.map(({ sheet }) => sheet),
+  );
+  const model = buildModel({ ...common, common: whole }, sheets, trade, problems);
   return { problems, sheets: model.sheets, model };
 }
 

@@ -4,8 +4,10 @@
  */
 import { PLAN_VERSION } from "../expr/run.js";
 import { fail, ok, type Problem, type Result } from "../terms/index.js";
+import { withBrought } from "./brings.js";
 import type { Plans } from "./built.js";
 import { checkDerivedBands } from "./checks/bands.js";
+import { checkBrought } from "./checks/brought.js";
 import { checkCases } from "./checks/cases.js";
 import { checkConditions } from "./checks/conditions.js";
 import { circle } from "./checks/cycles.js";
@@ -46,11 +48,15 @@ export function checkSheet(
   if (!shaped.ok) return fail(...capped(shaped.problems));
   const sheet = shaped.value;
   const report = reporting(spotOf);
-  const look = lookupFor(partOfSheet(sheet), common, others.map(partOfSheet));
+  // A sheet must not lean on what another brings, which need not be open with it; only places others speak of are seen.
+  const { places } = withBrought(common, [sheet, ...others]);
+  const whole = { ...withBrought(common, [sheet]), places };
+  const look = lookupFor(partOfSheet(sheet), whole, others.map(partOfSheet));
   const c = checking(look, report);
   checkSheetIds(c);
   // Two things of one name cannot be told apart below: only they are told.
   if (report.problems().some((p) => p.code === "duplicate-id")) return fail(...report.problems());
+  checkBrought(sheet, common, others, c);
   checkPoints(c);
   checkLimits(c);
   checkRules(c);

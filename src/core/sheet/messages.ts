@@ -55,6 +55,8 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   // ids and names
   "duplicate-id": (p) => `id “${text(p, "id")}” is taken already: ${text(p, "first")}`,
   "id-prefix": (p) => `id “${text(p, "id")}” must begin with “${text(p, "prefix")}”`,
+  "brought-differs": (p) =>
+    `“${text(p, "id")}” is brought by ${text(p, "first")} too, and not the same: one thing, one meaning`,
   "reserved-id": (p) => `sheet id “${text(p, "id")}” has a meaning of its own in conditions; choose another`,
   "names-collide": (p) =>
     `“${text(p, "first")}” and “${text(p, "second")}” are both “${text(p, "name")}” in conditions; rename one`,

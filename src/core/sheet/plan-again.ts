@@ -4,6 +4,7 @@
  */
 import { PLAN_VERSION } from "../expr/run.js";
 import { fail, ok, type Result } from "../terms/index.js";
+import { withBrought } from "./brings.js";
 import type { BareCommon, BareSheet, BuiltCommon, BuiltSheet, Plans } from "./built.js";
 import { checkConditions } from "./checks/conditions.js";
 import { checking } from "./checks/known.js";
@@ -24,7 +25,11 @@ export function planAgain(
   sheets: readonly Edition<BareSheet>[],
   around: Surroundings = {},
 ): Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }> {
-  const whole = { ...common.bare, texts: {}, cases: [], complaints: [] };
+  const bare = withBrought(
+    common.bare,
+    sheets.map((s) => s.bare),
+  );
+  const whole = { ...bare, texts: {}, cases: [], complaints: [] };
   const parts = sheets.map((s) => partOfSheet({ ...s.bare, texts: {}, cases: [] }));
   const plan = (part: Part): Result<Plans> => {
     const report = reporting(pathOnly);

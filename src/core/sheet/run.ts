@@ -1,5 +1,6 @@
 /** The door the app uses: a built sheet's types and pure look-ups. Knows no schema library, no parser, no file format. */
 
+export { withBrought, withBroughtTexts } from "./brings.js";
 export type {
   BareCommon,
   BareCommonTexts,

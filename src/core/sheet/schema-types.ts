@@ -1,6 +1,7 @@
 /** The inferred types of the schema without its code, so that the `run` door carries no schema library. */
 export type {
   Access,
+  Brings,
   CarState,
   Caution,
   Common,

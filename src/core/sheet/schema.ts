@@ -4,23 +4,28 @@
  */
 import * as z from "zod/mini";
 import { AUDIENCES, BASES, GRADES, SURENESS } from "../terms/index.js";
+import {
+  Access,
+  Brings,
+  CarState,
+  Caution,
+  cel,
+  Fact,
+  fieldName,
+  Gauge,
+  id,
+  idList,
+  PlaceDef,
+  placeKind,
+  said,
+  sharedTexts,
+  texted,
+  word,
+} from "./schema-shared.js";
 
 z.config({ jitless: true });
 
 const grade = z.enum(GRADES);
-const id = z.string().check(z.regex(/^[a-z][a-z0-9]*([._-][A-Za-z0-9]+)*$/));
-/** CEL text; in YAML always quoted or a block. */
-const cel = z.string().check(z.minLength(1), z.maxLength(2000));
-const idList = z.array(z.string());
-/** `corner`, `axle`, `side`, `car`, `pickup` …: the kinds that occur in common/places.yaml. */
-const placeKind = z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/));
-/** Place ids keep the trade's capitals: `FR`, `axle-F`, `pickup-FL-lower-fore`. */
-const placeId = z.string().check(z.regex(/^[A-Za-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*$/));
-/** Reply words, field names, facts: small letters, digits and hyphens. Never displayed. */
-const word = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
-const fieldName = z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/));
-const said = z.string().check(z.minLength(1));
-
 const wordsField = z.strictObject({
   words: z.array(word).check(z.minLength(2)),
   /** Several words may be chosen together. */
@@ -203,7 +208,6 @@ export const Gate = z.strictObject({
   cautions: idList,
 });
 
-const Caution = z.strictObject({ id, signal: z.enum(["danger", "warning", "caution", "notice"]) });
 const NextLook = z.strictObject({
   fault: z.optional(z.string()),
   grade: z.optional(grade),
@@ -269,6 +273,7 @@ export const SheetTexts = z.strictObject({
   derived: z.optional(z.record(z.string(), z.string())),
   gates: z.optional(z.record(z.string(), GateText)),
   notes: z.optional(z.record(z.string(), z.string())),
+  brings: z.optional(z.partial(z.strictObject(sharedTexts))),
 });
 
 export const Sheet = z.strictObject({
@@ -284,52 +289,10 @@ export const Sheet = z.strictObject({
   gates: z.array(Gate),
   nextLooks: z.array(NextLook),
   cases: z.array(SheetCase),
+  brings: z.optional(Brings),
   texts: z.record(z.string(), SheetTexts),
 });
 
-const PlaceDef = z.strictObject({
-  id: placeId,
-  kind: placeKind,
-  /** The place it lies in; `car` is the root. */
-  in: z.optional(z.string()),
-  /** Named relations to other places. */
-  relations: z.optional(z.record(z.string(), z.union([z.string(), z.array(z.string())]))),
-  /** Centre on the plan of the car, 0–100 nose to tail, 0–100 left to right. */
-  at: z.optional(z.tuple([z.number(), z.number()])),
-});
-const Gauge = z.strictObject({
-  id,
-  quantity: z.string(),
-  unit: z.string(),
-  resolution: z.number(),
-  error: z.number(),
-  basis: z.enum(BASES),
-  source: z.string(),
-});
-const CarState = z.strictObject({
-  id,
-  order: z.int(),
-  lifted: z.boolean(),
-  plan: z.enum(["body", "chassis"]),
-  /** Seconds after the car stopped within which this state holds: a clock on the screen counts them down. */
-  within: z.optional(z.int().check(z.positive())),
-});
-const Access = z.strictObject({
-  id,
-  place: placeKind,
-  needs: z.optional(idList),
-  setUp: z.tuple([z.int(), z.int(), z.int()]),
-  putBack: z.tuple([z.int(), z.int(), z.int()]),
-  basis: z.enum(BASES),
-  consumables: z.optional(idList),
-});
-const Fact = z.strictObject({
-  id: fieldName,
-  words: z.optional(z.array(word)),
-  quantity: z.optional(z.string()),
-  unit: z.optional(z.string()),
-  kind: z.enum(["word", "number", "year", "yes"]),
-});
 const Complaint = z.strictObject({
   id,
   suspects: z.array(z.strictObject({ suspect: z.string(), weight: z.int() })),
@@ -337,17 +300,9 @@ const Complaint = z.strictObject({
 });
 export const CommonTexts = z.strictObject({
   language: z.string(),
-  places: z.record(z.string(), z.string()),
-  states: z.record(z.string(), z.strictObject({ name: z.string(), how: z.string() })),
-  cautions: z.record(z.string(), z.strictObject({ not: z.string(), why: z.string(), can: z.string(), do: z.string() })),
+  ...sharedTexts,
+  aids: z.optional(texted),
   gates: z.record(z.string(), GateText),
-  gauges: z.record(z.string(), z.string()),
-  aids: z.optional(z.record(z.string(), z.string())),
-  access: z.record(z.string(), z.string()),
-  facts: z.record(
-    z.string(),
-    z.strictObject({ name: z.string(), words: z.optional(z.record(z.string(), z.string())) }),
-  ),
   complaints: z.record(
     z.string(),
     z.strictObject({ name: z.string(), says: z.array(z.string()), suspects: z.record(z.string(), z.string()) }),
@@ -388,6 +343,7 @@ export type Caution = z.infer<typeof Caution>;
 export type SheetCase = z.infer<typeof SheetCase>;
 export type SheetTexts = z.infer<typeof SheetTexts>;
 export type PointText = z.infer<typeof PointText>;
+export type Brings = z.infer<typeof Brings>;
 export type Sheet = z.infer<typeof Sheet>;
 export type PlaceDef = z.infer<typeof PlaceDef>;
 export type Gauge = z.infer<typeof Gauge>;

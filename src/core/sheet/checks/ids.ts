@@ -40,30 +40,32 @@ function checkIds(list: List, things: readonly { readonly id: string }[], prefix
   });
 }
 
+const pathTo = (list: string | Path): Path => (typeof list === "string" ? [list] : list);
 const plain = (id: string) => id.replaceAll("-", "_");
 
 export function checkPrefix(
-  list: string,
+  list: string | Path,
   things: readonly { readonly id: string }[],
   prefix: string,
   report: Report,
 ): void {
   things.forEach((thing, i) => {
-    if (!thing.id.startsWith(prefix)) report.problem("id-prefix", [list, i, "id"], { id: thing.id, prefix });
+    if (!thing.id.startsWith(prefix)) report.problem("id-prefix", [...pathTo(list), i, "id"], { id: thing.id, prefix });
   });
 }
 
 /** No id twice within one list of the shared files. */
 export function checkUnique(
-  list: string,
+  list: string | Path,
   ids: readonly string[],
   report: Report,
   key: readonly string[] = ["id"],
 ): void {
+  const at = pathTo(list);
   ids.forEach((id, i) => {
     const first = ids.indexOf(id);
     if (first === i) return;
-    report.problem("duplicate-id", [list, i, ...key], { id, first: spotText(report, [list, first, ...key]) });
+    report.problem("duplicate-id", [...at, i, ...key], { id, first: spotText(report, [...at, first, ...key]) });
   });
 }
 

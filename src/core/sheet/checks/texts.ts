@@ -1,5 +1,5 @@
 /** Texts: in every language each thing shown has its words, and no words stand for nothing. Judges no wording. */
-import type { Common, CommonTexts, Point, PointText, Sheet, SheetTexts } from "../schema-types.js";
+import type { Brings, Common, CommonTexts, Point, PointText, Sheet, SheetTexts } from "../schema-types.js";
 import type { Path } from "../source.js";
 import type { Checking } from "./known.js";
 
@@ -39,6 +39,19 @@ export function checkTexts(sheet: Sheet, c: Checking): void {
       sheet.gates.map((g) => g.id),
       texts.gates ?? {},
     );
+    checkSharedTexts(sheet.brings ?? {}, texts.brings ?? {}, ["brings"], t);
+  }
+}
+
+/** Words of what all share or a sheet brings: each thing has its own, and none stand for nothing. */
+function checkSharedTexts(things: Brings, texts: SharedTexts, at: Path, t: Texts): void {
+  const ids = (list: readonly { readonly id: string }[] = []) => list.map(({ id }) => id);
+  for (const list of ["places", "states", "cautions", "gauges", "access", "facts"] as const)
+    t.all([...at, list], ids(things[list]), texts[list] ?? {});
+  t.all([...at, "aids"], things.aids ?? [], texts.aids ?? {});
+  for (const { id, words } of things.facts ?? []) {
+    const own = texts.facts?.[id];
+    if (own) t.all([...at, "facts", id, "words"], words ?? [], own.words ?? {});
   }
 }
 
@@ -48,16 +61,8 @@ export function checkCommonTexts(common: Common, c: Checking): void {
   for (const [language, texts] of languages) {
     const t = textsIn(language, texts.language, c);
     const ids = (things: readonly { readonly id: string }[]) => things.map((x) => x.id);
-    t.all("places", ids(common.places), texts.places);
-    t.all("states", ids(common.states), texts.states);
-    t.all("cautions", ids(common.cautions), texts.cautions);
+    checkSharedTexts(common, texts, [], t);
     t.all("gates", ids(common.gates), texts.gates);
-    t.all("gauges", ids(common.gauges), texts.gauges);
-    t.all("aids", common.aids ?? [], texts.aids ?? {});
-    t.all("access", ids(common.access), texts.access);
-    t.all("facts", ids(common.facts), texts.facts);
-    for (const fact of common.facts)
-      if (texts.facts[fact.id]) t.all(["facts", fact.id, "words"], fact.words ?? [], texts.facts[fact.id]?.words ?? {});
     t.all("complaints", ids(common.complaints), texts.complaints);
     for (const { id, suspects } of common.complaints) {
       const text = texts.complaints[id];
@@ -77,6 +82,7 @@ export function checkCommonTexts(common: Common, c: Checking): void {
   }
 }
 
+type SharedTexts = NonNullable<SheetTexts["brings"]>;
 type Texts = ReturnType<typeof textsIn>;
 
 function textsIn(language: string, says: string, c: Checking) {

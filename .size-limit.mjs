@@ -58,7 +58,7 @@ const APART = {
   "hand-over-body": "88 kB",
   "handover-files": "96 kB",
   "plan-addition": "47 kB",
-  "plan-release": "47 kB",
+  "plan-release": "48 kB",
   "plan-note": "50 kB",
   "release-sheets": "52 kB",
   "complaint-answer": "28 kB",

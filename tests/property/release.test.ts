@@ -17,22 +17,35 @@ const gate = fc.record({
   gate: fc.constantFrom("g1", "g2"),
   guards: fc.constantFrom("drive-away", "w4-road", "spark", "touch", "lift"),
   state: fc.constantFrom("tripped" as const, "cleared" as const, "not cleared" as const),
-  isUnproven: fc.boolean(),
+  noted: fc.option(
+    fc.nat(300).map((wall) => ({ wall, count: 0 })),
+    { nil: undefined },
+  ),
 });
+const wanting = fc.tuple(point, fc.constantFrom("unsettled" as const, "unfit" as const, ...GRADES)).map(([at, is]) => ({
+  ...at,
+  is,
+  says: "0.24 mm",
+}));
 const work: fc.Arbitrary<WorkTold> = fc
   .record({
     job: jobs,
     place: places,
     stands: fc.constantFrom("begun" as const, "waiting" as const, "done" as const, "measured-again" as const),
     unanswered: fc.array(point, { maxLength: 2 }),
+    forOthers: fc.array(point, { maxLength: 1 }),
     unasked: fc.array(point, { maxLength: 2 }),
+    wanting: fc.array(wanting, { maxLength: 2 }),
+    told: fc.nat(300),
     isOwn: fc.boolean(),
     second: fc.option(fc.constantFrom("brakes" as const, "wheels" as const), { nil: undefined }),
     looked: fc.constantFrom("other" as const, "same" as const, "none" as const),
   })
-  .map(({ second, ...one }) => ({
+  .map(({ second, told, ...one }) => ({
     ...one,
-    ...(one.stands === "done" || one.stands === "measured-again" ? { doneOn: "2026-03-10" } : {}),
+    ...(one.stands === "done" || one.stands === "measured-again"
+      ? { doneOn: "2026-03-10", toldAt: { wall: told, count: 0 } }
+      : {}),
     ...(second === undefined ? {} : { secondLook: second }),
     isMeasured: one.stands === "measured-again",
     lookers: [],

@@ -15,6 +15,7 @@ import {
   type VisitState,
 } from "../../core/record/index.js";
 import { buildPlaces } from "../../core/sheet/run.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import type { App } from "../state/app.js";
 import { FROZEN_TYPE, type FrozenFile, frozenBytes } from "../state/frozen.js";
 import { paramOf, to } from "../state/routes.js";
@@ -43,7 +44,6 @@ export type OpenNeeds = DemoNeeds &
 
 const SCENES: readonly DemoScene[] = ["grease", "seep", "tube", "boot", "carpet", "label"];
 const NOISES: readonly DemoNoise[] = ["quiet", "first-grumble", "grumble"];
-const DAY_MS = 86_400_000;
 
 function writeCar(scribe: Scribe, wall: number): CarState {
   const { id } = PEOPLE.ines;

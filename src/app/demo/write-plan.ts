@@ -26,6 +26,7 @@ import {
   jobKey,
   type PlanState,
 } from "../../core/record/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import { pricesOf, shownPrice } from "../state/decision-prices.js";
 import { withExamples } from "../state/example-house.js";
 import type { Knowledge } from "../state/knowledge.js";
@@ -56,7 +57,6 @@ export interface WorkDue extends Judged {
 }
 
 const HOUR_MS = 3_600_000;
-const DAY_MS = 24 * HOUR_MS;
 /** From the order of the part to the day it is promised for. */
 const PROMISED_IN_DAYS = 12;
 /** What the owner puts off is put off until then. */

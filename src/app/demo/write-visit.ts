@@ -22,6 +22,7 @@ import {
   type KeptBytes,
   type VisitState,
 } from "../../core/record/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import { isoNow } from "../state/new-visit.js";
 import type { MadePicture } from "./demo-picture.js";
 import type { MadeSound } from "./demo-sound.js";
@@ -43,7 +44,6 @@ export interface Props {
   ) => Promise<{ readonly blob: KeptBytes; readonly engine: string }>;
 }
 
-const DAY_MS = 86_400_000;
 /** Longer than any visit of the demo takes to tell. */
 const HOURS_MS = 3 * 3_600_000;
 

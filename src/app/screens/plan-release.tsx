@@ -9,7 +9,7 @@ import { EmptyState, Notice } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { heardIn } from "../state/heard.js";
-import { laterVisits } from "../state/later-visits.js";
+import { laterJudged } from "../state/later-visits.js";
 import { odometerText } from "../state/odometer.js";
 import { type AgainstLine, type DueLine, type LookLine, type ReleaseView, releaseView } from "../state/release-view.js";
 import { to } from "../state/routes.js";
@@ -40,9 +40,7 @@ interface Drawn {
 
 function Stands({ view, open }: Drawn) {
   const lookAt = (line: AgainstLine): LookLine | undefined =>
-    line.href === undefined && line.weight === "refuses"
-      ? view.looks.find(({ title }) => title === line.title)
-      : undefined;
+    line.look === undefined ? undefined : view.looks.find(({ id }) => id === line.look);
   return (
     <>
       {BANDS.map((weight) => {
@@ -123,7 +121,7 @@ function Looks({ view, open }: Drawn) {
           <p class="remark small">{t("release.looks.says")}</p>
           {looked.map((line) => (
             <ListRow
-              key={`${line.job}@${line.place}`}
+              key={line.id}
               title={line.title}
               second={line.second}
               aside={t("release.look")}
@@ -181,11 +179,12 @@ function Body({ on, view }: { readonly on: OnPlan; readonly view: ReleaseView })
 }
 
 function Page({ on }: { readonly on: OnPlan }) {
-  const { journal } = useApp();
+  const app = useApp();
   const earlier = on.desk.earlier.value;
-  const heard = heardIn(journal, on.visit, earlier);
-  if (!heard) return <OpeningScreen />;
-  const view = releaseView({ ...on, today: on.input.today }, heard, earlier, laterVisits(journal, on.visit));
+  const heard = heardIn(app.journal, on.visit, earlier);
+  const later = laterJudged(app, on.visit);
+  if (!heard || !later) return <OpeningScreen />;
+  const view = releaseView({ ...on, today: on.input.today }, heard, earlier, later);
   const n = view.against.filter(({ weight }) => weight !== "told").length;
   const second = view.released
     ? t("release.says.released")

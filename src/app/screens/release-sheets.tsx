@@ -1,9 +1,9 @@
 /** What opens over handing back: handing it back, taking it back, a second look, a check after some way. */
 
 import { useState } from "preact/hooks";
-import { isSamePerson } from "../../core/plan/index.js";
 import { figureOf, type HandedBack } from "../../core/record/index.js";
 import { DO_NOT_DRIVE } from "../../core/terms/index.js";
+import { isSamePerson } from "../../core/terms/run.js";
 import { NextAction } from "../parts/button.js";
 import { CautionPanel } from "../parts/caution-panel.js";
 import { Field } from "../parts/field.js";

@@ -1,4 +1,5 @@
 /** What the last visit left open on a car: complaints as spoken, then findings from the worst. */
+import { openComplaints } from "../../core/plan/index.js";
 import { GradeMark } from "../parts/grade-mark.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
@@ -26,7 +27,7 @@ export function StillOpen({ visit }: { readonly visit: string }) {
   const state = opened.is === "open" ? opened.state : undefined;
   // While the plans with their answers are being read, nothing is said to be unanswered.
   const heard = state && heardIn(app.journal, state, laid.earlier.value);
-  const complaints = (heard ?? []).filter(({ answer }) => answer === undefined);
+  const complaints = openComplaints(heard ?? []);
   // Of a viewing still going on, with the seller beside it, the car's page tells nothing either.
   const covered = state !== undefined && !state.closed && wayOf(app.remembered, state).quiet;
   const faults = covered ? [] : worstFirst(openFaults(assessment));

@@ -3,7 +3,7 @@
  * may be the answer. A suggestion is never an answer. Pure.
  */
 import type { Assessment } from "../../core/assess/contract.js";
-import type { ComplaintStands } from "../../core/plan/index.js";
+import { type ComplaintStands, isOpen } from "../../core/plan/index.js";
 import type { ComplaintAnswer } from "../../core/record/index.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/release.js";
@@ -61,18 +61,18 @@ function likelyPoints({ known }: Telling, complaint: string | undefined): Readon
 
 export function heardLine(telling: Telling, judged: Judged, heard: ComplaintStands, isQuiet: boolean): HeardLine {
   const { id, text, isCarried, on, answer, known, differ } = heard;
-  const isOpen = answer === undefined;
+  const isStillOpen = isOpen(heard);
   const date = plainDay(on.slice(0, 10));
   // Where findings are covered, none is named.
-  const [likely] = isOpen && !isQuiet ? faultChoices(telling, judged, known).filter((one) => one.isLikely) : [];
+  const [likely] = isStillOpen && !isQuiet ? faultChoices(telling, judged, known).filter((one) => one.isLikely) : [];
   const second = differ ? t("heard.differ") : likely && t("heard.maybe", { what: likely.words });
   return {
     id,
     text: `“${text}”`,
     isCarried,
-    ...(isCarried ? { from: t(isOpen ? "heard.from" : "heard.from-answered", { date }) } : {}),
+    ...(isCarried ? { from: t(isStillOpen ? "heard.from" : "heard.from-answered", { date }) } : {}),
     answer: answer ? answerWords(telling, answer) : t("heard.open"),
-    isOpen,
+    isOpen: isStillOpen,
     ...(second === undefined ? {} : { second }),
   };
 }

@@ -1,12 +1,12 @@
 /** How long one's own record has lain on this phone alone. Pure; knows summaries and what the last copy remembered. */
 import type { CopyMade, Summary } from "../../core/record/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 
 /**
  * Days without a copy after which the car list says so. Own choice: after a fortnight few people could enter anew what
  * they saw; asked for more often, such a line is no longer read.
  */
 export const ASK_AFTER_DAYS = 14;
-const DAY_MS = 86_400_000;
 
 export interface CopyAge {
   /** Streams of one's own; the demo never counts. */

@@ -1,8 +1,6 @@
 /** Counting with calendar days: days apart, days on, the quick days an entry offers. Knows no opening times. */
-import type { IsoDate } from "../../core/terms/index.js";
+import { DAY_MS, type IsoDate } from "../../core/terms/index.js";
 import { t } from "../texts/plan-dates.js";
-
-const DAY_MS = 86_400_000;
 
 export const plusDays = (date: IsoDate, days: number): IsoDate =>
   new Date(Date.parse(date) + days * DAY_MS).toISOString().slice(0, 10);

@@ -1,7 +1,7 @@
 /** What is entered about a decision until it is whole: nothing of it is kept before. Pure. */
 import type { Decision, DecisionWord, IdText, PlanState, PriceShown, Stands } from "../../core/record/index.js";
-import { isSamePerson } from "../../core/record/index.js";
 import type { IsoDate } from "../../core/terms/index.js";
+import { isSamePerson } from "../../core/terms/run.js";
 import type { Warning } from "./decision-warning.js";
 
 /** Whose word it is, how and on which day it was told. */

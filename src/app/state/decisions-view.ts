@@ -16,6 +16,7 @@ import {
   signaturesFor,
   type WarningShown,
 } from "../../core/record/index.js";
+import { isSamePerson } from "../../core/terms/run.js";
 import { doDiffer, wordsOn } from "./owners-word.js";
 import { idParts } from "./plan-words.js";
 
@@ -97,7 +98,6 @@ export const unsigned = (facts: readonly DecisionFacts[], who: string): readonly
   facts.flatMap(({ standing, signatures }) =>
     standing.filter(
       ({ id, value }) =>
-        value.who.trim().toLowerCase() === who.trim().toLowerCase() &&
-        !signatures.some(({ signed }) => signed.value.decisions.includes(id)),
+        isSamePerson(value.who, who) && !signatures.some(({ signed }) => signed.value.decisions.includes(id)),
     ),
   );

@@ -3,9 +3,9 @@ import type { Assessment, GateState } from "../../core/assess/contract.js";
 import type { VisitState } from "../../core/record/contract.js";
 import type { CarState } from "../../core/sheet/run.js";
 
-/** A note that stands on a gate: the step it guards was done unproven, with the reason. */
+/** The newest note that stands on a gate: the step it guards was done unproven, with the reason. */
 export const unprovenNote = (notes: VisitState["notes"], gate: string): string | undefined =>
-  notes.find(({ value }) => value.point === gate)?.value.text;
+  notes.findLast(({ value }) => value.point === gate)?.value.text;
 
 /** The act a gate guards when it stands before every state in which the car is off the ground. */
 const LIFTING = "lift";

@@ -1,5 +1,6 @@
 /** The gauges of this house: which measures what, how well, and when it was last checked. Pure. */
 import type { HouseGauge, HouseState } from "../../core/record/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import { rounded, t } from "../texts/reading.js";
 import { unitShown } from "../texts/units.js";
 
@@ -15,7 +16,6 @@ export const gaugeAs = (house: Pick<HouseState, "gauges">, tool: string): HouseG
 
 /** Checked longer ago than this is said; common practice, no source: once a year. */
 const CHECK_DAYS = 365;
-const DAY_MS = 86_400_000;
 
 /** 'Reads to 0.01, gauge ± 0.02 mm, checked 30 Nov 2025'. */
 export function gaugeLine(gauge: HouseGauge, now: number, day: (ms: number) => string): string {

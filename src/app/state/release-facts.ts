@@ -18,16 +18,16 @@ import {
   figureOf,
   type HouseState,
   lookedOn,
+  type Odometer,
   type PlanState,
-  type Stamp,
   type VisitState,
 } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
-import type { IsoDate } from "../../core/terms/index.js";
-import { barePoint } from "./complaint-lines.js";
-import { unprovenNote } from "./gates.js";
+import { DAY_MS, type IsoDate } from "../../core/terms/index.js";
+import { convert } from "../../core/units/index.js";
 import type { Knowledge } from "./knowledge.js";
 import { last } from "./plan-input.js";
+import { answeredAnew, askedOf, type JudgedVisit } from "./release-anew.js";
 
 export interface Handing {
   readonly known: Knowledge;
@@ -37,24 +37,6 @@ export interface Handing {
   readonly said: PlanState;
   readonly house: HouseState | undefined;
   readonly today: IsoDate;
-}
-
-/** Later visits of the same car: what is answered there was looked at again too. */
-type Later = readonly VisitState[];
-
-/** When a point was answered last; *not fitted* is an answer too, because there is nothing to look at. */
-function answeredAt(visits: readonly VisitState[], { point, place }: PointAt): Stamp | undefined {
-  let newest: Stamp | undefined;
-  for (const { replies } of visits)
-    for (const { key, standing } of replies.values()) {
-      if (barePoint(key.point) !== barePoint(point) || key.place !== place) continue;
-      for (const { value, at } of standing) {
-        const isAnswer = value.type !== "non-answer" || value.nonAnswer === "not-fitted";
-        if (isAnswer && (!newest || at.wall > newest.wall || (at.wall === newest.wall && at.count > newest.count)))
-          newest = at;
-      }
-    }
-  return newest;
 }
 
 /** Where a point named by a job is at this car: around the job's place, else inside it. */
@@ -77,22 +59,17 @@ const personOf =
 export const lookedAfter = (handing: Handing, job: string, place: string): readonly PointAt[] =>
   (handing.known.jobs.get(job)?.job.after ?? []).flatMap((point) => placesOf(handing, point, place));
 
-/** Every job of which something was told. */
-export function worksIn(handing: Handing, later: Later): readonly WorkTold[] {
+/** Every job of which something was told. `later`: what is answered in a later visit was looked at again too. */
+export function worksIn(handing: Handing, later: readonly JudgedVisit[]): readonly WorkTold[] {
   const { known, assessment, said, visit } = handing;
-  // What is entered along with a point is asked with it.
-  const asked = new Set(
-    assessment.asked.flatMap(({ point, place, with: along }) =>
-      [point, ...along].map((one) => `${barePoint(one)}@${place}`),
-    ),
-  );
+  const visits = [{ visit, assessment }, ...later];
   return worksTold(said, {
     says: (job, place) => {
       const sheetJob = known.jobs.get(job)?.job;
       return { ...(sheetJob ? { job: sheetJob } : {}), after: lookedAfter(handing, job, place) };
     },
-    answered: (at) => answeredAt([visit, ...later], at),
-    isAsked: ({ point, place }) => asked.has(`${barePoint(point)}@${place}`),
+    answered: (at) => answeredAnew(known, visits, at),
+    askedOf: (at) => askedOf(handing, at),
     nameOf: personOf(said),
   });
 }
@@ -107,7 +84,7 @@ export function handingBack(
     faults: assessment.faults,
     gates: assessment.gates.map((gate) => ({
       ...gate,
-      isUnproven: unprovenNote(visit.notes, gate.gate) !== undefined,
+      noted: visit.notes.findLast(({ value }) => value.point === gate.gate)?.at,
     })),
     works,
     loose: progress.ok ? progress.value.loose : [],
@@ -117,20 +94,18 @@ export function handingBack(
   };
 }
 
-const KM_A_MILE = 1.609344;
-const DAY_MS = 86_400_000;
-
-const kmOf = (visit: VisitState): number | undefined => {
-  const odometer = visit.odometer.at(-1)?.value;
+/** What an odometer shows, in whole kilometres. */
+function kmOf(odometer: Odometer | undefined): number | undefined {
   const figure = odometer && figureOf(odometer);
   if (!odometer || figure === undefined) return undefined;
-  return Math.round(odometer.unit === "[mi_i]" ? figure * KM_A_MILE : figure);
-};
+  return Math.round(convert(figure, odometer.unit === "[mi_i]" ? "[mi_i]" : "km", "km", "distance"));
+}
+const kmAt = (visit: VisitState): number | undefined => kmOf(visit.odometer.at(-1)?.value);
 
 /** How far the car goes in a day, by its first and last reading; nothing where there are not two of them, apart. */
 function paceOf(visits: readonly VisitState[]): number | undefined {
   const read = visits.flatMap((visit) => {
-    const [km, at] = [kmOf(visit), Date.parse(lookedOn(visit))];
+    const [km, at] = [kmAt(visit), Date.parse(lookedOn(visit))];
     return km === undefined || !Number.isFinite(at) ? [] : [{ km, at }];
   });
   const [first, latest] = [read[0], read.at(-1)];
@@ -146,10 +121,7 @@ export function rechecksIn(
   earlier: readonly VisitState[],
 ): readonly Recheck[] {
   const release = said.release.at(-1)?.value;
-  const leftAt = release?.odometer;
-  const figure = leftAt && figureOf(leftAt);
-  const left = figure === undefined ? undefined : Math.round(leftAt?.unit === "[mi_i]" ? figure * KM_A_MILE : figure);
-  const odometer = left ?? kmOf(visit);
+  const odometer = kmOf(release?.odometer) ?? kmAt(visit);
   const pace = paceOf([...earlier, visit]);
   const drives: Drives = {
     ...(odometer === undefined ? {} : { odometer }),

@@ -4,6 +4,7 @@
  */
 import {
   type Against,
+  type AnsweredBadly,
   type ComplaintStands,
   mayBeDriven,
   mayBeMoved,
@@ -20,6 +21,7 @@ import type { Telling } from "./because.js";
 import { atPlace, capital, faultSays, placeName, pointName } from "./knowledge.js";
 import { standsWords } from "./part-way.js";
 import { jobTitle, partTitle } from "./plan-words.js";
+import type { JudgedVisit } from "./release-anew.js";
 import { type Handing, handingBack, rechecksIn, worksIn } from "./release-facts.js";
 import { to } from "./routes.js";
 
@@ -28,11 +30,15 @@ export interface AgainstLine {
   readonly weight: Against["weight"];
   readonly title: string;
   readonly second: string;
-  /** Where it is put right; a second look is said on the page itself. */
+  /** Where it is put right. */
   readonly href?: string;
+  /** A second look, said on the page itself: of this job (`job@place`). */
+  readonly look?: string;
 }
 
 export interface LookLine {
+  /** `job@place` */
+  readonly id: string;
   readonly job: string;
   readonly place: string;
   readonly title: string;
@@ -68,7 +74,7 @@ export function releaseView(
   on: Asked,
   complaints: readonly ComplaintStands[],
   earlier: readonly VisitState[],
-  later: readonly VisitState[],
+  later: readonly JudgedVisit[],
 ): ReleaseView {
   const works = worksIn(on, later);
   const against = standsAgainst(handingBack(on, works, complaints));
@@ -87,7 +93,7 @@ function againstLine(on: Asked, one: Against, index: number): AgainstLine {
   return { id: `${one.is} ${index}`, weight: one.weight, ...saidOf(on, one) };
 }
 
-type Said = Pick<AgainstLine, "title" | "second" | "href">;
+type Said = Omit<AgainstLine, "id" | "weight">;
 
 function saidOf(on: Asked, one: Against): Said {
   const { telling, param: visit, known, said, today } = on;
@@ -101,9 +107,17 @@ function saidOf(on: Asked, one: Against): Said {
     case "gate":
       return {
         title: known.words.gates[one.gate]?.name ?? one.gate,
-        second: t(one.weight === "told" ? "release.gate.told" : `release.gate.${one.state}`),
+        second: t(
+          one.isNoteOld
+            ? "release.gate.old-note"
+            : one.weight === "told"
+              ? "release.gate.told"
+              : `release.gate.${one.state}`,
+        ),
         href: to("gate", { visit, gate: one.gate }),
       };
+    case "no-gate":
+      return { title: t("release.no-gate"), second: t("release.no-gate.says") };
     case "loose":
       return {
         title: one.words.join(" / "),
@@ -124,7 +138,11 @@ function saidOf(on: Asked, one: Against): Said {
       };
     }
     case "complaint":
-      return { title: `“${one.text}”`, second: t("release.complaint"), href: to("visit", { visit }) };
+      return {
+        title: `“${one.text}”`,
+        second: t(one.isAnswered ? "release.complaint.needs" : "release.complaint"),
+        href: to("visit", { visit }),
+      };
     default:
       return ofJob(on, one);
   }
@@ -136,10 +154,17 @@ function ofJob(on: Asked, one: Extract<Against, { readonly job: string }>): Said
   const title = jobTitle(telling, `${job}@${place}`);
   const href = to("job", { visit, job, place });
   switch (one.is) {
+    case "wanting": {
+      const points = one.points.map((point) => badlyText(on, point)).join("; ");
+      const [first] = one.points;
+      const key = one.weight === "told" ? "release.wanting.told" : "release.wanting";
+      return { title, second: t(key, { points }), href: (first && pointHref(on, first)) ?? href };
+    }
     case "unmeasured":
+    case "for-others":
     case "unasked": {
       const points = [...new Set(one.points.map(({ point }) => pointName(known, point)))].join(", ");
-      if (one.is === "unasked") return { title, second: t("release.unasked", { points }) };
+      if (one.is !== "unmeasured") return { title, second: t(`release.${one.is}`, { points }), href };
       const [first] = one.points;
       return first
         ? { title, second: t("release.unmeasured", { points }), href: pointHref(on, first) ?? href }
@@ -151,6 +176,7 @@ function ofJob(on: Asked, one: Extract<Against, { readonly job: string }>): Said
         second: one.isSame
           ? t("release.second-look.same")
           : t("release.second-look", { at: t(`release.at.${one.at}`) }),
+        look: `${job}@${place}`,
       };
     case "own-look":
       return { title, second: t("release.own-look") };
@@ -160,6 +186,13 @@ function ofJob(on: Asked, one: Extract<Against, { readonly job: string }>): Said
     case "part":
       return { title, second: t("release.part", { stands: "" }), href };
   }
+}
+
+/** `Float, rear right: 0.24 mm, major`; what nobody could judge says why. */
+function badlyText({ known }: Asked, { point, place, says, is }: AnsweredBadly): string {
+  const judged =
+    is === "unfit" || is === "unsettled" ? t(`release.wanting.${is}`) : is === "in order" ? "" : t(`mark.${is}`);
+  return `${pointName(known, point)}${atPlace(known, place)}: ${[says, judged].filter(Boolean).join(", ")}`;
 }
 
 /** The address of the point in the round: in the car state it is asked in. */
@@ -176,6 +209,7 @@ function lookLine({ telling, said }: Asked, work: WorkTold): readonly LookLine[]
   const done = said.jobSteps.get(`${job}@${place}`)?.findLast(({ value }) => value.step === "done");
   return [
     {
+      id: `${job}@${place}`,
       job,
       place,
       title: jobTitle(telling, `${job}@${place}`),

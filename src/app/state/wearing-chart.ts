@@ -1,10 +1,10 @@
 /** A part's readings as the chart takes them: written values, edges in words, the light to the edge told first. Pure. */
 import type { WearChartInput } from "../../core/report/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import { t } from "../texts/wearing.js";
 import type { Wearing } from "./wearing-view.js";
 import { figureText } from "./worked-figures.js";
 
-const DAY_MS = 86_400_000;
 const yearOf = (day: number): number => new Date(day * DAY_MS).getUTCFullYear();
 
 function years(from: number, to: number): readonly number[] {

@@ -1,7 +1,7 @@
 /** What is wearing, as a hand-over takes it: only what is on its way to a limit or past one. Pure; knows no words. */
 import type { TrendTold } from "../../core/report/index.js";
-import type { IsoDate } from "../../core/terms/index.js";
-import { DAY_MS, type Wearing, wearingList } from "./wearing-view.js";
+import { DAY_MS, type IsoDate } from "../../core/terms/index.js";
+import { type Wearing, wearingList } from "./wearing-view.js";
 
 const isoOf = (days: number): IsoDate => new Date(Math.floor(days) * DAY_MS).toISOString().slice(0, 10);
 

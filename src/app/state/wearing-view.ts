@@ -5,7 +5,7 @@
 import type { Grounded, JudgedLimit } from "../../core/assess/index.js";
 import { type PlanState, wearKey } from "../../core/record/index.js";
 import type { Limit } from "../../core/sheet/run.js";
-import { GRADES } from "../../core/terms/index.js";
+import { DAY_MS, GRADES } from "../../core/terms/index.js";
 import { type Edge, type Reach, type Seen, type Series, seriesOf, type Way } from "../../core/trend/index.js";
 import { convert, isQuantity, toCanonical, unitOf } from "../../core/units/index.js";
 import { capital, derivedName, fieldName, type Knowledge, placeName } from "./knowledge.js";
@@ -34,7 +34,6 @@ export interface Wearing {
   readonly passed?: Reach;
 }
 
-export const DAY_MS = 86_400_000;
 const dayNumber = (iso: string): number => Math.floor(Date.parse(iso.slice(0, 10)) / DAY_MS);
 
 const wayOf = ({ direction }: Pick<JudgedLimit, "direction">): Way =>

@@ -1,4 +1,5 @@
 /** What is wearing, told in words: last value, rate, from when to when, by when to look again. Pure. */
+import { DAY_MS } from "../../core/terms/index.js";
 import type { Along, Break, Edge, Reach, Seen } from "../../core/trend/index.js";
 import { day, figure, month, rounded } from "../texts/figures.js";
 import { unitShown } from "../texts/units.js";
@@ -8,7 +9,6 @@ import type { Knowledge } from "./knowledge.js";
 import type { Wearing, WornReading } from "./wearing-view.js";
 import { figureText, valueText } from "./worked-figures.js";
 
-const DAY_MS = 86_400_000;
 /** Noon, so that the day is the same wherever the phone is. */
 const wallOf = (days: number): number => Math.floor(days) * DAY_MS + DAY_MS / 2;
 export const dateOf = (days: number): string => day(wallOf(days));

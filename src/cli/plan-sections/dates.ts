@@ -8,6 +8,7 @@ import {
   type Schedule,
   schedule,
 } from "../../core/plan/index.js";
+import { DAY_MS } from "../../core/terms/index.js";
 import { caseOf, eachOf, firstOf, has, type Section, tellAll, tidy, underName } from "./section.js";
 import { type At, asFields, fields, list, name, notNegative, one, optional, text, whole, word } from "./shape.js";
 
@@ -41,9 +42,9 @@ export const cpm: Section = {
 
 /** A shop that never shuts, in which each unit of a case is a day: so that a release in whole units is a date. */
 const DAY = 1440;
-const FIRST = Date.UTC(2026, 0, 5) / 86_400_000;
-const date = (day: number): string => new Date((FIRST + day) * 86_400_000).toISOString().slice(0, 10);
-const unitsOf = ({ date: on, minute }: LocalTime): number => Date.parse(on) / 86_400_000 - FIRST + minute / DAY;
+const FIRST = Date.UTC(2026, 0, 5) / DAY_MS;
+const date = (day: number): string => new Date((FIRST + day) * DAY_MS).toISOString().slice(0, 10);
+const unitsOf = ({ date: on, minute }: LocalTime): number => Date.parse(on) / DAY_MS - FIRST + minute / DAY;
 const ground = (people: number, lifts: number) => ({
   today: date(0),
   from: { date: date(0), minute: 0 },

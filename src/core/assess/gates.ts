@@ -2,6 +2,7 @@
 
 import { type Outcome, Unknown } from "../expr/run.js";
 import { DO_NOT_DRIVE } from "../terms/index.js";
+import { guardsDriving } from "../terms/run.js";
 import { underEveryChoice } from "./choices.js";
 import type { CautionDue, Fault, Finding, GateState, Opened, TripCause } from "./contract.js";
 import { spotsOfName } from "./findings.js";
@@ -19,8 +20,6 @@ export interface ConditionRun {
   readonly under: readonly number[];
 }
 
-/** These acts put the car on the road: a dangerous fault or a caution not to drive shuts them. */
-const DRIVING: ReadonlySet<string> = new Set(["w4-road", "drive-away"]);
 const CAR = "car";
 
 export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
@@ -78,7 +77,8 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
   const clears = nodes.filter((n) => n.which === "clears");
   const tripping = trips.filter((n) => runOf(n).is === "true");
   const causes: TripCause[] = tripping.map((n) => ({ kind: "condition", path: gate.trips[n.at]?.path ?? "" }));
-  if (DRIVING.has(gate.guards)) causes.push(...drivingCauses(faults, findings));
+  // A dangerous fault, or a caution not to drive, keeps the car off the road.
+  if (guardsDriving(gate.guards)) causes.push(...drivingCauses(faults, findings));
   const otherwise = tripping.length > 0 ? "tripped" : isCleared(gate, trips, clears, runOf) ? "cleared" : "not cleared";
   const state = causes.length > 0 ? "tripped" : otherwise;
   const wanted =
@@ -125,7 +125,6 @@ export function drivingCauses(
       .map((f) => ({ kind: "caution", rule: f.rule, place: f.place }) as const),
   ];
 }
-export const isDrivingGate = (guards: string): boolean => DRIVING.has(guards);
 
 function trippedBy(
   site: Site,

@@ -2,17 +2,19 @@
  * Findings off the list: what a person saw that no point asks for. Laid beside what the rules found, in a finished
  * assessment. Changes nothing the rules said.
  */
+
 import { DO_NOT_DRIVE, levelOf, offListId } from "../terms/index.js";
+import { guardsDriving } from "../terms/run.js";
 import type { Assessment, CautionDue, Fault, Finding, GateState, OffList } from "./contract.js";
 import { CONSEQUENCE, compareFaults, LIKELIHOOD } from "./faults.js";
-import { compareCautions, drivingCauses, isDrivingGate } from "./gates.js";
+import { compareCautions, drivingCauses } from "./gates.js";
 
 /** The assessment with these beside it. Findings, faults and points of the rules stay as they are. */
 export function addOffList(assessment: Assessment, seen: readonly OffList[]): Assessment {
   if (seen.length === 0) return assessment;
   const findings = seen.map(findingOf);
   const faults = [...grouped(seen).values()].map(faultOf);
-  const gates = assessment.gates.map((gate) => (isDrivingGate(gate.guards) ? shut(gate, faults, findings) : gate));
+  const gates = assessment.gates.map((gate) => (guardsDriving(gate.guards) ? shut(gate, faults, findings) : gate));
   return {
     ...assessment,
     findings: [...assessment.findings, ...findings].sort((a, b) => levelOf(b.grade) - levelOf(a.grade)),

@@ -1,7 +1,9 @@
 /** Grades given by hand: up freely, down only with a reason. Works on a finished assessment. */
+
 import { type Grade, levelOf, type Problem, problem } from "../terms/index.js";
+import { guardsDriving } from "../terms/run.js";
 import type { Assessment, CautionDue, Fault, GateState, Regrade, TripCause } from "./contract.js";
-import { compareCautions, isDrivingGate } from "./gates.js";
+import { compareCautions } from "./gates.js";
 
 /**
  * The assessment with grades set by hand. A lowering without a reason and a grade on a fault that is not found are
@@ -30,7 +32,7 @@ export function applyRegrades(assessment: Assessment, regrades: readonly Regrade
       .filter((f) => f.byHand !== undefined && f.byHand.was === "dangerous" && f.grade !== "dangerous")
       .flatMap((f) => f.rules),
   );
-  const gates = assessment.gates.map((gate) => (isDrivingGate(gate.guards) ? driving(gate, faults, calmed) : gate));
+  const gates = assessment.gates.map((gate) => (guardsDriving(gate.guards) ? driving(gate, faults, calmed) : gate));
   return {
     ...assessment,
     faults: sorted,

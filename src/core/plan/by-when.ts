@@ -1,6 +1,6 @@
 /** Until when: the nearest figure that is known, never later than it. Knows no trend arithmetic. */
 import type { ByWhen, Fault } from "../assess/contract.js";
-import type { Grade } from "../terms/index.js";
+import { DAY_MS, type Grade } from "../terms/index.js";
 
 /** When to look or mend next, as a sheet states it. */
 export interface NextLookRow {
@@ -91,13 +91,13 @@ const isWay = (way: number | undefined): way is number => way !== undefined && w
 /** Whole days from one to the other; undefined where one of them is not known. */
 export function daysBetween(from: string | undefined, to: string | undefined): number | undefined {
   if (from === undefined || to === undefined) return undefined;
-  const days = (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000;
+  const days = (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / DAY_MS;
   return Number.isFinite(days) ? days : undefined;
 }
 
 function addDays(at: string | undefined, days: number): string | undefined {
   const from = at === undefined ? Number.NaN : Date.parse(at.slice(0, 10));
-  return Number.isFinite(from) ? new Date(from + days * 86_400_000).toISOString().slice(0, 10) : undefined;
+  return Number.isFinite(from) ? new Date(from + days * DAY_MS).toISOString().slice(0, 10) : undefined;
 }
 
 /** The same day some months on; the last day of a shorter month. */

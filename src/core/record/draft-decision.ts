@@ -1,4 +1,5 @@
 /** Drafts of the owner's word. A later word takes the place of the same person's; another person's stands beside it. */
+import { isSamePerson } from "../terms/run.js";
 import type { Act, Bodies, Draft } from "./contract.js";
 import type { Decision } from "./decision-bodies.js";
 import { standingIds } from "./draft.js";
@@ -11,10 +12,6 @@ import { standingIn } from "./standing.js";
 
 /** Whose words a decision takes the place of: the same person's, or everybody's, as when people who differed agree. */
 export type InPlaceOf = "own" | "all";
-
-/** A name as people write it twice: `Ottilie ` is `ottilie`. */
-const nameKey = (who: string): string => who.trim().toLowerCase();
-export const isSamePerson = (a: string, b: string): boolean => nameKey(a) === nameKey(b);
 
 /** Somebody's word on a job; null takes back every word that stands. */
 export function draftDecision(

@@ -122,3 +122,5 @@ export type Three = readonly [low: number, likely: number, high: number];
 
 /** A calendar day, `YYYY-MM-DD`, with no time and no zone. */
 export type IsoDate = string;
+/** A day in ms, where days are counted and no clock is changed between. */
+export const DAY_MS = 86_400_000;

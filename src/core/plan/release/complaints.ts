@@ -19,7 +19,7 @@ export interface ComplaintStands {
   readonly known?: string;
   /** Told in an earlier visit. */
   readonly isCarried: boolean;
-  /** Said last; absent while it is open. */
+  /** Said last; absent while nobody has answered. */
   readonly answer?: ComplaintAnswer;
   /** Two answers stand beside each other. */
   readonly differ: boolean;
@@ -36,16 +36,16 @@ export function complaintsOf(here: HeardIn, earlier: readonly HeardIn[]): readon
   const standing = ({ visit }: HeardIn, isCarried: boolean): readonly ComplaintStands[] =>
     visit.complaints.map((told) => stands(visit, told, isCarried, everywhere));
   const carried = earlier.flatMap((one) =>
-    standing(one, true).filter(
-      ({ id, answer }) => answer === undefined || answersTo(here, lineOf(one.visit, id)).length > 0,
-    ),
+    standing(one, true).filter((told) => isOpen(told) || answersTo(here, lineOf(one.visit, told.id)).length > 0),
   );
   return [...standing(here, false), ...carried];
 }
 
-/** Whether anything is still open. */
-export const openComplaints = (all: readonly ComplaintStands[]): readonly ComplaintStands[] =>
-  all.filter(({ answer }) => answer === undefined);
+/** Unanswered, answered by what it needs first, or in two ways: each is carried on to the next visit. */
+export const isOpen = ({ answer, differ }: Pick<ComplaintStands, "answer" | "differ">): boolean =>
+  answer === undefined || answer.word === "needs" || differ;
+
+export const openComplaints = (all: readonly ComplaintStands[]): readonly ComplaintStands[] => all.filter(isOpen);
 
 function stands(
   visit: HeardIn["visit"],

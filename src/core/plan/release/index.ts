@@ -1,10 +1,12 @@
 /** The door of handing back: complaints and their answers, work done, what stands against it, what is due afterwards. */
 export { type Against, type HandingBack, mayBeDriven, mayBeMoved, standsAgainst, type Weight } from "./against.js";
-export { type ComplaintStands, complaintsOf, type HeardIn, openComplaints } from "./complaints.js";
+export { type ComplaintStands, complaintsOf, type HeardIn, isOpen, openComplaints } from "./complaints.js";
 export { type Drives, type Recheck, rechecksOf } from "./rechecks.js";
 export {
+  type AnsweredBadly,
+  type AnswerTold,
+  type AskedOf,
   type Asking,
-  isSamePerson,
   type PointAt,
   type SecondLookAt,
   type SheetSays,

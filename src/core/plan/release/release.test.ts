@@ -1,14 +1,15 @@
 /** What stands against handing a car back, and what is due afterwards. */
 import { expect, test } from "vitest";
 import type { ComplaintAnswer, PlanBodies, Stands, VisitState } from "../../record/index.js";
+import { isSamePerson } from "../../terms/run.js";
 import { type Against, type HandingBack, mayBeDriven, mayBeMoved, standsAgainst } from "./against.js";
 import { complaintsOf, type HeardIn, openComplaints } from "./complaints.js";
 import { rechecksOf } from "./rechecks.js";
-import { type Asking, isSamePerson, type WorkTold, worksTold } from "./works.js";
+import { type AnswerTold, type Asking, type WorkTold, worksTold } from "./works.js";
 
 const NOTHING: HandingBack = {
   faults: [],
-  gates: [],
+  gates: [{ gate: "gate.away", guards: "drive-away", state: "cleared" }],
   works: [],
   loose: [],
   parts: [],
@@ -20,8 +21,11 @@ const DONE: WorkTold = {
   ...at,
   stands: "done",
   doneOn: "2026-03-10",
+  toldAt: { wall: 100, count: 0 },
   unanswered: [],
+  forOthers: [],
   unasked: [],
+  wanting: [],
   isOwn: false,
   isMeasured: false,
   looked: "none",
@@ -30,12 +34,13 @@ const DONE: WorkTold = {
 };
 const told = (given: Partial<HandingBack>): readonly string[] =>
   standsAgainst({ ...NOTHING, ...given }).map(({ weight, is }) => `${weight} ${is}`);
-const gate = (guards: string, state: "tripped" | "cleared" | "not cleared", isUnproven = false) => ({
+const gate = (guards: string, state: "tripped" | "cleared" | "not cleared", noted?: number) => ({
   gate: `gate.${guards}`,
   guards,
   state,
-  isUnproven,
+  ...(noted === undefined ? {} : { noted: { wall: noted, count: 0 } }),
 });
+const AWAY = gate("drive-away", "cleared");
 
 test("[RL1] nothing open: it may be handed back; anything that refuses, and it may not be driven", () => {
   expect(mayBeDriven(standsAgainst(NOTHING))).toBe(true);
@@ -57,16 +62,28 @@ test("[RL2] a dangerous finding stands against it until the judgement no longer 
 test("[RL3] the gate before driving away must be open; noted why it is passed all the same, it is told", () => {
   expect(told({ gates: [gate("drive-away", "cleared"), gate("w4-road", "not cleared")] })).toEqual([]);
   expect(told({ gates: [gate("drive-away", "not cleared")] })).toEqual(["refuses gate"]);
-  expect(told({ gates: [gate("drive-away", "not cleared", true)] })).toEqual(["told gate"]);
-  expect(told({ gates: [gate("drive-away", "tripped", true)] })).toEqual(["danger gate"]);
+  expect(told({ gates: [gate("drive-away", "not cleared", 50)] })).toEqual(["told gate"]);
+  expect(told({ gates: [gate("drive-away", "tripped", 50)] })).toEqual(["danger gate"]);
 });
 
 test("[RL3] a shut road gate and fuel vapour stand against it too, hot brakes and a place not to lift do not", () => {
   expect(told({ gates: [gate("drive-away", "cleared"), gate("w4-road", "tripped")] })).toEqual(["danger gate"]);
   expect(told({ gates: [gate("drive-away", "tripped"), gate("w4-road", "tripped")] })).toEqual(["danger gate"]);
-  expect(told({ gates: [gate("spark", "tripped"), gate("touch", "tripped"), gate("lift", "tripped")] })).toEqual([
+  expect(told({ gates: [gate("spark", "tripped"), gate("touch", "tripped"), gate("lift", "tripped"), AWAY] })).toEqual([
     "danger gate",
   ]);
+});
+
+test("[RL3] a note why a gate is passed is of the car as it was: work done later takes it away", () => {
+  const noted = (wall: number) =>
+    standsAgainst({ ...NOTHING, gates: [gate("drive-away", "not cleared", wall)], works: [DONE] });
+  expect(noted(100)).toMatchObject([{ weight: "refuses", is: "gate", isNoteOld: true }]);
+  expect(noted(101)).toMatchObject([{ weight: "told", is: "gate", isNoteOld: false }]);
+});
+
+test("[RL3] without a gate before driving away it is told that nothing was asked, and never passed over", () => {
+  expect(told({ gates: [] })).toEqual(["told no-gate"]);
+  expect(told({ gates: [gate("w4-road", "tripped")] })).toEqual(["danger gate", "told no-gate"]);
 });
 
 test("[RL4] what is begun and not done refuses, what waits is told", () => {
@@ -88,6 +105,7 @@ test("[RL6] points of a job that is done are answered anew; those no open sheet 
   const points = [{ point: "whl.float", place: "RR" }];
   expect(told({ works: [{ ...DONE, unanswered: points }] })).toEqual(["refuses unmeasured"]);
   expect(told({ works: [{ ...DONE, unasked: points }] })).toEqual(["told unasked"]);
+  expect(told({ works: [{ ...DONE, forOthers: points }] })).toEqual(["refuses for-others"]);
   expect(told({ works: [{ ...DONE, isOwn: true }] })).toEqual(["refuses unmeasured"]);
   expect(told({ works: [{ ...DONE, isOwn: true, isMeasured: true }] })).toEqual([]);
 });
@@ -118,9 +136,14 @@ const step = (name: PlanBodies["job.step"]["step"], wall: number, on = "2026-03-
 const asking = (more: Partial<Asking> = {}): Asking => ({
   says: () => ({ job: { access: [], "second-look": "wheels" }, after: [{ point: "whl.float", place: "RR" }] }),
   answered: () => undefined,
-  isAsked: () => true,
+  askedOf: () => "this person",
   nameOf: () => "Ines",
   ...more,
+});
+const sound = (wall: number, is: AnswerTold["is"] = "in order"): AnswerTold => ({
+  at: stamp(wall),
+  is,
+  says: "0.24 mm",
 });
 const look = (who: string, wall: number, same = false) =>
   stands({ ...at, who, on: "2026-03-11", words: "looked", same }, wall);
@@ -134,15 +157,35 @@ const work = (
 
 test("[RL6] an answer counts when it is given after the job was told as done, not before", () => {
   const unanswered = (wall: number) =>
-    work([step("done", 100)], [], { answered: () => stamp(wall) })?.unanswered.length;
+    work([step("done", 100)], [], { answered: () => sound(wall) })?.unanswered.length;
   expect([unanswered(99), unanswered(100), unanswered(101)]).toEqual([1, 1, 0]);
-  expect(work([step("done", 100)], [], { isAsked: () => false })).toMatchObject({ unanswered: [], unasked: [{}] });
+  const asked = (of: ReturnType<Asking["askedOf"]>, wall = 99) =>
+    work([step("done", 100)], [], { askedOf: () => of, answered: () => sound(wall) });
+  expect(asked("nobody")).toMatchObject({ unanswered: [], forOthers: [], unasked: [{}] });
+  expect(asked("somebody else")).toMatchObject({ unanswered: [], forOthers: [{}], unasked: [] });
+  expect(asked("nobody", 101)).toMatchObject({ unanswered: [], forOthers: [], unasked: [] });
+});
+
+test("[RL6] an answer given after the job counts only when it is in order; a bad one says what it was", () => {
+  const wanting = (is: AnswerTold["is"], wall = 101) => {
+    const one = work([step("done", 100)], [], { answered: () => sound(wall, is) });
+    return { told: told({ works: one ? [{ ...one, looked: "other" }] : [] }), points: one?.wanting };
+  };
+  expect(wanting("in order")).toEqual({ told: [], points: [] });
+  expect(wanting("major")).toEqual({
+    told: ["refuses wanting"],
+    points: [{ point: "whl.float", place: "RR", is: "major", says: "0.24 mm" }],
+  });
+  const weights = (["dangerous", "minor", "unfit", "advisory", "unsettled"] as const).map((is) => wanting(is).told);
+  expect(weights.map(([one]) => one?.split(" ")[0])).toEqual(["refuses", "refuses", "refuses", "told", "told"]);
+  // What was bad before the work says nothing of the work.
+  expect(wanting("major", 99)).toEqual({ told: ["refuses unmeasured"], points: [] });
 });
 
 test("[RL6] begun again it is not done, and done anew everything is looked at anew", () => {
   const again = [step("done", 100), step("begun", 200, "2026-03-12")];
   expect(work(again)?.doneOn).toBeUndefined();
-  const anew = work([...again, step("done", 300, "2026-03-13")], [look("Jo", 150)], { answered: () => stamp(150) });
+  const anew = work([...again, step("done", 300, "2026-03-13")], [look("Jo", 150)], { answered: () => sound(150) });
   expect(anew).toMatchObject({ doneOn: "2026-03-13", looked: "none", unanswered: [{ point: "whl.float" }] });
   expect(work([step("done", 100), step("measured-again", 200)])).toMatchObject({
     doneOn: "2026-03-10",
@@ -213,6 +256,16 @@ test("[RL9] a complaint is carried on until it is answered, and where it is answ
   expect(complaintsOf(here, [first])).toMatchObject([{ isCarried: true, answer: { word: "found" } }]);
   expect(complaintsOf(heard("visit:c", []), [first, here])).toEqual([]);
   expect(complaintsOf(heard("visit:a", [HUM]), [])).toMatchObject([{ isCarried: false }]);
+});
+
+test("[RL9] answered by what it needs first, it is open and carried on, and so it is where two answers differ", () => {
+  const needs = heard("visit:a", [HUM], [[HUM, "needs", 5]]);
+  const [carried] = complaintsOf(heard("visit:b", []), [needs]);
+  expect(carried).toMatchObject({ isCarried: true, answer: { word: "needs" } });
+  expect(told({ complaints: complaintsOf(needs, []) })).toEqual(["told complaint"]);
+  const differ = complaintsOf(heard("visit:b", [], [[HUM, "not-heard", 6]]), [needs]);
+  expect(openComplaints(differ)).toMatchObject([{ differ: true }]);
+  expect(openComplaints(complaintsOf(heard("visit:a", [HUM], [[HUM, "found", 5]]), []))).toEqual([]);
 });
 
 test("[RL9] of two answers the one said last is told, and that they differ", () => {

@@ -1,5 +1,7 @@
 /** What was done to a car as its plan tells it: by whom, when, and whether anybody looked again since. Refuses nothing. */
 import type { JobStepName, PlanState, Stamp, Stands } from "../../record/index.js";
+import type { Grade } from "../../terms/index.js";
+import { isSamePerson } from "../../terms/run.js";
 import { inOrder } from "../progress/steps.js";
 import type { IsoDate } from "../terms.js";
 
@@ -24,27 +26,48 @@ export interface SheetSays {
   readonly after: readonly PointAt[];
 }
 
+/**
+ * What the newest answer to a point was judged to be: in order, a grade, or neither because what it hangs on is not
+ * known (`unsettled`), or because it is half, contradicted or set aside by a rule (`unfit`).
+ */
+export interface AnswerTold {
+  readonly at: Stamp;
+  readonly is: "in order" | "unsettled" | "unfit" | Grade;
+  /** As it was given. */
+  readonly says: string;
+}
+
+/** Whom a point is asked: whoever makes this visit, somebody else only, or nobody because its sheet is not open. */
+export type AskedOf = "this person" | "somebody else" | "nobody";
+
 /** How the record is asked. */
 export interface Asking {
   readonly says: (job: string, place: string) => SheetSays;
-  /** When a point was answered last, in this visit or a later one; a non-answer is none. */
-  readonly answered: (at: PointAt) => Stamp | undefined;
-  /** Whether a sheet that is open asks for it at all. */
-  readonly isAsked: (at: PointAt) => boolean;
+  /** The newest answer to a point, in this visit or a later one; a non-answer is none. */
+  readonly answered: (at: PointAt) => AnswerTold | undefined;
+  readonly askedOf: (at: PointAt) => AskedOf;
   readonly nameOf: (person: string) => string;
 }
+
+/** A point answered anew that was not found in order. */
+export type AnsweredBadly = PointAt & Pick<AnswerTold, "is" | "says">;
 
 /** `other`: somebody else than who did it · `same`: only who had done it, after a break · `none`: nobody since. */
 export type Looked = "other" | "same" | "none";
 
 export interface WorkTold extends PointAtJob {
   readonly stands: JobStepName;
-  /** The day it was done, while it stands as done. */
+  /** The day it was done, while it stands as done, and when that was told. */
   readonly doneOn?: IsoDate;
+  readonly toldAt?: Stamp;
   /** Points to look at again that nobody has answered since. */
   readonly unanswered: readonly PointAt[];
-  /** Points the sheets name that none of the open ones asks for. */
+  /** The same, where whoever makes this visit is not asked for them. */
+  readonly forOthers: readonly PointAt[];
+  /** The same, where no open sheet asks for them. */
   readonly unasked: readonly PointAt[];
+  /** Answered since, and not in order. */
+  readonly wanting: readonly AnsweredBadly[];
   /** In somebody's own words: what has to be looked at again is not known. */
   readonly isOwn: boolean;
   /** Somebody said that it was measured again. */
@@ -61,12 +84,7 @@ interface PointAtJob {
   readonly place: string;
 }
 
-const isAfter = (a: Stamp, b: Stamp): boolean => a.wall > b.wall || (a.wall === b.wall && a.count > b.count);
-/** Names as people write them: blanks and capitals tell nobody apart. */
-export const isSamePerson = (a: string, b: string): boolean => {
-  const plain = (name: string): string => name.trim().replace(/\s+/g, " ").toLowerCase();
-  return plain(a) !== "" && plain(a) === plain(b);
-};
+export const isAfter = (a: Stamp, b: Stamp): boolean => a.wall > b.wall || (a.wall === b.wall && a.count > b.count);
 
 type Step = PlanState["jobSteps"] extends ReadonlyMap<string, readonly (infer One)[]> ? One : never;
 
@@ -82,7 +100,7 @@ function workTold(
   looks: readonly Stands<
     PlanState["secondLooks"] extends ReadonlyMap<string, readonly Stands<infer L>[]> ? L : never
   >[],
-  { says, answered, isAsked, nameOf }: Asking,
+  { says, answered, askedOf, nameOf }: Asking,
 ): WorkTold | undefined {
   const told = inOrder(steps.map((step) => ({ value: { ...step.value, told: step } })));
   const last = told.at(-1);
@@ -96,16 +114,22 @@ function workTold(
   const counting = looks.filter(({ at }) => since(at));
   // While nobody knows who did it, nobody can be told from them.
   const others = doneBy === "" ? [] : counting.filter(({ value }) => !value.same && !isSamePerson(value.who, doneBy));
-  const asked = after.filter(isAsked);
+  const anew = done ? after.map((at) => ({ at, answer: answered(at) })) : [];
+  const missing = anew.flatMap(({ at, answer }) => (since(answer?.at) ? [] : [{ at, of: askedOf(at) }]));
+  const left = (whom: AskedOf): readonly PointAt[] => missing.flatMap(({ at, of }) => (of === whom ? [at] : []));
   const secondLook = sheetJob?.["second-look"];
   const recheckKm = sheetJob?.["recheck-km"];
   return {
     job,
     place,
     stands,
-    ...(done ? { doneOn: done.on } : {}),
-    unanswered: done ? asked.filter((at) => !since(answered(at))) : [],
-    unasked: done ? after.filter((at) => !isAsked(at)) : [],
+    ...(done ? { doneOn: done.on, toldAt: done.told.at } : {}),
+    unanswered: left("this person"),
+    forOthers: left("somebody else"),
+    unasked: left("nobody"),
+    wanting: anew.flatMap(({ at, answer }) =>
+      answer && since(answer.at) && answer.is !== "in order" ? [{ ...at, is: answer.is, says: answer.says }] : [],
+    ),
     isOwn: sheetJob === undefined,
     isMeasured: stands === "measured-again",
     ...(secondLook === undefined ? {} : { secondLook }),

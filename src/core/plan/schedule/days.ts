@@ -2,12 +2,12 @@
  * Calendar days as whole numbers, so that they can be counted. Local days only: a zone and a change of clocks never
  * enter here, which is why they can move nothing.
  */
+import { DAY_MS } from "../../terms/index.js";
 import type { IsoDate } from "../terms.js";
 
 /** Days since 1970-01-01. */
 export type DayNumber = number;
 
-const DAY_MS = 86_400_000;
 export const DAY_MINUTES = 1440;
 const ISO_DATE = /^\d{4}-\d{2}-\d{2}$/;
 /** 1970-01-01 was a Thursday, the fourth day of a week that begins on Monday. */

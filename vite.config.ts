@@ -76,6 +76,8 @@ export default defineConfig({
     // Test files share a process and its modules: loading them anew for each file took longer than the tests. A test
     // that leaves a signal, a clock or a global changed sets it back.
     isolate: false,
+    // Left to itself it keeps one core free, which of two is half.
+    maxWorkers: "100%",
     // Never a test of speed: a busy machine may take its time.
     testTimeout: 60_000,
   },

@@ -63,21 +63,39 @@ export const digest: Digest = async (text) => createHash("sha256").update(text, 
 /** Folder name of what all sheets share. */
 const COMMON = "common";
 
+interface FolderRead {
+  readonly folder: string;
+  readonly parts: readonly PartFile[];
+}
+
+/** What was loaded last, under all it was made of. */
+let last: { readonly of: string; readonly loading: Promise<Loading> } | undefined;
+
 /**
  * Loads `dir` (`common/` and one folder a sheet); conditions may call every trade function. Messages name files as
- * `dir` was given.
+ * `dir` was given. Files are read each time; what is the same to the letter as the last time is not checked anew, which
+ * takes seconds and is asked dozens of times by one run of the tests.
  */
-export async function loadChecklists(dir: string, around: Surroundings = {}): Promise<Loading> {
+export async function loadChecklists(dir: string, around?: Surroundings): Promise<Loading> {
   const folders = await foldersOf(dir);
   if (!folders.ok) return { result: folders, files: [] };
-  const files: string[] = [];
-  const joined: { readonly folder: string; readonly part: Result<YamlText> }[] = [];
-  for (const folder of folders.value) {
-    const parts = await partsOf(join(dir, folder));
-    files.push(...parts.map((p) => p.file));
+  const read: readonly FolderRead[] = await Promise.all(
+    folders.value.map(async (folder) => ({ folder, parts: await partsOf(join(dir, folder)) })),
+  );
+  // What surrounds the sheets may be functions, which have no letters to compare.
+  if (around !== undefined) return checkRead(dir, read, around);
+  const of = JSON.stringify([dir, read]);
+  if (last?.of !== of) last = { of, loading: checkRead(dir, read, {}) };
+  return last.loading;
+}
+
+/** Joins the parts of every folder and checks them all. */
+async function checkRead(dir: string, read: readonly FolderRead[], around: Surroundings): Promise<Loading> {
+  const joined = read.map(({ folder, parts }) => {
     const layout = folder === COMMON ? COMMON_PARTS : SHEET_PARTS;
-    joined.push({ folder, part: joinParts(parts, layout, join(dir, folder)) });
-  }
+    return { folder, part: joinParts(parts, layout, join(dir, folder)) };
+  });
+  const files = read.flatMap(({ parts }) => parts.map(({ file }) => file));
   return { result: await checkAll(joined, dir, { functions: TRADE_SIGNATURES, work: TRADE_WORK, ...around }), files };
 }
 

@@ -2,11 +2,13 @@
  * Serves the built app on this machine only, with the headers a real host should send. Plain files and
  * nothing else: refuses to know what the app does, and answers nobody beyond this machine.
  */
+import type { Stats } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
+import { promisify } from "node:util";
+import { gzip } from "node:zlib";
 
 /** Types by file ending; an ending not listed is sent as plain bytes. */
 const TYPES: Readonly<Record<string, string>> = {
@@ -81,6 +83,21 @@ export function fileFor(url: string, under: string): string | undefined {
 
 const squeezable = (type: string | undefined): boolean => type !== undefined && /text|json|svg|manifest/.test(type);
 
+const squeeze = promisify(gzip);
+
+/** What was squeezed before, by file: a phone that keeps the whole app asks for all of it, and so does the next one. */
+const squeezed = new Map<string, { readonly changed: number; readonly body: Promise<Buffer> }>();
+
+/** The file's bytes squeezed; anew only when it has changed since. */
+function squeezedFile(file: string, { mtimeMs: changed }: Stats): Promise<Buffer> {
+  const before = squeezed.get(file);
+  if (before?.changed === changed) return before.body;
+  const body = readFile(file).then((bytes) => squeeze(bytes, { level: 9 }));
+  squeezed.set(file, { changed, body });
+  body.catch(() => squeezed.delete(file));
+  return body;
+}
+
 /** Answers one request; anything that is no file of the app is 404, anything but reading 405. */
 async function answer(request: IncomingMessage, response: ServerResponse, options: Required<ServeOptions>) {
   if (request.method !== "GET" && request.method !== "HEAD") {
@@ -89,20 +106,19 @@ async function answer(request: IncomingMessage, response: ServerResponse, option
   }
   const path = fileFor(request.url ?? "/", options.under);
   const full = path === undefined ? undefined : join(options.dir, ...path.split("/"));
-  const found = full?.startsWith(options.dir) && (await stat(full).catch(() => undefined))?.isFile();
-  if (path === undefined || full === undefined || !found) {
+  const found = full?.startsWith(options.dir) ? await stat(full).catch(() => undefined) : undefined;
+  if (path === undefined || full === undefined || !found?.isFile()) {
     response.writeHead(404, { "Content-Type": "text/plain; charset=utf-8" }).end("Nothing here.\n");
     return;
   }
   const page = await readFile(join(options.dir, "index.html"), "utf8").catch(() => "");
   const headers = headersFor(path, policyOf(page));
-  const bytes = await readFile(full);
-  const gzip = squeezable(headers["Content-Type"]) && /\bgzip\b/.test(request.headers["accept-encoding"] ?? "");
-  const body = gzip ? gzipSync(bytes, { level: 9 }) : bytes;
+  const gzipped = squeezable(headers["Content-Type"]) && /\bgzip\b/.test(request.headers["accept-encoding"] ?? "");
+  const body = await (gzipped ? squeezedFile(full, found) : readFile(full));
   response.writeHead(200, {
     ...headers,
     Vary: "Accept-Encoding",
-    ...(gzip ? { "Content-Encoding": "gzip" } : {}),
+    ...(gzipped ? { "Content-Encoding": "gzip" } : {}),
     "Content-Length": String(body.length),
   });
   response.end(request.method === "HEAD" ? undefined : body);

@@ -43,6 +43,8 @@ function watchFetched(page: Page, address: string): Watch {
 
 const kilobytes = (parts: readonly Fetched[]): number => parts.reduce((sum, { gzip }) => sum + gzip, 0) / 1000;
 
+test.use({ keepsApp: true });
+
 test("what is fetched until the first screen and the first reply is within the budgets and what they weigh", async ({
   page,
   site,

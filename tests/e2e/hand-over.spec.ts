@@ -24,6 +24,8 @@ const wordsOf = (text: string): readonly string[] =>
 const SIGNS: Readonly<Record<string, string>> = { "&amp;": "&", "&lt;": "<", "&gt;": ">", "&quot;": '"', "&#39;": "'" };
 const unescaped = (text: string): string => text.replace(/&(?:amp|lt|gt|quot|#39);/g, (sign) => SIGNS[sign] ?? sign);
 
+test.use({ keepsApp: true });
+
 test("a visit is handed over without a signal: every file says what the screen says", async ({
   page,
   site,

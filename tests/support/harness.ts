@@ -6,12 +6,22 @@ import { test as base, expect } from "@playwright/test";
 import { type Serving, serve } from "../../src/cli/serve.js";
 import { watchOffences } from "./offences.js";
 
+interface Wishes {
+  /**
+   * Whether the windows keep the whole app, as a phone does. Fetching all of it costs every test more than a second;
+   * only what is about being without a signal, about updates or about what is fetched asks for it. The others run in
+   * a browser without service workers, which the app knows.
+   */
+  readonly keepsApp: boolean;
+}
+
 interface PerWorker {
   /** The built app, served for this worker alone. */
   readonly site: Serving;
 }
 
-export const test = base.extend<object, PerWorker>({
+export const test = base.extend<Wishes, PerWorker>({
+  keepsApp: [false, { option: true }],
   site: [
     // Playwright reads a fixture's needs off this pattern and refuses any other first argument.
     async ({ browserName: _none }, use) => {
@@ -21,7 +31,9 @@ export const test = base.extend<object, PerWorker>({
     },
     { scope: "worker" },
   ],
-  context: async ({ context, site }, use) => {
+  context: async ({ context, site, keepsApp }, use) => {
+    if (!keepsApp)
+      await context.addInitScript(() => Object.defineProperty(navigator, "serviceWorker", { value: undefined }));
     const offences = await watchOffences(context, new URL(site.address).origin);
     await use(context);
     expect(offences.seen, "what the app may never do").toEqual([]);

@@ -158,7 +158,8 @@ export class Walker {
   async wentOn(pressed: Pressed): Promise<void> {
     await expect(async () => {
       const hash = () => new URL(this.page.url()).hash;
-      await this.page.waitForTimeout(GOES_ON_WITHIN_MS);
+      const left = (now: URL): boolean => now.hash !== pressed.hash;
+      await this.page.waitForURL(left, { timeout: GOES_ON_WITHIN_MS }).catch(() => undefined);
       if (hash() === pressed.hash) await onward(this.page).click({ timeout: 500 });
       expect(hash()).not.toBe(pressed.hash);
     }).toPass({ timeout: 20_000 });

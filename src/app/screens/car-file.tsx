@@ -1,6 +1,6 @@
 /** One car as a file for another phone, and deleting it for good. */
 import { useEffect, useState } from "preact/hooks";
-import { type CarState, type Erased, planStream } from "../../core/record/index.js";
+import { type CarState, planStream } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
 import { Band, Pool } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
@@ -9,7 +9,7 @@ import { visitsOf } from "../state/cars-view.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/files.js";
 import { CopyMaker } from "./copy-maker.js";
-import { Erasing } from "./erasing.js";
+import { type ErasedNow, Erasing } from "./erasing.js";
 import { Plain } from "./frame.js";
 import { GoneScreen } from "./gone-screen.js";
 import { OpeningScreen } from "./lazy.js";
@@ -32,7 +32,7 @@ function HandCar({ car, visits }: OfCar) {
   );
 }
 
-function EraseCar({ car, visits, onErased }: OfCar & { readonly onErased: (erased: Erased) => void }) {
+function EraseCar({ car, visits, onErased }: OfCar & { readonly onErased: (erased: ErasedNow) => void }) {
   const { journal } = useApp();
   const [asking, setAsking] = useState(false);
   const streams = [car.stream, ...visits, ...visits.map(planStream)];
@@ -56,7 +56,7 @@ function EraseCar({ car, visits, onErased }: OfCar & { readonly onErased: (erase
 
 export function CarFile({ params }: ScreenProps<"car-file">) {
   const { journal } = useApp();
-  const [erased, setErased] = useState<Erased>();
+  const [erased, setErased] = useState<ErasedNow>();
   useEffect(() => void journal.refresh(), [journal]);
   const summaries = journal.summaries.value;
   if (erased) return <GoneScreen erased={erased} />;

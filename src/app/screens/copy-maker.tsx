@@ -1,6 +1,6 @@
 /** Makes a file of the record and hands it over: looked through, written part by part, then one tap for each part. */
-import { useRef, useState } from "preact/hooks";
-import type { Handed } from "../../core/record/files.js";
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Handed, Packing } from "../../core/record/files.js";
 import {
   type CopyMade,
   type CopyPlan,
@@ -76,6 +76,13 @@ function useMaking({ of: called, onHanded }: CopyMakerProps) {
   const [step, setStep] = useState<Step>({ is: "idle" });
   const [passphrase, setPassphrase] = useState("");
   const stamp = useRef<CopyStamp>({ made: "", set: "", app: around.version });
+  const running = useRef<Packing<File>>(undefined);
+  const end = (): void => {
+    running.current?.stop();
+    running.current = undefined;
+  };
+  // Whoever goes away wants no file: nothing is written on for nobody.
+  useEffect(() => end, []);
   const atWork = (says: string, done?: number, all?: number): void =>
     setStep({ is: "at-work", says, ...(done === undefined || all === undefined ? {} : { done, all }) });
 
@@ -85,11 +92,12 @@ function useMaking({ of: called, onHanded }: CopyMakerProps) {
     atWork(says);
     const name = copyName(called, phone.now(), plan, part, passphrase !== "");
     const packing = (await packer()).pack(name, passphrase === "" ? undefined : passphrase);
+    running.current = packing;
     const written = await writeVolume(store, plan, part, stamp.current, packing, (done, all) =>
       atWork(says, done, all),
     );
+    end();
     if (written.ok) return setStep({ is: "ready", plan, part, file: written.value });
-    packing.stop();
     setStep({ is: "refused", problems: written.problems });
   };
   const make = async (what: CopyWhat): Promise<void> => {
@@ -109,6 +117,7 @@ function useMaking({ of: called, onHanded }: CopyMakerProps) {
   /** A worker ended by the phone is told, not waited for. */
   const guarded = (work: Promise<void>): void => {
     work.catch((error: unknown) => {
+      end();
       reportError(error);
       setStep({ is: "refused", problems: [problem("files.broke")] });
     });

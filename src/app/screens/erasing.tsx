@@ -1,42 +1,44 @@
 /** Deleting for good: asked once more with what goes, done, then looked at again and told in numbers. */
 import { useState } from "preact/hooks";
-import { type Erased, eraseAndLook, type IdText } from "../../core/record/index.js";
-import type { Problem } from "../../core/terms/index.js";
+import type { Erased } from "../../core/record/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Notice } from "../parts/notice.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { actNow } from "../state/copies.js";
-import { paramOf, to } from "../state/routes.js";
+import { type EraseCame, type EraseWhat, eraseNow } from "../state/erasing.js";
+import { to } from "../state/routes.js";
 import { t } from "../texts/files.js";
 import { RefusedNotice } from "./refused-notice.js";
 
-export interface ToErase {
+export interface ToErase extends EraseWhat {
   readonly title: string;
   readonly says?: string;
-  readonly streams?: readonly string[];
-  readonly ids?: readonly IdText[];
+}
+
+/** What was found afterwards, and whether all that lay beside the record went as well. */
+export interface ErasedNow extends Erased {
+  readonly beside: boolean;
 }
 
 interface ErasingProps {
   readonly what: ToErase;
   readonly onClose: () => void;
-  readonly onErased: (erased: Erased) => void;
+  readonly onErased: (erased: ErasedNow) => void;
 }
 
 /** Asks, deletes and looks again. */
 export function Erasing({ what, onClose, onErased }: ErasingProps) {
-  const { store, journal, phone, settings, forget } = useApp();
+  const app = useApp();
   const [going, setGoing] = useState(false);
-  const [problems, setProblems] = useState<readonly Problem[]>();
+  const [came, setCame] = useState<Exclude<EraseCame, { readonly is: "done" }>>();
   const erase = async (): Promise<void> => {
     setGoing(true);
-    const act = actNow(phone, settings.peek(), journal.summaries.peek() ?? []);
-    const erased = await eraseAndLook(store, act, what);
+    setCame(undefined);
+    const now = await eraseNow(app, what);
     setGoing(false);
-    if (!erased.ok) return setProblems(erased.problems);
-    await forget((what.streams ?? []).map(paramOf));
-    onErased(erased.value);
+    if (now.is === "done") return onErased({ ...now.erased, beside: now.beside });
+    if (now.is === "broke") reportError(now.error);
+    setCame(now);
   };
   return (
     <Sheet
@@ -49,7 +51,8 @@ export function Erasing({ what, onClose, onErased }: ErasingProps) {
       {what.says !== undefined && <p>{what.says}</p>}
       <p>{t("erase.sure.says")}</p>
       {going && <Notice kind="plain" title={t("erase.going")} />}
-      {problems && <RefusedNotice title={t("erase.refused")} problems={problems} />}
+      {came?.is === "refused" && <RefusedNotice title={t("erase.refused")} problems={came.problems} />}
+      {came?.is === "broke" && <Notice kind="error" title={t("erase.broke")} says={t("erase.broke.do")} />}
       <div class="acts">
         <Tool words={t("erase.sure.copy")} href={to("files")} />
       </div>
@@ -58,11 +61,13 @@ export function Erasing({ what, onClose, onErased }: ErasingProps) {
 }
 
 /** What was found afterwards. */
-export function ErasedTold({ erased }: { readonly erased: Erased }) {
-  const { entries, blobs, shared, bodiesLeft, blobsLeft } = erased;
+export function ErasedTold({ erased }: { readonly erased: ErasedNow }) {
+  const { entries, blobs, shared, bodiesLeft, blobsLeft, unlooked, beside } = erased;
+  if (unlooked) return <Notice kind="error" title={t("erase.unlooked")} says={t("erase.unlooked.do")} />;
   const clean = bodiesLeft === 0 && blobsLeft === 0;
   return (
     <>
+      {!beside && <Notice kind="error" title={t("erase.beside")} says={t("erase.beside.do")} />}
       {clean ? (
         <Notice kind="plain" title={t("erase.done.checked")} />
       ) : (

@@ -28,8 +28,15 @@ function useReading() {
   const { files, packer, store, journal } = useApp();
   const [step, setStep] = useState<Step>({ is: "idle" });
   const held = useRef<OpenedCopy>(undefined);
-  // Whoever goes away lets go of the file.
-  useEffect(() => () => held.current?.close(), []);
+  const gone = useRef(false);
+  // Whoever goes away lets go of the file, also of one that is still being opened.
+  useEffect(
+    () => () => {
+      gone.current = true;
+      held.current?.close();
+    },
+    [],
+  );
   const atWork = (says: string, done?: number, all?: number): void =>
     setStep({ is: "at-work", says, ...(done === undefined || all === undefined ? {} : { done, all }) });
   const refuse = (problems: readonly Problem[]): void => setStep({ is: "refused", problems });
@@ -45,6 +52,7 @@ function useReading() {
         ? setStep({ is: "locked", file, wrong })
         : refuse(opened.problems);
     }
+    if (gone.current) return opened.value.close();
     held.current = opened.value;
     const brings = await dryRun(store, opened.value);
     if (brings.ok) return setStep({ is: "found", copy: opened.value, brings: brings.value });
@@ -74,6 +82,7 @@ function useReading() {
     work.catch((error: unknown) => {
       reportError(error);
       held.current?.close();
+      held.current = undefined;
       refuse([problem("files.broke")]);
     });
   };

@@ -1,6 +1,6 @@
 /** One visit as a file for another phone, and deleting for good: its papers, or all of it. Waits for no judgement. */
 import { useEffect, useState } from "preact/hooks";
-import { type Erased, planStream, type VisitState } from "../../core/record/index.js";
+import { planStream, type VisitState } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
 import { Band, Pool } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
@@ -8,7 +8,7 @@ import { carName } from "../state/cars-view.js";
 import { to, visitStreamOf } from "../state/routes.js";
 import { t } from "../texts/files.js";
 import { CopyMaker } from "./copy-maker.js";
-import { Erasing } from "./erasing.js";
+import { type ErasedNow, Erasing } from "./erasing.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { GoneScreen } from "./gone-screen.js";
 import { OpeningScreen } from "./lazy.js";
@@ -31,7 +31,13 @@ function HandVisit({ visit, car }: { readonly visit: VisitState; readonly car: s
   );
 }
 
-function EraseVisit({ visit, onErased }: { readonly visit: VisitState; readonly onErased: (erased: Erased) => void }) {
+function EraseVisit({
+  visit,
+  onErased,
+}: {
+  readonly visit: VisitState;
+  readonly onErased: (erased: ErasedNow) => void;
+}) {
   const [asking, setAsking] = useState(false);
   const what = { title: t("erase.sure.visit"), streams: [visit.stream, planStream(visit.stream)] };
   return (
@@ -47,7 +53,7 @@ function EraseVisit({ visit, onErased }: { readonly visit: VisitState; readonly 
 
 export function VisitFile({ params }: ScreenProps<"visit-file">) {
   const { journal } = useApp();
-  const [erased, setErased] = useState<Erased>();
+  const [erased, setErased] = useState<ErasedNow>();
   useEffect(() => void journal.refresh(), [journal]);
   const opened = journal.visit(visitStreamOf(params.visit)).value;
   if (erased) return <GoneScreen erased={erased} />;

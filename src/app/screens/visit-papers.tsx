@@ -1,6 +1,6 @@
 /** Papers of a visit and its plan chosen one by one and deleted for good: pictures, sounds, notes, everybody's words. */
 import { useState } from "preact/hooks";
-import type { Erased, VisitState } from "../../core/record/index.js";
+import type { VisitState } from "../../core/record/index.js";
 import { Tool } from "../parts/button.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
@@ -9,7 +9,7 @@ import { useApp } from "../state/app.js";
 import type { Paper } from "../state/papers-view.js";
 import { papersOfVisit } from "../state/plan-papers.js";
 import { t } from "../texts/files.js";
-import { ErasedTold, Erasing } from "./erasing.js";
+import { type ErasedNow, ErasedTold, Erasing } from "./erasing.js";
 import { Thumbs } from "./kept-picture.js";
 
 interface Choosing {
@@ -72,7 +72,7 @@ const UNDECIDES: ReadonlySet<Paper["is"]> = new Set(["decision", "answer", "rele
 export function VisitPapers({ visit }: { readonly visit: VisitState }) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [asking, setAsking] = useState(false);
-  const [erased, setErased] = useState<Erased>();
+  const [erased, setErased] = useState<ErasedNow>();
   const plan = useApp().journal.plan(visit.stream).value;
   const papers = papersOfVisit(visit, plan.is === "open" ? plan.state : undefined);
   const going = papers.filter(({ key }) => chosen.has(key));
@@ -87,7 +87,7 @@ export function VisitPapers({ visit }: { readonly visit: VisitState }) {
     ...(going.some(({ is }) => UNDECIDES.has(is)) ? { says: t("erase.sure.undecides") } : {}),
     ids: going.flatMap(({ ids }) => ids),
   };
-  const done = (now: Erased): void => {
+  const done = (now: ErasedNow): void => {
     setErased(now);
     setAsking(false);
     setChosen(new Set());

@@ -4,8 +4,8 @@
  */
 import { effect } from "@preact/signals";
 import type { IdText, Store, VisitState } from "../../core/record/index.js";
-import type { Journal, Phone } from "./journal.js";
-import { writeOpen } from "./left-open.js";
+import type { Journal, Opened, Phone } from "./journal.js";
+import { leftOpenKey, writeOpen } from "./left-open.js";
 import type { PointAt } from "./standing.js";
 import { sound } from "./visit-acts.js";
 
@@ -71,15 +71,39 @@ export async function forgetSound(store: Settings, id: string): Promise<void> {
   for (let index = 0; index < length; index++) await store.keepSetting(sliceKey(index), null);
 }
 
-/** The visit once it is read; undefined when it is not here. */
-function openedVisit(journal: Needs["journal"], stream: string): Promise<VisitState | undefined> {
+/** A minute is far fewer slices; own choice: so many empty names in a row, and there is none behind them. */
+const EMPTY_AT_LAST = 100;
+
+/**
+ * Drops what was heard and is no sound yet, of visits that are deleted: every slice but those of a recording open for
+ * another visit. Slices that could not be told apart before (a gap between them) go as well.
+ */
+export async function forgetSlices(store: Settings, visits: readonly string[]): Promise<void> {
+  const kept = await store.setting(leftOpenKey("sound"));
+  const open = kept.ok && isSoundOpen(kept.value) ? kept.value : undefined;
+  const isGone = open !== undefined && visits.includes(open.visit);
+  if (isGone) await writeOpen(store, "sound", undefined);
+  for (let index = 0, empty = 0; empty < EMPTY_AT_LAST; index++) {
+    const slice = await store.setting(sliceKey(index));
+    if (!slice.ok) return;
+    const isKept = isSlice(slice.value);
+    empty = isKept ? 0 : empty + 1;
+    if (isSlice(slice.value) && (isGone || slice.value.of !== open?.id)) await store.keepSetting(sliceKey(index), null);
+  }
+}
+
+/** The visit once it is read, or why it is not. */
+function openedVisit(
+  journal: Needs["journal"],
+  stream: string,
+): Promise<Exclude<Opened<VisitState>, { readonly is: "opening" }>> {
   const kept = journal.keptVisit(stream);
   return new Promise((resolve) => {
     let stop: (() => void) | undefined;
     stop = effect(() => {
       const now = kept.value;
       if (now.is === "opening") return;
-      resolve(now.is === "open" ? now.state : undefined);
+      resolve(now);
       queueMicrotask(() => stop?.());
     });
   });
@@ -100,7 +124,13 @@ export async function finishSound({ store, journal, phone }: Needs, open: SoundO
   const bytes = joined(slices);
   if (bytes.length > 0) {
     const hash = await phone.hash(bytes);
-    const kept = await openedVisit(journal, open.visit);
+    const opened = await openedVisit(journal, open.visit);
+    // Nothing of it is left to read: it was deleted for good meanwhile, and what was heard there goes as well.
+    if (opened.is === "missing" || (opened.is === "open" && !opened.state.opened)) {
+      await forgetSlices(store, [open.visit]);
+      return true;
+    }
+    const kept = opened.is === "open" ? opened.state : undefined;
     const isThere = kept?.sounds.some(({ value }) => value.blob === hash);
     const body = { blob: hash, type: open.type, ms: ms ?? 0, ...open.at, ...(ms === undefined ? { cut: true } : {}) };
     if (!isThere && !(await sound(journal, open.visit, body, bytes))) return false;

@@ -51,3 +51,9 @@ export function recallPoint(shelf: TextShelf, visit: string, replies: Replies): 
   const known = { wall: Number(wall ?? 0), count: Number(count ?? 0) };
   return newest && compareStamps(newest.stamp, known) > 0 ? later : { state, place, point };
 }
+
+/** Forgets where one was, of a visit that is deleted. */
+export async function forgetPoint(store: Pick<Store, "setting" | "keepSetting">, visit: string): Promise<void> {
+  const kept = await store.setting(keyFor(visit));
+  if (kept.ok && kept.value !== undefined && kept.value !== null) await store.keepSetting(keyFor(visit), null);
+}

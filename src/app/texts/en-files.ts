@@ -148,6 +148,8 @@ export const enFiles = {
     "It was locked by another program with more work than this app takes on. Lock it anew with less.",
   "refused.files.other-lock": "It is locked in a way this app does not know.",
   "refused.files.other-lock.do": "Unlock it where it was locked, then read in what comes out.",
+  "refused.files.recording": "A recording of this visit is running in another window.",
+  "refused.files.recording.do": "End it there, then delete.",
   "refused.files.gone": "The phone no longer gives this file away.",
   "refused.files.gone.do": "Choose it again.",
   "refused.files.demo": "It holds the demo, which never mixes with your own cars.",
@@ -235,6 +237,13 @@ export const enFiles = {
   "erase.left":
     "Something is left: {bodies} {bodies|one=entry|other=entries}, {blobs} {blobs|one=file|other=files}. Delete again.",
   "erase.refused": "Nothing was deleted",
+  "erase.broke": "It did not come to its end",
+  "erase.broke.do": "Either all of it is deleted or nothing. Close this, see what is still here, and delete again.",
+  "erase.unlooked": "Deleted, and not looked at afterwards",
+  "erase.unlooked.do": "The storage did not answer. Open the app again and see that it is gone.",
+  "erase.beside": "Something beside the record may still be here",
+  "erase.beside.do":
+    "A recording not yet kept, or where you were in the round. Open the app again; it goes with the next recording.",
 
   "copy-line.title": "{n} {n|one=day|other=days} without a copy",
   "copy-line.never": "Nothing here is kept anywhere else",

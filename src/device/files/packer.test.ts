@@ -60,3 +60,16 @@ test("a worker that broke is told as broken, never as a file found faulty", asyn
   await expect(packerWith(make).open(new File([], "x"), "secret", () => undefined)).rejects.toThrow("out of memory");
   expect(ended()).toBe(1);
 });
+
+test("a worker that broke while a file is written is let go, at whichever step", async () => {
+  for (const step of ["begin", "add", "end"] as const) {
+    const { make, ended } = workers((request) => {
+      if (request.do === step) return [{ is: "broke", says: "out of memory" }];
+      return request.do === "begin" ? [{ is: "begun" }] : [{ is: "added", bytes: 1, sha256: "x" }];
+    });
+    const packing = packerWith(make).pack("copy.zip");
+    const written = packing.add("README.txt", ["page"]).then(() => packing.end());
+    await expect(written).rejects.toThrow("out of memory");
+    expect(ended()).toBeGreaterThan(0);
+  }
+});

@@ -50,16 +50,23 @@ export function packerWith(makeWorker: () => PackWorker): Packer<File> {
     pack(name, passphrase) {
       const worker = makeWorker();
       const ask = asking(worker);
-      const begun = ask({ do: "begin", name, ...(passphrase ? { passphrase } : {}) }, "begun");
+      /** A worker that broke is of no more use, whoever asked. */
+      const orEnd = <Came>(work: Promise<Came>): Promise<Came> =>
+        work.catch((error: unknown) => {
+          worker.terminate();
+          throw error;
+        });
+      const begun = orEnd(ask({ do: "begin", name, ...(passphrase ? { passphrase } : {}) }, "begun"));
       begun.catch(() => undefined);
       return {
         async add(entry, pieces) {
           await begun;
-          const { bytes, sha256 } = await ask({ do: "add", name: entry, pieces: [...pieces] }, "added");
+          const { bytes, sha256 } = await orEnd(ask({ do: "add", name: entry, pieces: [...pieces] }, "added"));
           return { bytes, sha256 };
         },
         async end() {
-          const { file } = await ask({ do: "end" }, "ended");
+          await begun;
+          const { file } = await orEnd(ask({ do: "end" }, "ended"));
           worker.terminate();
           return file;
         },

@@ -1,5 +1,5 @@
 /** Erases whole streams or single entries for good, then looks whether anything is left. Refuses to take that on trust. */
-import { ok, type Result } from "../../terms/index.js";
+import { ok, type Problem, type Result } from "../../terms/index.js";
 import { blobsOf } from "../blobs-of.js";
 import type { Act, BlobHash, IdText, Logged } from "../contract.js";
 import { idText, isEntry, parseId } from "../identity.js";
@@ -17,6 +17,8 @@ export interface Erased {
   readonly shared: number;
   /** Bytes nothing refers to that are still here: none, or something is wrong. */
   readonly blobsLeft: number;
+  /** It is deleted, and could not be looked at afterwards: the counts are what was asked for. */
+  readonly unlooked?: Problem;
 }
 
 async function everyLog(store: Store): Promise<Result<readonly Logged[]>> {
@@ -31,7 +33,24 @@ async function everyLog(store: Store): Promise<Result<readonly Logged[]>> {
   return ok(all);
 }
 
-/** Erases and looks again. `streams`: everything in them; `ids`: these entries. Codes: those of the store. */
+/** Everything that is left to read, and what of these bytes is not. */
+async function lookAfter(
+  store: Store,
+  hashes: readonly BlobHash[],
+): Promise<Result<{ readonly after: readonly Logged[]; readonly missing: readonly BlobHash[] }>> {
+  // What was summed up of it before is made anew: the old lines held names.
+  const summed = await store.summaries();
+  if (!summed.ok) return summed;
+  const after = await everyLog(store);
+  if (!after.ok) return after;
+  const missing = await store.missingBlobs(hashes);
+  return missing.ok ? ok({ after: after.value, missing: missing.value }) : missing;
+}
+
+/**
+ * Erases and looks again. `streams`: everything in them; `ids`: these entries. Fails with nothing deleted; codes: those
+ * of the store.
+ */
 export async function eraseAndLook(
   store: Store,
   act: Act,
@@ -51,15 +70,16 @@ export async function eraseAndLook(
     const erased = await store.eraseForGood(act, { ids: [...going.keys()] });
     if (!erased.ok) return erased;
   }
-  // What was summed up of it before is made anew: the old lines held names.
-  const summed = await store.summaries();
-  if (!summed.ok) return summed;
-  const [after, missing] = [await everyLog(store), await store.missingBlobs([...hashes])];
-  if (!after.ok) return after;
-  if (!missing.ok) return missing;
-  const bodiesLeft = after.value.filter((logged) => going.has(idText(logged)) && isEntry(logged)).length;
-  const used = new Set(after.value.flatMap(blobsOf));
-  const gone = new Set(missing.value);
+  const looked = await lookAfter(store, [...hashes]);
+  if (!looked.ok) {
+    const [unlooked] = looked.problems;
+    const asked = { entries: going.size, bodiesLeft: 0, blobs: hashes.size, shared: 0, blobsLeft: 0 };
+    return ok({ ...asked, ...(unlooked ? { unlooked } : {}) });
+  }
+  const { after, missing } = looked.value;
+  const bodiesLeft = after.filter((logged) => going.has(idText(logged)) && isEntry(logged)).length;
+  const used = new Set(after.flatMap(blobsOf));
+  const gone = new Set(missing);
   const here = [...hashes].filter((hash) => !gone.has(hash));
   const shared = here.filter((hash) => used.has(hash)).length;
   return ok({

@@ -22,6 +22,7 @@ import {
   reachLines,
   readingText,
   typedText,
+  withinText,
 } from "../state/wearing-words.js";
 import { t } from "../texts/wearing.js";
 import { Plain } from "./frame.js";
@@ -35,6 +36,7 @@ function Reaches({ one }: { readonly one: Wearing }) {
   const { along } = one.reach;
   const rate = along && one.reach.is === "reaches" ? rateText(along, one.unit) : undefined;
   const look = one.passed ? undefined : along && lookText(along);
+  const within = withinText(one);
   const others = one.series.reaches.filter((it) => it !== one.reach && it.is !== "alone");
   return (
     <>
@@ -42,11 +44,12 @@ function Reaches({ one }: { readonly one: Wearing }) {
         {reachLines(one.reach, one.unit, from).map((line) => (
           <li key={line}>{line}</li>
         ))}
+        {within && <li>{within}</li>}
         {rate && <li>{rate}</li>}
         {look && <li>{look}</li>}
       </ul>
       {others.map((it) => (
-        <ul class="wear-says n" key={it.edge.grade}>
+        <ul class="wear-says n" key={`${it.edge.grade} ${it.edge.at}`}>
           {reachLines(it, one.unit, from)
             .slice(0, 1)
             .map((line) => (

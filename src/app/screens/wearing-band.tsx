@@ -12,7 +12,7 @@ import { useWearing } from "./use-wearing.js";
 
 export function WearingBand({ car, param }: { readonly car: CarState; readonly param: string }) {
   const now = useWearing(car);
-  if (!now || now.covered || now.all.length === 0) return null;
+  if (!now || now.covered || now.all.length + now.untold.length + now.left.length === 0) return null;
   const { wearing } = wearingList(now.all);
   // What has passed a limit already comes before what only nears one.
   const [soonest] = wearing;
@@ -28,6 +28,7 @@ export function WearingBand({ car, param }: { readonly car: CarState; readonly p
           <WearChart chart={wearChartInput(soonest, true)} label={chartText(soonest)} />
         </>
       )}
+      {now.left.length > 0 && <p class="remark">{t("wearing.left", { n: now.left.length })}</p>}
       <ListRow title={t("wearing.all")} aside={String(wearing.length)} href={to("wearing", { car: param })} />
     </Band>
   );

@@ -36,14 +36,27 @@ export interface Wearing {
 
 const dayNumber = (iso: string): number => Math.floor(Date.parse(iso.slice(0, 10)) / DAY_MS);
 
-const wayOf = ({ direction }: Pick<JudgedLimit, "direction">): Way =>
-  direction === "over" || direction === "at-or-over" ? "up" : "down";
+/** A direction a newer sheet may bring is none that is known here. */
+const WAYS: Readonly<Record<string, Way>> = { over: "up", "at-or-over": "up", under: "down", "at-or-under": "down" };
+const wayOf = ({ direction }: Pick<JudgedLimit, "direction">): Way | undefined =>
+  Object.hasOwn(WAYS, direction) ? WAYS[direction] : undefined;
 
-/** Edges of the limits that say what wears, in the unit of the reading. */
-function edgesOf({ known, wears }: WornCar, { reading }: Grounded): readonly Edge[] {
-  return reading.limits.flatMap((one): readonly Edge[] => {
-    const quantity = known.limits.get(one.limit)?.quantity ?? "";
-    if (!wears.has(one.limit) || one.applies !== "yes" || !isQuantity(quantity)) return [];
+/** Limits that hold and say that a reading wears. */
+const wearingLimits = ({ wears }: WornCar, { reading }: Grounded): readonly JudgedLimit[] =>
+  reading.limits.filter((one) => wears.has(one.limit) && one.applies === "yes");
+
+/** Which way is wear; undefined where the limits do not say it, or say both. */
+export function wayIn(limits: readonly Pick<JudgedLimit, "direction">[]): Way | undefined {
+  const [way, ...others] = new Set(limits.map(wayOf));
+  return others.length === 0 ? way : undefined;
+}
+
+/** Edges of the limits that say what wears this way, in the unit of the reading. */
+function edgesOf(car: WornCar, one: Grounded, way: Way): readonly Edge[] {
+  const { reading } = one;
+  return wearingLimits(car, one).flatMap((one): readonly Edge[] => {
+    const quantity = car.known.limits.get(one.limit)?.quantity ?? "";
+    if (wayOf(one) !== way || !isQuantity(quantity)) return [];
     return GRADES.flatMap((grade): readonly Edge[] => {
       const band = one.bands[grade];
       if (band === undefined) return [];
@@ -61,7 +74,7 @@ function kmOf({ odometer }: WornVisit): number | undefined {
 
 const fieldOf = ({ key }: Grounded["typed"][number]): string => `${key.point}.${key.field}`;
 
-function seenOf(car: WornCar, visit: WornVisit, one: Grounded): Seen {
+function seenOf(car: WornCar, { visit, one }: Read, way: Way): Seen {
   const km = kmOf(visit);
   return {
     visit: visit.stream,
@@ -71,7 +84,7 @@ function seenOf(car: WornCar, visit: WornVisit, one: Grounded): Seen {
     uncertainty: one.reading.uncertainty,
     method: [...new Set(one.typed.map(fieldOf))].sort(),
     gauges: [...new Set(one.typed.flatMap(({ gauge }) => gauge?.id ?? []))].sort(),
-    edges: edgesOf(car, one),
+    edges: edgesOf(car, one, way),
   };
 }
 
@@ -126,8 +139,9 @@ interface Read {
 /** One part over all visits; undefined where no limit says that it wears. */
 function wearingOf(car: WornCar, plans: ReadonlyMap<string, PlanState>, reads: readonly Read[]): Wearing | undefined {
   const newest = reads.at(-1)?.one;
-  const limit = newest?.reading.limits.find((one) => car.wears.has(one.limit) && one.applies === "yes");
-  if (!newest || !limit) return undefined;
+  const limits = newest ? wearingLimits(car, newest) : [];
+  const way = wayIn(limits);
+  if (!newest || limits.length === 0 || way === undefined) return undefined;
   const { point: of, field, place, unit } = newest.reading;
   const points = new Set(reads.flatMap(({ one }) => one.typed.map(({ key }) => `${key.point}@${key.place}`)));
   const words = new Map(
@@ -137,9 +151,9 @@ function wearingOf(car: WornCar, plans: ReadonlyMap<string, PlanState>, reads: r
     }),
   );
   const series = seriesOf({
-    way: wayOf(limit),
+    way,
     wears: together(newest.reading.limits.flatMap((one) => car.wears.get(one.limit) ?? [])),
-    seen: reads.filter(({ one }) => one.reading.unit === unit).map(({ visit, one }) => seenOf(car, visit, one)),
+    seen: reads.filter(({ one }) => one.reading.unit === unit).map((read) => seenOf(car, read, way)),
     words,
     done: doneAt(car, [...plans.values()], of, place),
     away: car.visits.flatMap((visit) =>
@@ -189,6 +203,35 @@ const readsIn = (car: WornCar): ReadonlyMap<string, Read[]> => {
     }
   return byPart;
 };
+
+/** A part of which nothing, or not everything, can be compared, and why. */
+export interface Untold {
+  readonly id: string;
+  readonly title: string;
+  readonly where: string;
+  /** `way`: its limits do not say which way is wear, or disagree · `unit`: read in another unit at these visits. */
+  readonly why: "way" | "unit";
+  /** Days, as ISO text. */
+  readonly on: readonly string[];
+}
+
+/** Parts that would be compared and are not, or not at every visit. */
+export function untoldIn(car: WornCar): readonly Untold[] {
+  return [...readsIn(car)].flatMap(([id, reads]): readonly Untold[] => {
+    const newest = reads.at(-1)?.one;
+    const limits = newest ? wearingLimits(car, newest) : [];
+    if (!newest || limits.length === 0) return [];
+    const { point: of, field, place, unit } = newest.reading;
+    const named = {
+      id,
+      title: titleOf(car.known, of, field, newest.typed),
+      where: place === "car" ? "" : capital(placeName(car.known, place)),
+    };
+    if (wayIn(limits) === undefined) return [{ ...named, why: "way", on: [] }];
+    const others = reads.filter(({ one }) => one.reading.unit !== unit);
+    return others.length === 0 ? [] : [{ ...named, why: "unit", on: others.map(({ visit }) => visit.at) }];
+  });
+}
 
 /** Every part with a limit it wears towards: passed first, then the soonest; those nothing can be said of yet last. */
 export function allWearing(car: WornCar, plans: ReadonlyMap<string, PlanState>): readonly Wearing[] {

@@ -27,8 +27,19 @@ export interface WornCar {
   readonly tree: PlaceTree;
   /** By limit: what brings a value towards it. */
   readonly wears: ReadonlyMap<string, NonNullable<Limit["wears"]>>;
-  /** Visits that could not be judged. */
-  readonly left: number;
+}
+
+/** A visit that is not compared: `unread` by the storage, its sheets `missing` or of a newer version, `unjudged` by them. */
+export interface LeftVisit {
+  readonly stream: string;
+  /** As ISO text; absent where not even that could be read. */
+  readonly at?: string;
+  readonly why: "unread" | "missing" | "unjudged";
+}
+export interface WornVisits {
+  /** Absent while there is no visit that can be read. */
+  readonly worn?: WornCar;
+  readonly left: readonly LeftVisit[];
 }
 
 type Needs = Pick<App, "shelf" | "compiler" | "judging"> & { readonly store: Pick<Store, "blob"> };
@@ -94,27 +105,33 @@ async function wearsIn({ shelf }: Needs, set: FrozenSet): Promise<WornCar["wears
 }
 
 /** Judges the car's visits, oldest first; undefined while it has none that can be read. */
-export async function wornCar(
+export const wornCar = async (
   needs: Needs,
   car: CarState,
   visits: readonly VisitState[],
-): Promise<WornCar | undefined> {
+): Promise<WornCar | undefined> => (await wornVisits(needs, car, visits)).worn;
+
+/** The same with every visit that could not be compared, and why; told by the newest that can be read. */
+export async function wornVisits(needs: Needs, car: CarState, visits: readonly VisitState[]): Promise<WornVisits> {
   const inTime = [...visits].sort((a, b) => (lookedOn(a) < lookedOn(b) ? -1 : 1));
-  const newest = inTime.at(-1);
-  const set = newest && (await frozenOf(needs.store, newest));
-  if (!set) return undefined;
+  const left: LeftVisit[] = [];
   const found: WornVisit[] = [];
+  let set: FrozenSet | undefined;
   for (const visit of inTime) {
-    const one = await worn(needs, car, visit);
+    const frozen = await frozenOf(needs.store, visit);
+    const one = frozen && (await worn(needs, car, visit));
     if (one) found.push(one);
+    else left.push({ stream: visit.stream, at: lookedOn(visit), why: frozen ? "unjudged" : "missing" });
+    set = one ? frozen : set;
   }
+  if (!set) return { left };
   const open = set.sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
   const known = knowledgeOf(set.common.common, commonTextsOf(set.common), open);
-  return {
+  const told = {
     visits: found,
     known: withPlaceNames(known, car.placeNames),
     tree: buildPlaces(known.common.places, placesOf(car)).tree,
     wears: await wearsIn(needs, set),
-    left: inTime.length - found.length,
   };
+  return { worn: told, left };
 }

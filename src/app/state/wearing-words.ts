@@ -11,6 +11,8 @@ import { figureText, valueText } from "./worked-figures.js";
 
 /** Noon, so that the day is the same wherever the phone is. */
 const wallOf = (days: number): number => Math.floor(days) * DAY_MS + DAY_MS / 2;
+/** A moment of a visit as its day. */
+export const isoDay = (iso: string): string => day(Date.parse(iso));
 export const dateOf = (days: number): string => day(wallOf(days));
 /** Further ahead than this, in days, the year is enough. */
 const YEARS_FROM = 1095;
@@ -20,7 +22,7 @@ const ahead = (days: number, from: number): string =>
   days - from > YEARS_FROM ? String(new Date(wallOf(days)).getUTCFullYear()) : month(wallOf(days));
 
 /** `Lining, thinner end, front left, inner pad`. */
-export const nameOf = ({ title, where }: Wearing): string =>
+export const nameOf = ({ title, where }: Pick<Wearing, "title" | "where">): string =>
   where === "" ? title : `${title}, ${where.charAt(0).toLowerCase()}${where.slice(1)}`;
 
 const edgeFigure = ({ at }: Edge, unit: string): string => figureText(at, unit);
@@ -71,6 +73,10 @@ export function reachText({ edge, is, close, along }: Reach, unit: string, from:
   return `${t("wear.not-yet")}${before}`;
 }
 
+/** That a milder edge is passed already, while the severe ones lie ahead. */
+export const withinText = ({ series: { within }, unit }: Wearing): string | undefined =>
+  within && t("wear.past", { edge: edgeFigure(within, unit), grade: t(`grade.${within.grade}`) });
+
 const sentence = (parts: readonly (string | undefined)[]): string =>
   parts.flatMap((one) => (one === undefined || one === "" ? [] : [`${one}.`])).join(" ");
 
@@ -84,6 +90,7 @@ export function lineText(one: Wearing): string {
     t("wear.last", { value: readingText(newest, unit), date: dateOf(newest.day) }),
     along && reach.is === "reaches" ? rateText(along, unit) : undefined,
     passed && reachText(passed, unit, newest.day),
+    withinText(one),
     reachText(reach, unit, newest.day),
     passed ? undefined : along && lookText(along),
   ]);

@@ -103,6 +103,11 @@ export interface Series {
   readonly marks: readonly Mark[];
   /** Said to be doubtful: in no list. */
   readonly doubtful: readonly Seen[];
-  /** Of the newest list: the major edge and the dangerous one, in the order they are met; else the gravest there is. */
+  /**
+   * Of the newest list, in the order they are met: of major and of dangerous the edge passed last and the next one ahead;
+   * of limits with neither, the same of the gravest grade.
+   */
   readonly reaches: readonly Reach[];
+  /** The milder edge the newest reading is past, while every one told of is still ahead. */
+  readonly within?: Edge;
 }

@@ -1,4 +1,4 @@
-/** Which edges of the limits in force a reading is on its way to. Knows no date. */
+/** Which edges of the limits in force a reading is on its way to, and which it has passed. Knows no date. */
 import type { Grade } from "../terms/index.js";
 import type { Edge, Way } from "./contract.js";
 
@@ -6,18 +6,38 @@ import type { Edge, Way } from "./contract.js";
 const TOLD: readonly Grade[] = ["major", "dangerous"];
 const MILDER: readonly Grade[] = ["minor", "advisory"];
 
-/** Of one grade the edge that is met first. */
-function firstMet(edges: readonly Edge[], grade: Grade, way: Way): Edge | undefined {
-  const sign = way === "down" ? -1 : 1;
-  return edges.filter((one) => one.grade === grade).sort((a, b) => sign * (a.at - b.at))[0];
+interface Edges {
+  /** Of each grade told of the one passed last and the next one ahead, in the order they are met. */
+  readonly told: readonly Edge[];
+  /** The milder edge passed last, while all that are told of lie ahead: it is past that one already. */
+  readonly within?: Edge;
 }
 
-/** The major and the dangerous edge, each where it is met first; of limits with neither, the gravest. */
-export function edgesAhead(edges: readonly Edge[], way: Way): readonly Edge[] {
-  const of = (grade: Grade): readonly Edge[] => {
-    const edge = firstMet(edges, grade, way);
-    return edge === undefined ? [] : [edge];
-  };
-  const told = TOLD.flatMap(of);
-  return told.length > 0 ? told : MILDER.flatMap(of).slice(0, 1);
+const isPast = (way: Way, at: number, value: number): boolean => (way === "down" ? value < at : value > at);
+
+/** In the order in which wear meets them. */
+const inOrder = (edges: readonly Edge[], way: Way): readonly Edge[] =>
+  [...edges].sort((a, b) => (way === "down" ? b.at - a.at : a.at - b.at));
+
+/** Of one grade the edge passed last and the next one ahead; several limits may each have one. */
+function around(edges: readonly Edge[], grade: Grade, way: Way, value: number): readonly Edge[] {
+  const own = inOrder(
+    edges.filter((one) => one.grade === grade),
+    way,
+  );
+  const past = own.findLast(({ at }) => isPast(way, at, value));
+  const ahead = own.find(({ at }) => !isPast(way, at, value));
+  return [past, ahead].flatMap((one) => (one === undefined ? [] : [one]));
+}
+
+/** The edges told of a reading of this value, and the milder one it lies beyond. */
+export function edgesAround(edges: readonly Edge[], way: Way, value: number): Edges {
+  const severe = TOLD.flatMap((grade) => around(edges, grade, way, value));
+  // Going by the mildest would put what hardly matters before what does.
+  const gravest = MILDER.find((grade) => edges.some((one) => one.grade === grade));
+  const told = severe.length > 0 || gravest === undefined ? severe : around(edges, gravest, way, value);
+  const milder = edges.filter((one) => MILDER.includes(one.grade) && !told.some(({ grade }) => grade === one.grade));
+  const within = inOrder(milder, way).findLast(({ at }) => isPast(way, at, value));
+  const isAhead = told.every(({ at }) => !isPast(way, at, value));
+  return { told: inOrder(told, way), ...(within && isAhead ? { within } : {}) };
 }

@@ -5,7 +5,7 @@
  */
 import type { Along, Axis } from "./contract.js";
 
-/** Our choice. */
+/** Our choice: the longest between two roadworthiness tests of old cars in much of Europe (two years, from memory), and more than an old car does in that time. */
 const LONGEST_DAYS = 730;
 const LONGEST_KM = 20_000;
 const HALF = 2;

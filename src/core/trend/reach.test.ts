@@ -134,6 +134,34 @@ test("[TR6] the edge met first of each severe grade; the gravest where there is 
   expect(rising.reaches.map((one) => one.edge.at)).toEqual([2]);
 });
 
+test("[TR6] of several bands the next one ahead in the direction of wear, and what is passed already", () => {
+  const edges = [edge("advisory", 6), edge("minor", 5), edge("major", 4), edge("major", 3), edge("dangerous", 1)];
+  const at = (value: number, up = false) => {
+    const sign = up ? -1 : 1;
+    const series = seriesOf(
+      seriesFrom(
+        [
+          [0, sign * 10],
+          [5, sign * value],
+        ],
+        { way: up ? "up" : "down", edges: edges.map((one) => ({ ...one, at: sign * one.at })) },
+      ),
+    );
+    return {
+      told: series.reaches.map(({ edge, is }) => `${Math.abs(edge.at)} ${is}`),
+      within: series.within && Math.abs(series.within.at),
+    };
+  };
+  for (const up of [false, true]) {
+    expect(at(8, up)).toEqual({ told: ["4 reaches", "1 reaches"], within: undefined });
+    expect(at(5.5, up)).toEqual({ told: ["4 reaches", "1 reaches"], within: 6 });
+    expect(at(4.5, up)).toEqual({ told: ["4 reaches", "1 reaches"], within: 5 });
+    expect(at(3.5, up)).toEqual({ told: ["4 past", "3 reaches", "1 reaches"], within: undefined });
+    expect(at(2, up)).toEqual({ told: ["3 past", "1 reaches"], within: undefined });
+    expect(at(0.5, up)).toEqual({ told: ["3 past", "1 past"], within: undefined });
+  }
+});
+
 test("[TR11] what ages goes by the calendar, what wears by either is told by the axis that is earlier", () => {
   const numbers = [
     [0, 10],

@@ -6,11 +6,19 @@ import { type LeftAt, leastSquaresCrossing, lineWithin, medianLine } from "../tr
 import type { Along, Axis, Edge, NoOdometer, Reach, Seen, Way, Wears } from "./contract.js";
 import { lookAgain } from "./look-again.js";
 
+/** Rates are told per thousand kilometres: a workshop's way of speaking, no more. */
 const PER_KM = 1000;
+/** The Julian year, as astronomers and clocks count it: IAU style manual 1989, from memory. */
 export const YEAR_DAYS = 365.25;
-/** Least squares tells an interval worth having from so many readings on. */
+/**
+ * Least squares counts from so many readings on. Own choice: of three, one degree of freedom is left, Student's 90 % point
+ * is 6.3 against 2.9 of four, and the interval is hardly ever narrower than what the uncertainty of two readings allows.
+ */
 const FITTED_FROM = 4;
-/** Further ahead than so many times the stretch measured over is a guess, and said to be one. */
+/**
+ * Further ahead than so many times the stretch measured over is a guess, and said to be one. Own choice: at twice the
+ * stretch a line through two readings is off by up to √13, three and a half times the uncertainty of one of them.
+ */
 const FAR = 2;
 
 interface Left extends LeftAt {

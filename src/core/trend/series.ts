@@ -1,6 +1,6 @@
 /** Puts the readings of one part in order and parts them where they are no longer of one part. Draws no line. */
 import type { Break, Mark, Seen, Series, SeriesInput, Way } from "./contract.js";
-import { edgesAhead } from "./edges.js";
+import { edgesAround } from "./edges.js";
 import { reachOf } from "./reach.js";
 
 /** How far the later reading lies back against the wear. */
@@ -68,14 +68,15 @@ export function seriesOf(input: SeriesInput): Series {
     before = seen;
   }
   const newest = runs.at(-1) ?? [];
+  const last = newest.at(-1);
+  const { told, within } = last ? edgesAround(last.edges, input.way, last.value) : { told: [] };
   return {
     way: input.way,
     runs,
     breaks,
     marks,
     doubtful: ordered.filter(isDoubtful),
-    reaches: edgesAhead(newest.at(-1)?.edges ?? [], input.way).map((edge) =>
-      reachOf(newest, edge, input.way, input.wears),
-    ),
+    reaches: told.map((edge) => reachOf(newest, edge, input.way, input.wears)),
+    ...(within ? { within } : {}),
   };
 }

@@ -8,7 +8,7 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import type { FileKind, MadeFile, Making } from "../state/handover-files.js";
 import type { MadeHandover } from "../state/handover-made.js";
-import { copyText, dataUrl, ownFace } from "../state/handover-phone.js";
+import { copyText, ownFace } from "../state/handover-phone.js";
 import { t } from "../texts/hand-over.js";
 
 const loadFiles = () => import("../state/handover-files.js");
@@ -45,7 +45,7 @@ function useMaking(kind: FileKind, made: MadeHandover) {
     const make = async (): Promise<void> => {
       try {
         const { startMaking, sizeText } = await loadFiles();
-        const needs = { store, printer, face: ownFace, dataUrl };
+        const needs = { store, printer, face: ownFace };
         const begun = await startMaking(kind, made, needs, (done, of) => set({ is: "making", done, of }));
         if (isGone) {
           begun.stop();

@@ -7,12 +7,10 @@ import type { Store } from "../../core/record/index.js";
 import {
   type Block,
   MARKS,
-  type PaperPicture,
   type PictureSource,
   type Progress,
   readingsCsv,
   type SheetPrinter,
-  toHtml,
   toIcs,
   toText,
   workCsv,
@@ -28,8 +26,6 @@ export interface FileNeeds {
   readonly printer: () => Promise<SheetPrinter>;
   /** The app's own typeface for the page file; nothing where it does not come. */
   readonly face: () => Promise<Uint8Array | undefined>;
-  /** A picture as an address that holds it, made beside the page: sixty in one go would hold every tap up. */
-  readonly dataUrl: (picture: PaperPicture) => Promise<string>;
 }
 
 /** What was made, and what it could not hold. */
@@ -146,19 +142,26 @@ function paged(made: MadeHandover, printer: SheetPrinter, needs: FileNeeds, onPr
   const { pages, words, model } = made;
   const hashes = picturesIn(pages.blocks);
   const name = fileName(made, t(`hand-over.name.${model.for}`), "html");
-  const written = async (pictures: ReadonlyMap<string, PaperPicture>): Promise<MadeFile> => {
+  let isStopped = false;
+  let stop = (): void => undefined;
+  const write = async (): Promise<MadeFile | undefined> => {
     const font = await needs.face();
-    const data = new Map<string, string>();
-    for (const [hash, one] of pictures) data.set(hash, await needs.dataUrl(one));
-    const html = toHtml(pages, words, { pictures: data, ...(font ? { font } : {}) });
-    const missing = hashes.length - pictures.size;
-    const remarks = missing > 0 ? [t("hand-over.no-pictures", { n: missing })] : [];
-    return { ...textFile(name, "text/html", html), remarks };
+    if (isStopped) return undefined;
+    const wish = { pages, words, hashes, most: PAGE_PICTURE, ...(font ? { font } : {}) };
+    const writing = printer.page(wish, sourceOf(needs), onProgress);
+    stop = writing.stop;
+    const page = await writing.done;
+    if (!page) return undefined;
+    const remarks = page.missing > 0 ? [t("hand-over.no-pictures", { n: page.missing })] : [];
+    return { content: { name, type: "text/html", bytes: page.bytes }, remarks };
   };
-  if (hashes.length === 0) return at(written(new Map()));
-  const shrinking = printer.smaller(hashes, PAGE_PICTURE, sourceOf(needs), onProgress);
-  const done = shrinking.done.then((pictures) => (pictures ? written(pictures) : undefined));
-  return { done, stop: shrinking.stop };
+  return {
+    done: write(),
+    stop: () => {
+      isStopped = true;
+      stop();
+    },
+  };
 }
 
 /** `230 kB`, `4.1 MB`. */

@@ -50,17 +50,30 @@ test("readings stand as typed and as judged, with what was read there before", (
   }
 });
 
-test("shares of what is opened once add up to what the estimate holds of jobs, parts and openings", () => {
+test("HO39 jobs by their own work and parts, and what is opened once, add up to the estimate's likely sum", () => {
   const { plan, input } = grounds("owner");
-  const sum = owner.jobs.reduce((all, { cost }) => all + (cost?.[1] ?? 0), 0);
-  const lines = (plan?.estimate?.lines ?? []).filter(
-    ({ kind }) => kind === "job" || kind === "access" || kind === "part",
-  );
-  const held = lines.reduce((all, { net }) => all + net.likely, 0);
-  expect(sum).toBeGreaterThan(0);
-  // One rate of tax in the demo's house: 20 per cent.
-  expect(Math.abs(sum - held * 1.2)).toBeLessThan(held * 0.05);
+  const openings = owner.money?.openings ?? [];
+  expect(openings.length).toBeGreaterThan(0);
+  const listed = [...owner.jobs.flatMap(({ cost }) => (cost ? [cost[1]] : [])), ...openings.map(({ cost }) => cost[1])];
+  const sum = listed.reduce((all, one) => all + one, 0);
+  // Of tax on the whole each line rounds by itself.
+  expect(Math.abs(sum - (plan?.estimate?.gross.likely ?? 0))).toBeLessThanOrEqual(listed.length * 2);
+  for (const { cost, most } of owner.jobs)
+    if (cost && most !== undefined) expect([cost[1] <= most, most <= cost[2]]).toEqual([true, true]);
   expect(costOf({ plan: undefined, input }, owner.jobs[0]?.id ?? "")).toBeUndefined();
+});
+
+test("HO28 what was told first stands by each job, or why it does not", () => {
+  expect(owner.jobs.some(({ first }) => first?.isNet === true)).toBe(true);
+  expect(owner.firstUntold).toBeUndefined();
+  const ground = grounds("owner");
+  const told = (more: Partial<HandoverGround>) => handoverInput({ ...ground, ...more }).firstUntold?.why;
+  expect(told({ currency: { currency: "CHF", minorDigits: 2 } })).toBe("currency");
+  expect(told({ currency: undefined })).toBe("no-rates");
+  const [given] = ground.said.estimates;
+  if (!given) throw new Error("the demo gave no estimate");
+  const estimates = [{ ...given, value: { ...given.value, estimate: { kind: "first-estimate/9" } } }];
+  expect(told({ said: { ...ground.said, estimates } })).toBe("newer");
 });
 
 test("names of who looked are told; whose car it is and who helped are named as persons", () => {

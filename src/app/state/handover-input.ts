@@ -6,12 +6,13 @@ import { faultsTold } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
 import { carTold, personalOf, picturesLeftOut, picturesTold, planTold, visitTold } from "./handover-told.js";
-import { datesTold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
+import { datesTold, firstUntold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
 
 export function handoverInput(ground: HandoverGround): HandoverInput {
   const money = moneyTold(ground);
   const release = releaseTold(ground);
   const loose = looseTold(ground);
+  const untold = firstUntold(ground);
   const left = picturesLeftOut(ground);
   return {
     for: ground.for,
@@ -30,6 +31,7 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     jobs: jobsTold(ground),
     ...(money ? { money } : {}),
     done: donesTold(ground),
+    ...(untold ? { firstUntold: untold } : {}),
     ...(loose ? { loose } : { isProgressUnread: true }),
     ...(ground.trends ? { trends: ground.trends } : {}),
     dates: datesTold(ground),

@@ -1,5 +1,4 @@
-/** What handing over asks of the page itself: printing it, the clipboard, its own typeface, pictures as addresses. Knows no hand-over. */
-import type { PaperPicture } from "../../core/report/index.js";
+/** What handing over asks of the page itself: printing it, the clipboard, its own typeface. Knows no hand-over. */
 
 /** Whether it lies on the clipboard now. Call inside a tap. */
 export async function copyText(text: string): Promise<boolean> {
@@ -33,12 +32,3 @@ export async function ownFace(): Promise<Uint8Array | undefined> {
     return undefined;
   }
 }
-
-/** `data:image/jpeg;base64,…`, written by the browser beside the page. */
-export const dataUrl = ({ type, bytes }: PaperPicture): Promise<string> =>
-  new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(typeof reader.result === "string" ? reader.result : "");
-    reader.onerror = () => reject(reader.error ?? new Error("The picture could not be written"));
-    reader.readAsDataURL(new Blob([bytes], { type }));
-  });

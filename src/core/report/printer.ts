@@ -1,8 +1,8 @@
 /**
- * What the app asks of whoever makes the printed sheet (PDF) of a hand-over: pages in, bytes out, pictures fetched one
- * at a time. Types only; refuses to know fonts, paper and workers. Those are in device/pdf.
+ * What the app asks of whoever makes the printed sheet (PDF) and the page file (HTML) of a hand-over: pages in, bytes
+ * out, pictures fetched one at a time. Types only; refuses to know fonts, paper and workers. Those are in device/pdf.
  */
-import type { HandoverPages } from "./handover/index.js";
+import type { HandoverPages, HandoverWords } from "./handover/index.js";
 
 /** A hand-over to be printed. */
 export interface PrintWish {
@@ -38,6 +38,23 @@ export interface PrintedSheet {
   readonly missingPictures: readonly string[];
 }
 
+/** A hand-over as one page file that carries its pictures. */
+export interface PageWish {
+  readonly pages: HandoverPages;
+  readonly words: HandoverWords;
+  /** Pictures of the pages, each once, no larger than `most` pixels on their longer side. */
+  readonly hashes: readonly string[];
+  readonly most: number;
+  /** A typeface as WOFF2; the reader's own where none is given. */
+  readonly font?: Uint8Array | undefined;
+}
+
+/** The finished page file, and how many pictures it could not hold. */
+export interface MadePage {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly missing: number;
+}
+
 /** Something on its way. */
 export interface Printing<Made> {
   /** Undefined when it was stopped. Rejects with what broke it; nothing of it is kept then. */
@@ -51,11 +68,6 @@ export type Progress = (done: number, of: number) => void;
 export interface SheetPrinter {
   /** `onProgress` is told how many pages of all are drawn. */
   print(wish: PrintWish, pictures: PictureSource, onProgress: Progress): Printing<PrintedSheet>;
-  /** Pictures no larger than `most` pixels, for pages that carry them; those that are not there are left out. */
-  smaller(
-    hashes: readonly string[],
-    most: number,
-    pictures: PictureSource,
-    onProgress: Progress,
-  ): Printing<ReadonlyMap<string, PaperPicture>>;
+  /** Writes the page file; `onProgress` is told how many pictures of all lie in it. */
+  page(wish: PageWish, pictures: PictureSource, onProgress: Progress): Printing<MadePage>;
 }

@@ -66,8 +66,12 @@ function blockGroups(
       const type = block.look === "strong" ? TYPE.strong : block.look === "small" ? TYPE.small : TYPE.body;
       return [paragraph(textPieces(pen, block.text, LEFT, ROOM, type, 3))];
     }
-    case "list":
-      return block.items.map((item, at) => itemGroup(pen, item, block.numbered ? `${at + 1}.` : "–"));
+    case "list": {
+      const signs = block.items.map((_, at) => (block.numbered ? `${at + 1}.` : "–"));
+      // As wide as the widest number: two digits never touch the words.
+      const wide = Math.max(...signs.map((sign) => pen.width(sign, TYPE.second))) + ITEM_GAP;
+      return block.items.map((item, at) => itemGroup(pen, item, signs[at] ?? "", wide));
+    }
     case "pairs":
       return [
         { pieces: [BLANK], withNext: true },
@@ -98,15 +102,15 @@ function blockGroups(
   }
 }
 
-const ITEM = 15;
-function itemGroup(pen: Pen, item: string, sign: string): Group {
-  const lines = textPieces(pen, item, LEFT + ITEM, ROOM - ITEM, TYPE.body, 2);
+const ITEM_GAP = 7;
+function itemGroup(pen: Pen, item: string, sign: string, wide: number): Group {
+  const lines = textPieces(pen, item, LEFT + wide, ROOM - wide, TYPE.body, 1.5);
   const [first, ...rest] = lines;
   if (!first) return together([]);
   const signed: Piece = {
     ...first,
     draw: (own, y) => {
-      own.text(sign, LEFT, baseLine(y, TYPE.body), TYPE.second);
+      own.text(sign, LEFT + wide - ITEM_GAP, baseLine(y, TYPE.body), TYPE.second, "end");
       return first.draw(own, y);
     },
   };
@@ -177,13 +181,17 @@ function cautionPiece(pen: Pen, { signal, word, not, lines }: CautionBlock): Pie
   };
 }
 
+/** What cannot wait keeps its because step by step; of a smaller finding it runs on, so that many stand together. */
+const isGrave = ({ mark }: FindingBlock): boolean => mark === "dangerous" || mark === "major";
+const stopped = (text: string): string => (/[.!?…]$/.test(text) ? text : `${text}.`);
+
 /** Mark and letter stand in a gutter; the because hangs on a line down it. */
 const GUTTER = 38;
-const KIND = 74;
+const KIND = 70;
 function findingGroup(pen: Pen, of: FindingBlock, room: PictureRoom): Group {
   const x = LEFT + GUTTER;
   const wide = ROOM - GUTTER;
-  const [first, ...rest] = textPieces(pen, of.title, x, wide, TYPE.heading3, 10);
+  const [first, ...rest] = textPieces(pen, of.title, x, wide, TYPE.heading3, 5);
   const where = of.where === "" ? of.word : `${of.word}. ${of.where}`;
   const headed: Piece[] = first
     ? [
@@ -202,10 +210,21 @@ function findingGroup(pen: Pen, of: FindingBlock, room: PictureRoom): Group {
     ...rest,
     ...textPieces(pen, where, x, wide, TYPE.bold),
     ...of.says.flatMap((says) => textPieces(pen, says, x, wide, TYPE.body)),
-    ...of.steps.flatMap((step, at) => stepPieces(pen, step, at === of.steps.length - 1)),
-    ...of.after.flatMap((after) => textPieces(pen, after, x, wide, TYPE.second, 2)),
+    ...(isGrave(of)
+      ? of.steps.flatMap((step, at) => stepPieces(pen, step, at === of.steps.length - 1))
+      : textPieces(
+          pen,
+          of.steps
+            .map(({ kind, says }) => `${kind}: ${says}`)
+            .map(stopped)
+            .join(" "),
+          x,
+          wide,
+          TYPE.cell,
+        )),
+    ...(of.after.length === 0 ? [] : textPieces(pen, of.after.join(" "), x, wide, TYPE.small, 1)),
     ...pictureRows(pen, of.pictures, x, wide, room),
-    rulePiece(LEFT, ROOM, 10),
+    rulePiece(LEFT, ROOM, 6),
   ]);
 }
 

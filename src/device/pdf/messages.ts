@@ -1,17 +1,17 @@
 /** What goes between the screen and the printing worker. Types only. */
-import type { PaperPicture, PrintedSheet, PrintWish } from "../../core/report/index.js";
+import type { MadePage, PageWish, PaperPicture, PrintedSheet, PrintWish } from "../../core/report/index.js";
 
-/** What is to be made: a whole sheet, or pictures no larger than `most`. */
+/** What is to be made: a printed sheet, or a page file. */
 export type PressTask =
   | { readonly is: "sheet"; readonly wish: PrintWish }
-  | { readonly is: "pictures"; readonly hashes: readonly string[]; readonly most: number };
+  | { readonly is: "page"; readonly wish: PageWish };
 
 /** The task first; then a picture, or nothing, for each one asked for. */
 export type ToPress = PressTask | { readonly is: "picture"; readonly picture: PaperPicture | undefined };
 
 export type PressMade =
   | { readonly is: "printed"; readonly sheet: PrintedSheet }
-  | { readonly is: "shrunk"; readonly pictures: ReadonlyMap<string, PaperPicture> };
+  | { readonly is: "written"; readonly page: MadePage };
 export type FromPress =
   | PressMade
   | { readonly is: "wanted"; readonly hash: string }

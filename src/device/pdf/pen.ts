@@ -3,6 +3,7 @@
  * corner of a page. The one file that knows jspdf; refuses to know what is drawn.
  */
 import { jsPDF } from "jspdf";
+import { binary } from "./binary.js";
 import { printable } from "./signs.js";
 import type { PathStep } from "./svg-path.js";
 
@@ -58,13 +59,6 @@ export interface PenNeeds {
   readonly subject: string;
   readonly lang: string;
   readonly madeAt: string;
-}
-
-/** jspdf takes files as text of one letter a byte. */
-function binary(bytes: Uint8Array): string {
-  let text = "";
-  for (let at = 0; at < bytes.length; at += 8192) text += String.fromCharCode(...bytes.subarray(at, at + 8192));
-  return text;
 }
 
 /** Whether a face has a sign, as its own table says. */

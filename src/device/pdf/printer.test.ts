@@ -1,6 +1,8 @@
 // Printing beside the screen: one picture at a time, stopped at once, what broke is told.
 import { expect, test } from "vitest";
-import type { PrintWish } from "../../core/report/index.js";
+import { WORDS } from "../../../tests/support/handover-visit.js";
+import type { PageWish, PrintWish } from "../../core/report/index.js";
+import { makePage } from "./make-page.js";
 import type { FromPress, ToPress } from "./messages.js";
 import { type PressWorker, startSheetPrinter } from "./printer.js";
 import { samplePages } from "./sample-pages.js";
@@ -13,6 +15,15 @@ const WISH: PrintWish = {
   noPicture: "",
   noSigns: "",
 };
+
+/** Those of the sample's findings. */
+const PICTURES = [
+  ...new Set(
+    samplePages(1).blocks.flatMap((block) =>
+      block.is === "finding" ? block.finding.pictures.map(({ hash }) => hash) : [],
+    ),
+  ),
+];
 
 function press() {
   const told: ToPress[] = [];
@@ -90,16 +101,28 @@ test("what broke in the worker, or kept it from starting, is told", async () => 
   }
 });
 
-test("pictures made smaller come back by their hash", async () => {
+test("a page file is wished for whole and comes back whole", async () => {
   const { say, printer, told } = press();
-  const { done } = printer.smaller(
-    ["a"],
-    1280,
+  const wish: PageWish = { pages: samplePages(1), words: WORDS, hashes: ["a"], most: 1280 };
+  const { done } = printer.page(
+    wish,
     async () => undefined,
     () => undefined,
   );
-  expect(told[0]).toEqual({ is: "pictures", hashes: ["a"], most: 1280 });
-  const pictures = new Map([["a", { type: "image/jpeg", bytes: bytes() }]]);
-  say({ is: "shrunk", pictures });
-  expect(await done).toBe(pictures);
+  expect(told[0]).toEqual({ is: "page", wish });
+  const page = { bytes: bytes(), missing: 1 };
+  say({ is: "written", page });
+  expect(await done).toBe(page);
+});
+
+test("a page file carries every picture that is there, and counts those that are not", async () => {
+  const progress: number[] = [];
+  const made = await makePage(
+    { pages: samplePages(1), words: WORDS, hashes: PICTURES, most: 1280 },
+    async (hash, most) => (hash === PICTURES[0] && most === 1280 ? { type: "image/png", bytes: bytes() } : undefined),
+    (done) => progress.push(done),
+  );
+  const html = new TextDecoder().decode(made.bytes);
+  expect(html).toContain('src="data:image/png;base64,AQID"');
+  expect([made.missing, progress]).toEqual([PICTURES.length - 1, PICTURES.map((_, at) => at + 1)]);
 });

@@ -55,9 +55,9 @@ export function startSheetPrinter(makeWorker: () => PressWorker): SheetPrinter {
       run(makeWorker(), { is: "sheet", wish }, pictures, onProgress, (made) =>
         made.is === "printed" ? made.sheet : undefined,
       ),
-    smaller: (hashes, most, pictures, onProgress) =>
-      run(makeWorker(), { is: "pictures", hashes, most }, pictures, onProgress, (made) =>
-        made.is === "shrunk" ? made.pictures : undefined,
+    page: (wish, pictures, onProgress) =>
+      run(makeWorker(), { is: "page", wish }, pictures, onProgress, (made) =>
+        made.is === "written" ? made.page : undefined,
       ),
   };
 }

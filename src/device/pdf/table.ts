@@ -47,8 +47,28 @@ export function columnRooms(
     const at = wants.findIndex(([, one]) => one === widest);
     return wants.map(([, one], index) => (index === at ? one + room - all : one));
   }
-  const part = (room - least) / (all - least);
-  return wants.map(([one, whole]) => one + (whole - one) * part);
+  return shared(wants, room - least);
+}
+
+/**
+ * What is left over their widest words, by the root of what each still wants: one long text would else leave the other
+ * columns a word a line. None gets more than it wants; what it leaves goes to the others.
+ */
+function shared(wants: readonly (readonly [least: number, all: number])[], free: number): readonly number[] {
+  const rooms = wants.map(([least]) => least);
+  let left = free;
+  for (let round = 0; round < wants.length && left > 0.5; round++) {
+    const weights = wants.map(([, all], at) => Math.sqrt(Math.max(0, all - (rooms[at] ?? 0))));
+    const sum = weights.reduce((total, one) => total + one, 0);
+    const give = left;
+    for (const [at, [, all]] of wants.entries()) {
+      const before = rooms[at] ?? 0;
+      const more = Math.min((give * (weights[at] ?? 0)) / sum, all - before);
+      rooms[at] = before + more;
+      left -= more;
+    }
+  }
+  return rooms;
 }
 
 function columnsOf(pen: Pen, { head, rows }: TableBlock, left: number): readonly Column[] {
@@ -119,8 +139,10 @@ function rowGroup(pen: Pen, row: TableRow, columns: readonly Column[], head: Pie
           },
           ...rest,
         ];
-  const notes = (row.notes ?? []).flatMap((note) => textPieces(pen, note, second, LEFT + ROOM - second, TYPE.small));
-  return { pieces: [...marked, ...notes, rulePiece(LEFT, ROOM, 6)], together: true, head };
+  // Run on: each of its own line would make the list half as long again.
+  const told = (row.notes ?? []).join(" ");
+  const notes = told === "" ? [] : textPieces(pen, told, second, LEFT + ROOM - second, TYPE.small);
+  return { pieces: [...marked, ...notes, rulePiece(LEFT, ROOM, 4)], together: true, head };
 }
 
 export function tableGroups(pen: Pen, table: TableBlock, words: MarkWords): readonly Group[] {

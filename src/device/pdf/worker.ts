@@ -2,6 +2,7 @@
 import type { PaperPicture } from "../../core/report/index.js";
 import bold from "./face/leadlamp-sheet-bold.ttf?url";
 import regular from "./face/leadlamp-sheet-regular.ttf?url";
+import { makePage } from "./make-page.js";
 import { makeSheet } from "./make-sheet.js";
 import type { FromPress, PressTask, ToPress } from "./messages.js";
 import type { Faces } from "./pen.js";
@@ -38,13 +39,8 @@ async function work(task: PressTask): Promise<void> {
     tell({ is: "printed", sheet }, [sheet.bytes.buffer]);
     return;
   }
-  const pictures = new Map<string, PaperPicture>();
-  for (const [at, hash] of task.hashes.entries()) {
-    const picture = await pictureOf(hash, task.most);
-    if (picture) pictures.set(hash, picture);
-    onProgress(at + 1, task.hashes.length);
-  }
-  tell({ is: "shrunk", pictures });
+  const page = await makePage(task.wish, pictureOf, onProgress);
+  tell({ is: "written", page }, [page.bytes.buffer]);
 }
 
 self.addEventListener("message", ({ data }: MessageEvent<ToPress>) => {

@@ -48,6 +48,7 @@ export function handover(given: HandoverInput): HandoverModel {
     work,
     declined: work.filter(({ decision }) => decision?.is === "no"),
     done: input.done ?? [],
+    ...(input.firstUntold === undefined || isBuyer ? {} : { firstUntold: input.firstUntold }),
     ...(input.money === undefined ? {} : { money: input.money }),
     loose: input.loose ?? [],
     isProgressUnread: input.isProgressUnread === true,
@@ -59,6 +60,6 @@ export function handover(given: HandoverInput): HandoverModel {
     ...(plan === undefined ? {} : { plan }),
     ...(release === undefined ? {} : { release }),
     signatures: isBuyer ? [] : (input.signatures ?? []),
-    ...(isBuyer ? { buying: buyingOf(parts, notSeen) } : {}),
+    ...(isBuyer ? { buying: buyingOf(parts, notSeen, input.money) } : {}),
   };
 }

@@ -3,7 +3,7 @@
  * nobody could look at. Knows no words.
  */
 import { levelOf, type Three } from "../../terms/index.js";
-import type { NotSeen } from "./input.js";
+import type { MoneyTold, NotSeen } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { Buying, LetteredFinding, NumberedJob, WalkAway } from "./model.js";
 import { isSettled } from "./standing.js";
@@ -11,18 +11,30 @@ import { isSettled } from "./standing.js";
 /** Watched, not due: no price is asked off for it. */
 const WATCH = 4;
 
-export function buyingOf({ findings, work }: Lettered, notSeen: readonly NotSeen[]): Buying {
+export function buyingOf(
+  { findings, work }: Lettered,
+  notSeen: readonly NotSeen[],
+  money: MoneyTold | undefined,
+): Buying {
   const due = work.filter(({ byWhen, doneOn }) => byWhen.class < WATCH && doneOn === undefined);
   const priced = due.flatMap(({ cost }) => (cost === undefined ? [] : [cost]));
-  const total = priced.reduce<Three>((sum, one) => [sum[0] + one[0], sum[1] + one[1], sum[2] + one[2]], [0, 0, 0]);
+  const asked = new Set(due.map(({ id }) => id));
+  // One of which nobody knows what needs it is opened all the same.
+  const openings = (money?.openings ?? []).filter(({ jobs }) => jobs.length === 0 || jobs.some((id) => asked.has(id)));
+  const total = sumOf([...priced, ...openings.map(({ cost }) => cost)]);
   return {
     due,
+    openings: priced.length === 0 ? [] : openings,
     ...(priced.length === 0 ? {} : { total }),
     withoutFigure: due.length - priced.length,
     walkAway: findings.filter((one) => !isSettled(one)).flatMap((one) => walkAway(one, work) ?? []),
     risks: risksOf(notSeen),
   };
 }
+
+/** Column by column. */
+export const sumOf = (all: readonly Three[]): Three =>
+  all.reduce<Three>((sum, one) => [sum[0] + one[0], sum[1] + one[1], sum[2] + one[2]], [0, 0, 0]);
 
 /** Items of Annex I to Directive 2014/45/EU under 6.1: chassis or frame and what is fixed to it. */
 const STRUCTURE = /^EU 2014\/45 6\.1(?!\d)/;

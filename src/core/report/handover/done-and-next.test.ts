@@ -150,3 +150,35 @@ describe("HO38 what could not be read is told, and never passes for nothing", ()
     expect(steps({ complaints })).toEqual([]);
   });
 });
+
+describe("HO39 every sum on paper says what it is", () => {
+  const cost = [20000, 26000, 40000] as const;
+  const openings = [
+    { id: "wheel-off@RR", title: "Wheel off, rear right", cost: [1000, 2000, 3000], jobs: ["a"] },
+  ] as const;
+  const money = {
+    currency: "EUR",
+    minorDigits: 2,
+    total: [21000, 28500, 43500],
+    most: 35000,
+    missing: 0,
+    openings,
+  } as const;
+  const jobs = [job({ id: "a", cost, most: 31000 }), job({ id: "b" })];
+  it("a job by itself, what is opened paid once, the rest named, and the total as the estimate has it", () => {
+    const said = text(soundVisit({ jobs, money })).replaceAll("\u202f", " ");
+    expect(said).toContain("EUR 260, between EUR 200 and 310 (four times in five)");
+    expect(said).toContain("To be opened: Wheel off, rear right. Paid once, for 1.");
+    expect(said).toMatch(/Carriage and rounding of tax, in no line above[\s\S]*EUR 5\n/);
+    expect(said).toContain("EUR 285, between EUR 210 and 350 (four times in five)");
+  });
+  it("a buyer's lines and what is opened for them add up to what they come to together", () => {
+    const { buying } = handover(soundVisit({ for: "buyer", jobs, money }));
+    expect(buying?.total).toEqual([21000, 28000, 43000]);
+    expect(buying?.openings.map(({ id }) => id)).toEqual(["wheel-off@RR"]);
+  });
+  it("says why a first estimate stands beside nothing", () => {
+    const firstUntold = { on: "2031-05-03", why: "currency" } as const;
+    expect(text(soundVisit({ jobs, money, firstUntold }))).toContain("was told in another currency");
+  });
+});

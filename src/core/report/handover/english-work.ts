@@ -19,6 +19,19 @@ export const englishWork = {
   "work.first": "First estimate, {day}: {cost}. It stays as it was told.",
   "work.done": "Done {day}.",
   "work.left-out": "Not in the plan as it stands.",
+  "work.first.net": "First estimate, {day}, without tax: {cost}. It stays as it was told.",
+  "work.first.currency":
+    "The first estimate of {day} was told in another currency. It stands in the record and is not set beside these sums.",
+  "work.first.newer":
+    "The first estimate of {day} was kept by a newer version and cannot be read here. It stands in the record.",
+  "work.first.no-rates":
+    "A first estimate was told on {day}. The rates it went by are not known here, so nothing is set beside it.",
+  "work.cost.says":
+    "The sum of a job is the likely one for its own work and parts. What must be opened is a line of its own, paid once.",
+  "work.opening": "To be opened: {what}. Paid once.",
+  "work.opening.for": "To be opened: {what}. Paid once, for {numbers}.",
+  "work.rest": "Carriage and rounding of tax, in no line above",
+  "work.total": "Together, likely",
   "work.id": "Job {id}.",
   "decision.none": "no answer yet",
   "decision.now": "yes, now",

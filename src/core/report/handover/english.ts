@@ -137,8 +137,10 @@ export const english = {
   "looked.findings.of": "{dangerous} dangerous, {major} major, {minor} minor, {advisory} advisory",
 
   "money.title": "Money, with tax",
-  "money.total": "Low, likely, high",
-  "money.high": "High figure",
+  "money.total": "Likely",
+  "money.range": "{likely}, between {low} and {high}",
+  "money.range.most": "{likely}, between {low} and {high} (four times in five)",
+  "money.high": "As high as",
   "money.budget": "Budget",
   "money.over": "Over the budget at the high figure by {over}.",
   "money.left": "Within the budget at the high figure, by {left}.",

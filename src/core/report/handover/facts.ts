@@ -9,7 +9,7 @@ import { lookTexts } from "./pages-done.js";
 import { leftText, whyUnseen } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
-import { dateSays } from "./pages-work.js";
+import { dateSays, openingText } from "./pages-work.js";
 import { decisionText, placed } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -133,12 +133,19 @@ function workFacts(
     );
   return [
     ...work.map((job): Fact => {
-      const { id, title, where, byWhen, minutes, cost } = job;
+      const { id, title, where, byWhen, minutes, cost, most } = job;
       const hours = minutes === undefined ? [] : [hoursText(words, minutes)];
-      const figures = cost === undefined || money === undefined ? [] : [moneyRange(words, cost, money)];
+      const figures = cost === undefined || money === undefined ? [] : [moneyRange(words, cost, money, most)];
       const said = [byWhenText(words, byWhen), decisionText(words, job.decision)];
       return { is: "job", id, texts: [placed(words, title, where), ...hours, ...figures, ...said] };
     }),
+    ...(money?.total === undefined || work.every(({ cost }) => cost === undefined) ? [] : (money.openings ?? [])).map(
+      (one): Fact => ({
+        is: "job",
+        id: one.id,
+        texts: [openingText(words, one, work), ...(money ? [moneyRange(words, one.cost, money)] : [])],
+      }),
+    ),
     ...declined.map(
       ({ id, decision }): Fact => ({
         is: "declined",

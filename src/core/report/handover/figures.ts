@@ -120,14 +120,19 @@ export function moneyText(
   return `${currency}${THIN}${decimalText(words, text)}`;
 }
 
-/** Low, likely, high. */
-export const moneyRange = (words: HandoverWords, [low, likely, high]: Three, money: Currency): string =>
-  low === high
-    ? moneyText(words, likely, money, true)
-    : [
-        moneyText(words, low, money, true),
-        ...[likely, high].map((one) => moneyText(words, one, money, true).slice(money.currency.length + 1)),
-      ].join("–");
+/** `EUR 260`; `EUR 260, between EUR 210 and 400`; with what four of five do not pass, that in place of the highest. */
+export function moneyRange(
+  words: HandoverWords,
+  [low, likely, high]: Three,
+  money: Currency,
+  most: number | undefined = undefined,
+): string {
+  const whole = (minor: number): string => moneyText(words, minor, money, true);
+  const [least, middle, top] = [whole(low), whole(likely), whole(most ?? high)];
+  if (least === top) return middle;
+  const told = { likely: middle, low: least, high: top.slice(money.currency.length + 1) };
+  return say(words, most === undefined ? "money.range" : "money.range.most", told);
+}
 
 /** Until when: what the class says, with the nearest known figures. */
 export function byWhenText(words: HandoverWords, { class: due, distance, date }: ByWhen): string {

@@ -31,6 +31,7 @@ export interface HandoverInput {
   /** Work that is done, whether or not its finding still stands; in the order of the days. */
   readonly done?: readonly DoneTold[] | undefined;
   readonly money?: MoneyTold | undefined;
+  readonly firstUntold?: FirstUntold | undefined;
   readonly loose?: readonly LooseTold[] | undefined;
   /** What was told of the work while it went on cannot be worked out: what is loose and waited for is not known. */
   readonly isProgressUnread?: boolean | undefined;
@@ -276,10 +277,14 @@ export interface JobTold {
   /** In the plan as it stands; absent where nothing is planned yet. */
   readonly chosen?: boolean | undefined;
   readonly minutes?: Three | undefined;
-  /** Minor units with tax, its share of what is opened included; absent: not known. */
+  /** Minor units with tax, of its own work and parts: what is opened for it is a line of its own. Absent: not known. */
   readonly cost?: Three | undefined;
+  /** Not passed four times in five. */
+  readonly most?: number | undefined;
   /** As told first, never changed. */
-  readonly first?: { readonly on: IsoDate; readonly cost: Three } | undefined;
+  readonly first?:
+    | { readonly on: IsoDate; readonly cost: Three /** As it is kept: without tax. */; readonly isNet?: boolean }
+    | undefined;
   readonly parts: readonly PartTold[];
   readonly why: readonly string[];
   readonly doneOn?: IsoDate | undefined;
@@ -369,11 +374,32 @@ export interface MoneyTold {
   readonly currency: string;
   readonly minorDigits: number;
   readonly total?: Three | undefined;
+  /** Not passed four times in five. */
+  readonly most?: number | undefined;
   readonly budget?: number | undefined;
   readonly spent?: number | undefined;
   /** Jobs without hours and parts without a price: no sum holds them. */
   readonly missing: number;
+  /** What is opened for the work, each paid once however many jobs need it. */
+  readonly openings?: readonly OpeningTold[] | undefined;
   readonly first?: { readonly on: IsoDate; readonly total: Three } | undefined;
+}
+
+export interface OpeningTold {
+  readonly id: string;
+  /** With its place, in words. */
+  readonly title: string;
+  readonly minutes?: Three | undefined;
+  readonly cost: Three;
+  /** Ids of the jobs that need it, as far as that is known. */
+  readonly jobs: readonly string[];
+}
+
+/** A first estimate was told and does not stand here beside what is now. */
+export interface FirstUntold {
+  readonly on: IsoDate;
+  /** `currency`: told in another one · `newer`: kept by a newer version · `no-rates`: nothing to set it beside. */
+  readonly why: "currency" | "newer" | "no-rates";
 }
 
 export interface LooseTold {

@@ -11,11 +11,13 @@ import type {
   FaultRef,
   FaultTold,
   Figure,
+  FirstUntold,
   GateTold,
   JobTold,
   LooseTold,
   MoneyTold,
   NotSeen,
+  OpeningTold,
   PictureTold,
   PlanTold,
   ReadingTold,
@@ -45,6 +47,7 @@ export interface HandoverModel {
   readonly declined: readonly NumberedJob[];
   readonly done: readonly DoneTold[];
   readonly money?: MoneyTold | undefined;
+  readonly firstUntold?: FirstUntold | undefined;
   readonly loose: readonly LooseTold[];
   /** What is loose, promised or waited for is not known. */
   readonly isProgressUnread: boolean;
@@ -194,7 +197,9 @@ export interface DueDate {
 export interface Buying {
   /** What is due, each with its figures where they are known. */
   readonly due: readonly NumberedJob[];
-  /** Sum of the known figures; undefined where none is known. */
+  /** What is opened for the work. */
+  readonly openings: readonly OpeningTold[];
+  /** Sum of the known figures, openings once; undefined where none is known. */
   readonly total?: Three | undefined;
   /** Jobs of `due` in no sum. */
   readonly withoutFigure: number;

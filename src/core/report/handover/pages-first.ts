@@ -191,7 +191,7 @@ function money({ first, money: given }: HandoverModel, words: HandoverWords): re
     {
       is: "pairs",
       pairs: [
-        [say(words, "money.total"), moneyRange(words, total, given)],
+        [say(words, "money.total"), moneyRange(words, total, given, given.most)],
         [say(words, "money.high"), write(total[2])],
         ...(budget === undefined ? [] : [[say(words, "money.budget"), write(budget)] as const]),
         ...(given.first

@@ -1,6 +1,7 @@
 /** The work list, what was declined, what was left loose, days to think of, and what a buyer takes along, in words. */
+import { sumOf } from "./buying.js";
 import { byWhenText, dayText, hoursText, momentText, moneyRange, moneyText, untilText } from "./figures.js";
-import type { MoneyTold, PartTold } from "./input.js";
+import type { MoneyTold, OpeningTold, PartTold } from "./input.js";
 import type { DueDate, HandoverModel, NumberedJob } from "./model.js";
 import type { Block, TableRow } from "./page.js";
 import { riskLine } from "./pages-findings.js";
@@ -29,19 +30,21 @@ export function workPages(model: HandoverModel, words: HandoverWords): readonly 
   ];
   return [
     title,
+    ...(model.money === undefined ? [] : [{ is: "text", text: say(words, "work.cost.says"), look: "small" } as const]),
+    ...firstUntold(model, words),
     {
       is: "table",
       table: {
         caption: say(words, "work.title"),
         head: columns.map(([key, isFigure]) => ({ text: words.texts[key], ...(isFigure ? { isFigure } : {}) })),
-        rows: model.work.map((job) => workRow(model, job, words)),
+        rows: [...model.work.map((job) => workRow(model, job, words)), ...sumRows(model, words, columns.length)],
       },
     },
   ];
 }
 
-const costText = (words: HandoverWords, { cost }: NumberedJob, money: MoneyTold | undefined): string =>
-  cost === undefined || money === undefined ? say(words, "not-known") : moneyRange(words, cost, money);
+const costText = (words: HandoverWords, { cost, most }: NumberedJob, money: MoneyTold | undefined): string =>
+  cost === undefined || money === undefined ? say(words, "not-known") : moneyRange(words, cost, money, most);
 
 function workRow({ money, for: reader }: HandoverModel, job: NumberedJob, words: HandoverWords): TableRow {
   const { number, title, where, minutes, letters, first, parts, does, doneOn, chosen, why } = job;
@@ -64,7 +67,7 @@ function workRow({ money, for: reader }: HandoverModel, job: NumberedJob, words:
         : []),
       ...(first && money
         ? [
-            say(words, "work.first", {
+            say(words, first.isNet ? "work.first.net" : "work.first", {
               day: dayText(words, first.on),
               cost: moneyRange(words, first.cost, money),
             }),
@@ -76,6 +79,46 @@ function workRow({ money, for: reader }: HandoverModel, job: NumberedJob, words:
       ...(reader === "technician" ? [say(words, "work.id", { id: job.id })] : []),
     ],
   };
+}
+
+/** Why the first estimate does not stand beside what is now. */
+const firstUntold = ({ firstUntold: of }: HandoverModel, words: HandoverWords): readonly Block[] =>
+  of === undefined
+    ? []
+    : [{ is: "text", text: say(words, `work.first.${of.why}`, { day: dayText(words, of.on) }), look: "small" }];
+
+/** An opening with the numbers of the jobs that need it. */
+export function openingText(words: HandoverWords, { title, jobs }: OpeningTold, work: readonly NumberedJob[]): string {
+  const numbers = work.filter(({ id }) => jobs.includes(id)).map(({ number }) => number);
+  return numbers.length === 0
+    ? say(words, "work.opening", { what: title })
+    : say(words, "work.opening.for", { what: title, numbers: numbers.join(", ") });
+}
+
+/** What is opened, what belongs to no line, and the sum, so that the lines add up to what the estimate says. */
+function sumRows({ work, money }: HandoverModel, words: HandoverWords, columns: number): readonly TableRow[] {
+  if (money?.total === undefined) return [];
+  const { total, most, openings = [] } = money;
+  const row = (what: string, hours: string, cost: string): TableRow => ({
+    cells: ["", what, "", hours, cost, ""].slice(0, columns),
+  });
+  const lines = [...work.flatMap(({ cost }) => cost ?? []), ...openings.flatMap(({ cost }) => cost)];
+  const listed = sumOf([...work.flatMap(({ cost }) => (cost ? [cost] : [])), ...openings.map(({ cost }) => cost)]);
+  const rest = total[1] - listed[1];
+  if (lines.length === 0) return [];
+  return [
+    ...openings.map((one) =>
+      row(
+        openingText(words, one, work),
+        one.minutes === undefined ? "" : hoursText(words, one.minutes),
+        moneyRange(words, one.cost, money),
+      ),
+    ),
+    ...(Math.abs(rest) * 2 < 10 ** money.minorDigits
+      ? []
+      : [row(say(words, "work.rest"), "", moneyText(words, rest, money, true))]),
+    row(say(words, "work.total"), "", moneyRange(words, total, money, most)),
+  ];
 }
 
 function partText(words: HandoverWords, part: PartTold, money: MoneyTold | undefined): string {
@@ -186,7 +229,7 @@ export function dateText(words: HandoverWords, date: DueDate): string {
 /** For a buyer: what is due with its figures, reasons to walk away, what could not be looked at. */
 export function buyingPages({ buying, money }: HandoverModel, words: HandoverWords): readonly Block[] {
   if (buying === undefined) return [];
-  const { due, total, withoutFigure, walkAway, risks } = buying;
+  const { due, openings, total, withoutFigure, walkAway, risks } = buying;
   return [
     heading(say(words, "away.title"), true),
     walkAway.length === 0
@@ -205,7 +248,7 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
         ),
     heading(say(words, "due.title")),
     { is: "text", text: say(words, due.length === 0 ? "due.none" : "due.says") },
-    ...(due.length === 0 ? [] : [dueTable(due, total, money, words)]),
+    ...(due.length === 0 ? [] : [dueTable(due, openings, total, money, words)]),
     ...(withoutFigure > 0 ? [{ is: "text", text: say(words, "due.without", { n: withoutFigure }) } as const] : []),
     heading(say(words, "risks.title")),
     risks.length === 0
@@ -216,6 +259,7 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
 
 function dueTable(
   due: readonly NumberedJob[],
+  openings: readonly OpeningTold[],
   total: readonly number[] | undefined,
   money: MoneyTold | undefined,
   words: HandoverWords,
@@ -238,6 +282,7 @@ function dueTable(
           mark: grade,
           cells: [String(number), placed(words, title, where), ...figures(cost)],
         })),
+        ...openings.map((one) => ({ cells: ["", openingText(words, one, due), ...figures(one.cost)] })),
         ...(total === undefined ? [] : [{ cells: ["", say(words, "due.total"), ...figures(total)] }]),
       ],
     },

@@ -55,7 +55,7 @@ const APART = {
   "decide-sheet": "46 kB",
   "all-yes-sheet": "44 kB",
   "plan-decisions": "53 kB",
-  "hand-over-body": "88 kB",
+  "hand-over-body": "91 kB",
   "handover-files": "96 kB",
   "plan-addition": "47 kB",
   "plan-release": "48 kB",

@@ -4,6 +4,7 @@ import { done, fault, job, soundVisit, WORDS, wholeVisit } from "../../../../tes
 import { AUDIENCES } from "../../terms/index.js";
 import { handover } from "./build.js";
 import { workCsv } from "./csv.js";
+import { limitText } from "./figures.js";
 import type { HandoverInput } from "./input.js";
 import { handoverPages } from "./pages.js";
 import { nextTexts } from "./pages-first.js";
@@ -181,4 +182,13 @@ describe("HO39 every sum on paper says what it is", () => {
     const firstUntold = { on: "2031-05-03", why: "currency" } as const;
     expect(text(soundVisit({ jobs, money, firstUntold }))).toContain("was told in another currency");
   });
+});
+
+test("a source that begins with what it rests on is told once", () => {
+  const limit = { limit: "l", direction: "over", edge: 2, unit: "mm", grade: "minor", isDefault: true } as const;
+  const of = (source: string) => limitText(WORDS, { ...limit, basis: "practice", source });
+  expect(of("common practice, no source; across the stud")).toBe(
+    "over 2 mm: minor (common practice, no source, a default, not this car's own; across the stud)",
+  );
+  expect(of("from memory")).toContain("not this car's own, from memory)");
 });

@@ -76,8 +76,11 @@ function alike(value: number, uncertainty: number): readonly string[] {
 /** `over 0.15 mm: major (published, standard 4, clause 2)`. */
 export function limitText(words: HandoverWords, limit: LimitTold): string {
   const edge = withUnit(numberText(words, limit.edge), limit.unit);
-  const source = limit.source === "" ? "" : `, ${limit.source}`;
-  const basis = `${say(words, `basis.${limit.basis}`)}${limit.isDefault ? `, ${say(words, "basis.default")}` : ""}`;
+  const known = say(words, `basis.${limit.basis}`);
+  // A source that begins with what it rests on says it once.
+  const named = limit.source.startsWith(known) ? limit.source.slice(known.length) : `, ${limit.source}`;
+  const source = limit.source === "" ? "" : named;
+  const basis = `${known}${limit.isDefault ? `, ${say(words, "basis.default")}` : ""}`;
   return say(words, `limit.${limit.direction}`, { edge, grade: say(words, `grade.${limit.grade}`), basis, source });
 }
 

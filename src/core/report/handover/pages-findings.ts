@@ -169,9 +169,15 @@ function unseenRows(words: HandoverWords, notSeen: readonly NotSeen[]): readonly
   }
   return [...rows.values()].map(({ one, why, places }) => ({
     mark: one.is,
-    cells: [one.title, places.join("; "), one.state, why],
+    cells: [one.title, places.join("; "), one.state, withMark(words, one.is, why)],
   }));
 }
+
+/** The mark's word stands with the reason, unless the reason begins with it. */
+const withMark = (words: HandoverWords, is: NotSeen["is"], why: string): string => {
+  const word = say(words, `mark.${is}`);
+  return why.includes(word) ? why : `${word}. ${why}`;
+};
 
 /** Why a point was not looked at. */
 export function whyUnseen(words: HandoverWords, { is, nonAnswer, reason, words: own }: NotSeen): string {

@@ -77,7 +77,8 @@ function doneTold(ground: HandoverGround, work: WorkTold): readonly DoneTold[] {
   if (doneOn === undefined || step === undefined) return [];
   const by = nameOf(ground, step.by);
   const handing = { ...ground, known: telling.known };
-  const unseen = work.unanswered.map((at) => placedPoint(ground, at));
+  // Nobody has looked, whether somebody is asked to here or not.
+  const unseen = [...work.unanswered, ...work.forOthers, ...work.unasked].map((at) => placedPoint(ground, at));
   return [
     {
       id,

@@ -23,7 +23,8 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * The work list and every page of its plan are weighed with what they all share: how a plan is laid out and told, and
- * the catalogue of words; the owner's word with what prices one job anew; what comes behind the estimate's figures, and
+ * the catalogue of words; the owner's word with what prices one job anew and what must be opened
+ * for it; what comes behind the estimate's figures, and
  * what opens over them, with the whole estimate; the row that takes back, with the kinds of a plan, which the page it
  * stands on has brought already.
  * What plans the demo's open visit is weighed with the whole demo, which is there already when it is fetched.
@@ -46,18 +47,20 @@ const APART = {
   work: "36 kB",
   job: "34 kB",
   part: "34 kB",
-  "plan-given": "45 kB",
+  "plan-given": "48 kB",
   "plan-additions": "44 kB",
-  "write-plan": "34 kB",
-  "owners-word": "31 kB",
-  "sign-sheet": "49 kB",
+  "write-plan": "36 kB",
+  "owners-word": "32 kB",
+  "sign-sheet": "51 kB",
   "answer-sheet": "28 kB",
-  "decide-sheet": "46 kB",
-  "all-yes-sheet": "44 kB",
+  "decide-sheet": "48 kB",
+  "all-yes-sheet": "46 kB",
   "plan-decisions": "53 kB",
   "hand-over-body": "91 kB",
   "handover-files": "96 kB",
   "plan-addition": "47 kB",
+  "plan-estimate": "38 kB",
+  "plan-scope": "36 kB",
   "plan-release": "48 kB",
   "plan-note": "50 kB",
   "release-sheets": "52 kB",

@@ -4,10 +4,10 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { decide } from "../state/decision-acts.js";
 import { decisionForm } from "../state/decision-form.js";
-import { pricesOf } from "../state/decision-prices.js";
+import { openingOf, sumOf } from "../state/decision-prices.js";
 import { idParts, jobTitle } from "../state/plan-words.js";
 import { t } from "../texts/decisions.js";
-import { rangeText } from "./decide-price.js";
+import { openingText, rangeText } from "./decide-price.js";
 import type { OnPlan } from "./on-plan.js";
 import { forOwner, useDeciding } from "./use-deciding.js";
 
@@ -25,6 +25,7 @@ export function AllYesSheet({ on, ids, onClose }: AllYesProps) {
     const { what: job, place } = idParts(id);
     return said ? [{ at: { job, place }, said }] : [];
   });
+  const opening = openingText(openingOf(on, ids), on.currency, "decisions.price.opening.all");
   const keep = (): void => {
     void decide(journal, on.stream, each);
     onClose();
@@ -37,7 +38,8 @@ export function AllYesSheet({ on, ids, onClose }: AllYesProps) {
       onClose={onClose}
       foot={<NextAction words={t("decisions.all-yes.keep", { n: each.length })} onPress={keep} />}
     >
-      <p class="n">{rangeText(pricesOf(on, ids), on.currency)}</p>
+      <p class="n">{rangeText(sumOf(on, ids), on.currency)}</p>
+      {opening !== undefined && <p class="small n">{opening}</p>}
       <ul>
         {ids.map((id) => (
           <li key={id}>{jobTitle(forOwner(on.telling), id)}</li>

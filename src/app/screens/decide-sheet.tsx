@@ -9,7 +9,7 @@ import { CautionPanel } from "../parts/caution-panel.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { asksForWarning, type DecisionForm, decisionForm, othersWords, ownWord } from "../state/decision-form.js";
-import { pricesOf } from "../state/decision-prices.js";
+import { openingOf, pricesOf } from "../state/decision-prices.js";
 import type { Warning } from "../state/decision-warning.js";
 import { decisionText } from "../state/decision-words.js";
 import { wordsOn } from "../state/owners-word.js";
@@ -18,7 +18,7 @@ import { t } from "../texts/decisions.js";
 import { cautionPanel } from "./caution-panels.js";
 import { DecideChoices } from "./decide-choices.js";
 import { DecideDetails } from "./decide-details.js";
-import { rangeText } from "./decide-price.js";
+import { openingText, rangeText } from "./decide-price.js";
 import type { OnPlan } from "./on-plan.js";
 import { forOwner, useDeciding, warningOn } from "./use-deciding.js";
 import { WhoDecides } from "./who-decides.js";
@@ -58,6 +58,7 @@ export function DecideSheet({ on, id, word, onClose }: DecideSheetProps) {
   const [over, setOver] = useState<InPlaceOf>("own");
   const warning = warningOn(on, id);
   const title = jobTitle(forOwner(on.telling), id);
+  const opening = openingText(openingOf(on, [id]), on.currency, "decisions.price.opening");
   const said = form && saidOf(id, form);
   const mustRead = form !== undefined && warning !== undefined && asksForWarning(form.word) && !form.acknowledged;
 
@@ -114,6 +115,7 @@ export function DecideSheet({ on, id, word, onClose }: DecideSheetProps) {
   return (
     <Sheet open title={title} closeWords={t("app.cancel")} onClose={onClose}>
       <p class="small n">{rangeText(pricesOf(on, [id]), on.currency)}</p>
+      {opening !== undefined && <p class="small n">{opening}</p>}
       <WhoDecides deciding={deciding} onChange={setDeciding} today={on.input.today} />
       <DecideChoices stands={own} onChoose={choose} disabled={deciding.who.trim() === ""} />
       {standing.length > 0 && (

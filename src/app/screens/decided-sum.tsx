@@ -1,12 +1,13 @@
 /** What was said yes to and what it comes to today, beside the first estimate and the figures of the day it was decided. */
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
-import { pricesOf } from "../state/decision-prices.js";
+import { openingOf, sumOf } from "../state/decision-prices.js";
 import type { DecisionFacts } from "../state/decisions-view.js";
 import { readFirst } from "../state/first-estimate.js";
 import { moneyText, roundMoneyText } from "../state/money-words.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/decisions.js";
+import { openingText, rangeText } from "./decide-price.js";
 import type { OnPlan } from "./on-plan.js";
 
 interface SumProps {
@@ -19,10 +20,9 @@ const isYes = ({ word, differ }: DecisionFacts): boolean => !differ && (word ===
 export function DecidedSum({ on, facts }: SumProps) {
   const { currency, said, plan } = on;
   const yes = facts.filter(isYes);
-  const sum = pricesOf(
-    on,
-    yes.map(({ id }) => id),
-  );
+  const ids = yes.map(({ id }) => id);
+  const sum = sumOf(on, ids);
+  const opening = openingText(openingOf(on, ids), currency, "decisions.price.opening.all");
   const given = said.estimates[0];
   const first = readFirst(given?.value.estimate);
   const write = (minor: number): string => (currency ? roundMoneyText(minor, currency) : "");
@@ -34,10 +34,13 @@ export function DecidedSum({ on, facts }: SumProps) {
       {yes.length === 0 && <p class="remark small">{t("decisions.sum.none")}</p>}
       {yes.length > 0 && sum && currency && (
         <p class="remark n">
-          {t("decisions.sum.range", { likely: write(sum.likely), low: write(sum.low), high: write(sum.high) })}.{" "}
-          {sum.isTooLow ? t("decisions.sum.too-low") : `${t("decisions.sum.p80", { p80: write(sum.p80) })}.`}
+          {sum.isTooLow
+            ? `${rangeText(sum, currency)}. ${t("decisions.sum.too-low")}`
+            : t("decisions.sum.range", { price: rangeText(sum, currency) })}
         </p>
       )}
+      {opening !== undefined && <p class="remark small n">{opening}</p>}
+      <p class="remark small">{t("decisions.price.says")}</p>
       {allPriced && <ListRow title={t("decisions.sum.decided")} aside={write(then)} />}
       {given && first && currency && (
         <ListRow

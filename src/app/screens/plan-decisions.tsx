@@ -12,7 +12,7 @@ import { ListRow } from "../parts/list-row.js";
 import { EmptyState } from "../parts/notice.js";
 import { Band, Pool } from "../parts/pool.js";
 import { decisionForm, ownWord } from "../state/decision-form.js";
-import { pricesOf } from "../state/decision-prices.js";
+import { openingOf, pricesOf } from "../state/decision-prices.js";
 import { standingText, toldText } from "../state/decision-words.js";
 import { allDecisions, type DecisionFacts, questionsOf, undecided, unsigned } from "../state/decisions-view.js";
 import { jobTitle } from "../state/plan-words.js";
@@ -21,7 +21,7 @@ import { workLines } from "../state/work-view.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/decisions.js";
 import { DecideChoices } from "./decide-choices.js";
-import { rangeText } from "./decide-price.js";
+import { openingText, rangeText } from "./decide-price.js";
 import { DecidedSum } from "./decided-sum.js";
 import { Plain } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -58,6 +58,7 @@ function Next({
   if (!next) return <EmptyState title={t("decisions.all-decided")} says={t("decisions.all-decided.says")} />;
   const line = workLines(forOwner(on.telling), on.due).find(({ id }) => id === next.id);
   const own = ownWord(next.standing, deciding.who);
+  const opening = openingText(openingOf(on, [next.id]), on.currency, "decisions.price.opening");
   const choose = (word: DecisionWord): void => {
     const whole =
       word === "yes-now" && next.standing.length === 0 ? saidOf(next.id, decisionForm(word, own)) : undefined;
@@ -75,6 +76,7 @@ function Next({
         </p>
       )}
       <p class="n">{rangeText(pricesOf(on, [next.id]), on.currency)}</p>
+      {opening !== undefined && <p class="small n">{opening}</p>}
       {next.differ && <p class="small">{standingText(next.standing)}</p>}
       <DecideChoices stands={own} onChoose={choose} disabled={deciding.who.trim() === ""} />
       {left.length > 1 && (

@@ -2,6 +2,7 @@
 import { Tool } from "../parts/button.js";
 import { useApp } from "../state/app.js";
 import { lastPlanStep, undoPlan } from "../state/plan-acts.js";
+import { t } from "../texts/release.js";
 import type { OnPlan } from "./on-plan.js";
 
 interface PlanUndoProps {
@@ -16,9 +17,13 @@ export function PlanUndo({ on, words }: PlanUndoProps) {
   const step = writer === undefined ? undefined : lastPlanStep(on.said, writer);
   const says = step?.kinds.map((kind) => words[kind]).find((one) => one !== undefined);
   if (!step || says === undefined) return null;
+  const who = on.said.people.get(step.by)?.at(-1)?.value.name;
   return (
     <div class="acts">
-      <Tool words={says} onPress={() => void undoPlan(journal, on.stream, step)} />
+      <Tool
+        words={who === undefined ? says : t("undo.of", { says, who })}
+        onPress={() => void undoPlan(journal, on.stream, step)}
+      />
     </div>
   );
 }

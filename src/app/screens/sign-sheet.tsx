@@ -7,10 +7,12 @@ import { Sheet } from "../parts/sheet.js";
 import { SigningPad } from "../parts/signing-pad.js";
 import { useApp } from "../state/app.js";
 import { signDecisions } from "../state/decision-acts.js";
+import { openingOf, sumOf } from "../state/decision-prices.js";
 import { decisionText } from "../state/decision-words.js";
 import { jobTitle } from "../state/plan-words.js";
-import { strokesOf } from "../state/signature-strokes.js";
+import { isName, strokesOf } from "../state/signature-strokes.js";
 import { t } from "../texts/decisions.js";
+import { openingText, rangeText } from "./decide-price.js";
 import type { OnPlan } from "./on-plan.js";
 import { forOwner } from "./use-deciding.js";
 
@@ -27,11 +29,50 @@ interface SignProps {
   readonly onClose: () => void;
 }
 
+const isYes = ({ word }: Decision): boolean => word === "yes-now" || word === "yes-by";
+
+/** What is signed: each word, what was said yes to comes to this, and what was declined. */
+function Signing({ on, words }: Pick<SignProps, "on" | "words">) {
+  const yes = words.filter(({ word }) => isYes(word.value)).map(({ job }) => job);
+  const opening = openingText(openingOf(on, yes), on.currency, "decisions.price.opening.all");
+  const listed = (title: string, lines: readonly ToSign[]) =>
+    lines.length > 0 && (
+      <>
+        <p class="label">{title}</p>
+        <ul class="small">
+          {lines.map(({ job, word }) => (
+            <li key={word.id}>{`${jobTitle(forOwner(on.telling), job)}: ${decisionText(word.value)}`}</li>
+          ))}
+        </ul>
+      </>
+    );
+  return (
+    <>
+      {listed(
+        t("decisions.sign.for"),
+        words.filter(({ word }) => word.value.word !== "no"),
+      )}
+      {yes.length > 0 && (
+        <>
+          <p class="label">{t("decisions.sign.sum")}</p>
+          <p class="n">{rangeText(sumOf(on, yes), on.currency)}</p>
+          {opening !== undefined && <p class="small n">{opening}</p>}
+        </>
+      )}
+      {listed(
+        t("decisions.sign.declined"),
+        words.filter(({ word }) => word.value.word === "no"),
+      )}
+    </>
+  );
+}
+
 export function SignSheet({ on, who, words, onClose }: SignProps) {
   const { journal } = useApp();
   const [name, setName] = useState(who);
   const [drawn, setDrawn] = useState<DrawnSignature>();
   const signer = name.trim();
+  const isSigned = drawn !== undefined && isName(drawn);
   const keep = (strokes: DrawnSignature | undefined): void => {
     if (signer === "") return;
     void signDecisions(journal, on.stream, {
@@ -51,18 +92,13 @@ export function SignSheet({ on, who, words, onClose }: SignProps) {
       foot={
         <NextAction
           words={t("decisions.sign.keep")}
-          says={drawn ? undefined : t("decisions.sign.none")}
-          disabled={!drawn || signer === ""}
+          says={isSigned ? undefined : t(drawn ? "decisions.sign.too-little" : "decisions.sign.none")}
+          disabled={!isSigned || signer === ""}
           onPress={() => keep(drawn)}
         />
       }
     >
-      <p class="label">{t("decisions.sign.for")}</p>
-      <ul class="small">
-        {words.map(({ job, word }) => (
-          <li key={word.id}>{`${jobTitle(forOwner(on.telling), job)}: ${decisionText(word.value)}`}</li>
-        ))}
-      </ul>
+      <Signing on={on} words={words} />
       <Field id="sign-name" kind="text" label={t("decisions.by.name")} value={name} onInput={setName} required />
       <SigningPad
         label={t("decisions.sign.pad")}

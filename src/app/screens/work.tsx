@@ -3,6 +3,7 @@
  * or as they are done, and what would pay while it is apart.
  */
 import { type Signal, useSignal } from "@preact/signals";
+import { isMandatory } from "../../core/plan/index.js";
 import { NextAction } from "../parts/button.js";
 import { Fold } from "../parts/fold.js";
 import { JobRow } from "../parts/job-row.js";
@@ -100,7 +101,8 @@ function Sum({ on }: { readonly on: OnPlan }) {
 /** On the list still, so that nobody takes it for done or forgotten; what can't wait says so. */
 function Declined({ on, lines }: LinesProps) {
   if (lines.length === 0) return null;
-  const must = new Set(on.plan?.jobs.filter(({ isMandatory }) => isMandatory).map(({ id }) => id));
+  // Of all that is due, hours said or not: one without them is in no plan, and can't wait all the same.
+  const must = new Set(on.input.jobs.filter((job) => isMandatory({ ...job, wanted: undefined })).map(({ id }) => id));
   return (
     <Band heading={owner("owner.declined")}>
       {lines.map((line) => (

@@ -13,7 +13,7 @@ import { decisionFacts, questionsOf, undecided, unsigned } from "./decisions-vie
 import { momentOf } from "./handover-moment.js";
 import { agreedWord, isDeclined, isWantedNow } from "./owners-word.js";
 import { lastPlanStep, undoPlan } from "./plan-acts.js";
-import { strokesOf } from "./signature-strokes.js";
+import { isName, strokesOf } from "./signature-strokes.js";
 
 const AT = { job: "whl.bearing", place: "FR" };
 const ID = "whl.bearing@FR";
@@ -144,4 +144,10 @@ test("strokes keep what can be seen, inside the glass; a dot stays a dot, nothin
   expect(signatureDrawing({ width: 9, height: 9, strokes: [[0, 0, 4, 4, 8, 0]] }).shapes[0]?.attrs["d"]).toBe(
     "M0 0Q4 4 6 2L8 0",
   );
+});
+
+test("a dot, several dots or a slip of the finger is no name; a stroke across the glass may be one", () => {
+  const drawn = (...strokes: readonly (readonly number[])[]) => isName({ width: 300, height: 120, strokes });
+  expect([drawn([10, 10]), drawn([10, 10], [40, 10], [90, 10]), drawn([10, 10, 40, 20])]).toEqual([false, false, false]);
+  expect(drawn([10, 60, 40, 20, 70, 80, 110, 40])).toBe(true);
 });

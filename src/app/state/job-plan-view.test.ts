@@ -114,7 +114,7 @@ test("what is typed of a part is kept as it reads; odd figures are named and not
   ]);
 });
 
-test("what was left drained is open until somebody clears it; the undo row names what was entered last", async () => {
+test("what was left drained is open until somebody clears it; the undo row names what was entered last and by whom", async () => {
   const gear = await gears();
   const known = miniKnowledge();
   await leftLoose(gear.journal, gear.visit, (loose) => ({ loose, what: "drained", words: "Gearbox oil", on: TODAY }));
@@ -123,7 +123,7 @@ test("what was left drained is open until somebody clears it; the undo row names
   expect(open).toMatchObject({ title: "Gearbox oil" });
   expect(open?.second).toMatch(new RegExp(`^Drained, .*, since ${dayWords(TODAY)}$`));
   expect(looseCount(day.said)).toBe(1);
-  expect(planUndo(day.telling, day.said, gear.journal.writer.value)?.says).toBe("Entered last: Gearbox oil");
+  expect(planUndo(day.telling, day.said, gear.journal.writer.value)?.says).toBe("Entered last: Gearbox oil (Ines)");
   await clearedLoose(gear.journal, gear.visit, { loose: open?.id ?? "", on: TODAY, words: "Filled (Ines)" });
   const after = await gear.at(TODAY);
   expect(looseCount(after.said)).toBe(0);
@@ -134,6 +134,6 @@ test("what was left drained is open until somebody clears it; the undo row names
   await gear.order("ordered", TODAY);
   const ordered = await gear.at(TODAY);
   expect(planUndo(ordered.telling, ordered.said, gear.journal.writer.value)?.says).toBe(
-    "Entered last: ordered, Third gear",
+    "Entered last: ordered, Third gear (Ines)",
   );
 });

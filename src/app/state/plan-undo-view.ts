@@ -16,7 +16,10 @@ export interface PlanUndo {
 /** Of this phone's newest act that is not undone; undefined when there is none. */
 export function planUndo(telling: Telling, said: PlanState, writer: string | undefined): PlanUndo | undefined {
   const step = writer === undefined ? undefined : lastPlanStep(said, writer);
-  return step && { step, says: saysOf(telling, said, step) };
+  if (!step) return undefined;
+  const who = said.people.get(step.by)?.at(-1)?.value.name;
+  const says = saysOf(telling, said, step);
+  return { step, says: who === undefined ? says : t("plan-undo.of", { says, who }) };
 }
 
 const OWN = new Set(["person", "plan.begun", "undo"]);
@@ -60,7 +63,9 @@ function wordsOf(telling: Telling, said: PlanState, kind: string, body: unknown)
     case "decision": {
       const body = as<"decision">();
       const what = body.said ? decisionText(body.said) : t("plan-undo.decision.back");
-      return t("plan-undo.decision", { what, job: job(body) });
+      return body.said
+        ? t("plan-undo.decision.of", { who: body.said.who, what, job: job(body) })
+        : t("plan-undo.decision", { what, job: job(body) });
     }
     case "decision.answer":
       return t("plan-undo.answer");

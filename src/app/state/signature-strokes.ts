@@ -28,6 +28,20 @@ export function strokesOf({ width, height, strokes }: Glass): DrawnSignature | u
   return kept.length > 0 ? { ...box, strokes: kept } : undefined;
 }
 
+/** Shorter than this, all strokes together, px: a dot or a slip of the finger. Own choice: a third of the narrowest glass. */
+const SHORTEST_NAME = 80;
+
+/** Whether what is drawn may be a name at all. */
+export function isName({ strokes }: DrawnSignature): boolean {
+  const length = strokes.reduce((sum, stroke) => {
+    let own = 0;
+    for (let at = 2; at + 1 < stroke.length; at += 2)
+      own += Math.hypot((stroke[at] ?? 0) - (stroke[at - 2] ?? 0), (stroke[at + 1] ?? 0) - (stroke[at - 1] ?? 0));
+    return sum + own;
+  }, 0);
+  return length >= SHORTEST_NAME;
+}
+
 function thinned(points: readonly DrawnPoint[], { width, height }: Omit<Glass, "strokes">): readonly number[] {
   const stroke: number[] = [];
   let before: DrawnPoint | undefined;

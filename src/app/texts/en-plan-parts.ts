@@ -1,6 +1,8 @@
 /** English words of one part and its way, of all parts, and of a job in its plan. */
 export const enPlanParts = {
   "plan-undo": "Undo",
+  "plan-undo.of": "{says} ({who})",
+  "plan-undo.decision.of": "{who}, {job}: {what}",
   "plan-undo.part": "Entered last: figures of {what}",
   "plan-undo.step": "Entered last: {step}, {what}",
   "plan-undo.minutes": "Entered last: time for {what}",

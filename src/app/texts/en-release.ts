@@ -152,6 +152,7 @@ export const enRelease = {
   "note.line.release": "Handed back on {date}.",
   "note.line.none": "Nothing of the work is begun or ordered yet.",
 
+  "undo.of": "{says} (entered by {who})",
   "undo.complaint.answered": "Take the answer back",
   "undo.plan.release": "Undo: handed back",
   "undo.second-look": "Undo: looked at again",

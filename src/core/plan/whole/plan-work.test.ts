@@ -117,6 +117,12 @@ test("a job left out by hand is left out where it can wait, and never where it c
   ).toEqual(["clutch"]);
 });
 
+test("[PW10] a declined job without hours is set aside from no sum, for it is in none", () => {
+  const { minutes: _minutes, ...untold } = CLUTCH;
+  const aside = (declined: boolean) => planWork(input({ jobs: [{ ...untold, declined }, SEAL], terms: TERMS })).setAside;
+  expect([aside(false), aside(true)]).toEqual([["clutch"], []]);
+});
+
 test("[PW10] a declined job is in no sum, date or offer even where it can't wait, and the list still knows that it can't", () => {
   const plan = planWork(input({ jobs: [{ ...CLUTCH, declined: true }, SEAL], terms: TERMS, calendar: CALENDAR }));
   expect(plan.chosen).toEqual(["rearSeal"]);

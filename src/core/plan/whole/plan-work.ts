@@ -68,7 +68,7 @@ export function planWork(input: WorkInput, goOn?: () => boolean): WorkPlan {
     alone: sets.alone,
     spent: choice.spent,
     unpriced: unpricedOf(chosen, given),
-    setAside: [...access.setAside, ...untimed],
+    setAside: [...access.setAside.filter((id) => given.get(id)?.declined !== true), ...untimed],
     problems: [
       ...access.problems,
       ...choice.problems,

@@ -148,6 +148,10 @@ test("strokes keep what can be seen, inside the glass; a dot stays a dot, nothin
 
 test("a dot, several dots or a slip of the finger is no name; a stroke across the glass may be one", () => {
   const drawn = (...strokes: readonly (readonly number[])[]) => isName({ width: 300, height: 120, strokes });
-  expect([drawn([10, 10]), drawn([10, 10], [40, 10], [90, 10]), drawn([10, 10, 40, 20])]).toEqual([false, false, false]);
+  expect([drawn([10, 10]), drawn([10, 10], [40, 10], [90, 10]), drawn([10, 10, 40, 20])]).toEqual([
+    false,
+    false,
+    false,
+  ]);
   expect(drawn([10, 60, 40, 20, 70, 80, 110, 40])).toBe(true);
 });

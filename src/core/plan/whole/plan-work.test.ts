@@ -119,7 +119,8 @@ test("a job left out by hand is left out where it can wait, and never where it c
 
 test("[PW10] a declined job without hours is set aside from no sum, for it is in none", () => {
   const { minutes: _minutes, ...untold } = CLUTCH;
-  const aside = (declined: boolean) => planWork(input({ jobs: [{ ...untold, declined }, SEAL], terms: TERMS })).setAside;
+  const aside = (declined: boolean) =>
+    planWork(input({ jobs: [{ ...untold, declined }, SEAL], terms: TERMS })).setAside;
   expect([aside(false), aside(true)]).toEqual([["clutch"], []]);
 });
 

@@ -192,3 +192,10 @@ test("a source that begins with what it rests on is told once", () => {
   );
   expect(of("from memory")).toContain("not this car's own, from memory)");
 });
+
+test("HO25 what is too close to call is never called certain beside it", () => {
+  const of = (close: boolean) => text(soundVisit({ faults: [fault({ grade: "major", close, sure: "certain" })] }));
+  expect(of(true)).toContain("Not certain: too close to a limit to call.");
+  expect(of(true)).not.toContain("Major. Certain.");
+  expect(of(false)).toContain("Major. Certain.");
+});

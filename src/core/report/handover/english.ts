@@ -167,6 +167,7 @@ export const english = {
   "sure.possible": "Possible, not certain.",
   "sure.likely": "Likely, not certain.",
   "sure.certain": "Certain.",
+  "sure.close": "Not certain: too close to a limit to call.",
   "finding.close": "Too close to call: the worse grade stands until it is measured better.",
   "finding.at-least": "At least this grade: which limit holds is not known yet.",
   "finding.differ": "Two people say different things; the worse stands.",

@@ -6,7 +6,7 @@ import { cleaned } from "./clean.js";
 import { byWhenText, dayText, hoursText, judgedText, limitText, moneyRange, untilText } from "./figures.js";
 import type { HandoverModel } from "./model.js";
 import { lookTexts } from "./pages-done.js";
-import { leftText, whyUnseen } from "./pages-findings.js";
+import { leftText, sureText, whyUnseen } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
 import { dateSays, openingText } from "./pages-work.js";
@@ -87,13 +87,18 @@ const firstFacts = ({ first }: HandoverModel, words: HandoverWords): readonly Fa
 ];
 
 const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
-  findings.map(({ fault, place, title, where, grade, because, sure }): Fact => {
+  findings.map(({ fault, place, title, where, grade, because, sure, close }): Fact => {
     const steps = because.flatMap((step) =>
       step.is === "limit"
         ? [limitText(words, step).slice(1), judgedText(words, step.value, step.uncertainty, step.unit)]
         : [step.words],
     );
-    const texts = [placed(words, title, where), say(words, `mark.${grade}`), say(words, `sure.${sure}`), ...steps];
+    const texts = [
+      placed(words, title, where),
+      say(words, `mark.${grade}`),
+      sureText(words, { sure, close }),
+      ...steps,
+    ];
     return { is: "finding", id: `${fault}@${place}`, texts };
   });
 

@@ -87,7 +87,7 @@ function findingBlock(model: HandoverModel, of: LetteredFinding, words: Handover
           kind: say(words, "step.so"),
           says: say(words, "step.so.says", {
             grade: gradeWord(words, of.grade),
-            sure: say(words, `sure.${of.sure}`),
+            sure: sureText(words, of),
           }),
         },
       ],
@@ -111,6 +111,10 @@ function findingBlock(model: HandoverModel, of: LetteredFinding, words: Handover
     },
   };
 }
+
+/** How sure it is; a reading too close to call leaves no other word room. */
+export const sureText = (words: HandoverWords, { close, sure }: Pick<LetteredFinding, "close" | "sure">): string =>
+  say(words, close ? "sure.close" : `sure.${sure}`);
 
 function byHand({ byHand: by }: LetteredFinding, words: HandoverWords): readonly string[] {
   if (by === undefined) return [];

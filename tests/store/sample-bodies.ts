@@ -1,10 +1,19 @@
-/** One good body of every kind, version 1, but those of plans, of a house's terms (sample-plan.ts) and of what is said of pictures (sample-pictures.ts). */
-import type { Bodies, HouseTermsBodies, PictureBodies, PlanBodies } from "../../src/core/record/index.js";
+/** One good body of every kind, version 1, but those of plans, of a house's terms (sample-plan.ts) and of what is said of pictures (sample-pictures.ts) and of sheets under work (sample-sheet-drafts.ts). */
+import type {
+  Bodies,
+  HouseTermsBodies,
+  PictureBodies,
+  PlanBodies,
+  SheetDraftBodies,
+} from "../../src/core/record/index.js";
 import { HASH_A, HASH_B, HASH_C, key, opening } from "./sample.js";
 
 const id = "visit:v/w1/1/n1";
 
-type Own = Exclude<keyof Bodies, keyof PlanBodies | keyof HouseTermsBodies | keyof PictureBodies>;
+type Own = Exclude<
+  keyof Bodies,
+  keyof PlanBodies | keyof HouseTermsBodies | keyof PictureBodies | keyof SheetDraftBodies
+>;
 export const BODIES: { readonly [K in Own]: Bodies[K] } = {
   "car.begun": { name: "Little one" },
   "car.named": { name: "Blue one", replaces: ["car:c/w1/1/n1"] },

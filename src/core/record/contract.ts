@@ -8,6 +8,7 @@ import type { HouseCalendar, HouseTerms, HouseTermsBodies, Supplier } from "./ho
 import type { Kinds } from "./kinds.js";
 import type { PictureBodies } from "./picture-bodies.js";
 import type { PlanBodies } from "./plan-bodies.js";
+import type { DraftedItem, SheetDraftBodies } from "./sheet-draft-bodies.js";
 
 /** Hybrid logical time: wall clock in ms since 1970 and a counter; orders display only. */
 export interface Stamp {
@@ -118,7 +119,7 @@ export interface FreeFinding {
 }
 
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
-export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies {
+export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies, SheetDraftBodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
   "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };
@@ -307,6 +308,12 @@ export interface HouseState extends FoldedState {
   readonly calendar: readonly Stands<HouseCalendar>[];
   /** By the supplier's id. */
   readonly suppliers: ReadonlyMap<string, readonly Stands<Supplier>[]>;
+  /** Sheets under work by the draft's name: the edition each was begun from. */
+  readonly drafts: ReadonlyMap<string, readonly Stands<FrozenSheet>[]>;
+  /** By `draft|list|item`; one taken out stands as null. */
+  readonly draftItems: ReadonlyMap<string, readonly Stands<{ readonly to: DraftedItem | null }>[]>;
+  /** By `draft|list`. */
+  readonly draftOrders: ReadonlyMap<string, readonly Stands<readonly string[]>[]>;
 }
 
 /** What a fold met and kept, to be shown: forks, entries of unknown kind or newer version, stubs, gaps. */

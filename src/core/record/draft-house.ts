@@ -6,6 +6,7 @@ import type { HouseCalendar, HouseTerms, Supplier } from "./house-bodies.js";
 import { HOUSE_KINDS } from "./house-kinds.js";
 import { HOUSE } from "./identity.js";
 import type { HouseKind } from "./kinds.js";
+import type { DraftedItem } from "./sheet-draft-bodies.js";
 
 const draftHouse = <K extends HouseKind>(act: Act, kind: K, body: Bodies[K]): Draft =>
   draftBy(HOUSE_KINDS, act, HOUSE, kind, body);
@@ -14,6 +15,36 @@ const draftHouse = <K extends HouseKind>(act: Act, kind: K, body: Bodies[K]): Dr
 export function draftHouseSheet(act: Act, house: HouseState, id: string, sheet: FrozenSheet | null): Draft {
   return draftHouse(act, "house.sheet", { id, sheet, replaces: standingIds(house, `sheet|${id}`) });
 }
+
+/** A sheet to work on from that edition, or null to throw the work away. */
+export const draftSheetDraft = (act: Act, house: HouseState, draft: string, base: FrozenSheet | null): Draft =>
+  draftHouse(act, "house.draft", { draft, base, replaces: standingIds(house, `draft|${draft}`) });
+
+type OfDraft = { readonly draft: string; readonly list: string };
+
+/** One item of a sheet under work as it is from now on, or null to take it out of the sheet. */
+export const draftSheetItem = (
+  act: Act,
+  house: HouseState,
+  { draft, list, item }: OfDraft & { readonly item: string },
+  to: DraftedItem | null,
+): Draft =>
+  draftHouse(act, "house.draft-item", {
+    draft,
+    list,
+    item,
+    to,
+    replaces: standingIds(house, `item|${draft}|${list}|${item}`),
+  });
+
+/** The order the items of a list are wanted in. */
+export const draftSheetOrder = (
+  act: Act,
+  house: HouseState,
+  { draft, list }: OfDraft,
+  order: readonly string[],
+): Draft =>
+  draftHouse(act, "house.draft-order", { draft, list, order, replaces: standingIds(house, `order|${draft}|${list}`) });
 
 /** A gauge of this house, or null to take it out; readings taken with it keep its figures. */
 export function draftHouseGauge(act: Act, house: HouseState, id: string, gauge: HouseGauge | null): Draft {

@@ -1,4 +1,4 @@
-/** What this house keeps for all its cars: own sheets, gauges, people, terms, days worked, suppliers. Refuses to know any car. */
+/** What this house keeps for all its cars: own sheets and those under work, gauges, people, terms, days worked, suppliers. Refuses to know any car. */
 import type { HouseState, Logged } from "./contract.js";
 import { fold, type Parts, setOrDrop } from "./fold.js";
 import { HOUSE_KINDS } from "./house-kinds.js";
@@ -16,12 +16,18 @@ const PARTS: Parts<HouseState> = {
     terms: [],
     calendar: [],
     suppliers: new Map(),
+    drafts: new Map(),
+    draftItems: new Map(),
+    draftOrders: new Map(),
   }),
   copy: (house) => ({
     ...house,
     sheets: new Map(house.sheets),
     gauges: new Map(house.gauges),
     suppliers: new Map(house.suppliers),
+    drafts: new Map(house.drafts),
+    draftItems: new Map(house.draftItems),
+    draftOrders: new Map(house.draftOrders),
   }),
   fill: {
     sheet: (house, ledger, slot, id) =>
@@ -41,6 +47,25 @@ const PARTS: Parts<HouseState> = {
         house.suppliers,
         id,
         standsIn(ledger, slot, (e) => (e.kind === "house.supplier" ? e.body.supplier : null)),
+      ),
+    draft: (house, ledger, slot, id) =>
+      setOrDrop(
+        house.drafts,
+        id,
+        standsIn(ledger, slot, (e) => (e.kind === "house.draft" ? e.body.base : null)),
+      ),
+    // One taken out of its sheet stands, as that: without it the edition below would show through.
+    item: (house, ledger, slot, id) =>
+      setOrDrop(
+        house.draftItems,
+        id,
+        standsIn(ledger, slot, (e) => (e.kind === "house.draft-item" ? { to: e.body.to } : null)),
+      ),
+    order: (house, ledger, slot, id) =>
+      setOrDrop(
+        house.draftOrders,
+        id,
+        standsIn(ledger, slot, (e) => (e.kind === "house.draft-order" ? e.body.order : null)),
       ),
     gauge: (house, ledger, slot, id) =>
       setOrDrop(

@@ -18,6 +18,7 @@ import {
   text,
 } from "./shape.js";
 import { date, inOrder, span } from "./shape-figures.js";
+import { SHEET_DRAFT_ROWS } from "./sheet-draft-kinds.js";
 
 const HOUSE = ["house"] as const;
 const LONGEST_ROW = 1000;
@@ -88,6 +89,7 @@ const supplier = fields(
 
 export const HOUSE_KINDS: typeof KINDS & { readonly [K in HouseKind]: KindOf<K> } = {
   ...KINDS,
+  ...SHEET_DRAFT_ROWS,
   "house.sheet": {
     v: 1,
     streams: HOUSE,

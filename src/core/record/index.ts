@@ -42,6 +42,7 @@ export { jobKey, partKey } from "./plan-keys.js";
 export { draftRedo, historyOf, type Past, redoable } from "./redo.js";
 export * from "./release-bodies.js";
 export { differ, sameReply, sameValue } from "./same-value.js";
+export type * from "./sheet-draft-bodies.js";
 export type { Head } from "./shelf.js";
 export type * from "./store.js";
 export { storeOn } from "./store-on.js";

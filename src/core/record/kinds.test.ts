@@ -4,6 +4,7 @@ import { DECISION_BODIES } from "../../../tests/store/sample-decisions.js";
 import { PICTURE_BODIES } from "../../../tests/store/sample-pictures.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
+import { SHEET_DRAFT_BODIES } from "../../../tests/store/sample-sheet-drafts.js";
 import { WEAR_BODIES } from "../../../tests/store/sample-wear.js";
 import { ALL_KINDS } from "./all-kinds.js";
 import { faultsOf } from "./check-logged.js";
@@ -32,7 +33,14 @@ const entry = (kind: Kind, body: unknown, v = ALL_KINDS[kind].v): Entry => ({
 const kinds = Object.keys(BODIES).filter((kind): kind is Sampled => kind in BODIES);
 
 test("every kind has a sample", () => {
-  const later = { ...PLAN_BODIES, ...DECISION_BODIES, ...RELEASE_BODIES, ...PICTURE_BODIES, ...WEAR_BODIES };
+  const later = {
+    ...PLAN_BODIES,
+    ...DECISION_BODIES,
+    ...RELEASE_BODIES,
+    ...PICTURE_BODIES,
+    ...WEAR_BODIES,
+    ...SHEET_DRAFT_BODIES,
+  };
   const sampled = [...kinds, ...Object.keys(later)];
   expect(sampled.toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());
 });

@@ -1,6 +1,6 @@
 /** A car as sheets see it: a maker's figure in the limits book, a change of places. */
 import type { Basis, Grade } from "../terms/index.js";
-import type { PlaceDef } from "./schema.js";
+import type { PlaceDef } from "./schema-types.js";
 
 /** A figure in the car's limits book. */
 export interface CarLimit {

@@ -90,3 +90,11 @@ export const sharedTexts = {
   access: texted,
   facts: z.record(z.string(), z.strictObject({ name: z.string(), words: z.optional(texted) })),
 };
+
+export type Caution = z.infer<typeof Caution>;
+export type Brings = z.infer<typeof Brings>;
+export type PlaceDef = z.infer<typeof PlaceDef>;
+export type Gauge = z.infer<typeof Gauge>;
+export type CarState = z.infer<typeof CarState>;
+export type Access = z.infer<typeof Access>;
+export type Fact = z.infer<typeof Fact>;

@@ -1,22 +1,15 @@
 /** The inferred types of the schema without its code, so that the `run` door carries no schema library. */
 export type {
-  Access,
-  Brings,
-  CarState,
-  Caution,
   Common,
   CommonTexts,
   Complaint,
   Derived,
   Effect,
-  Fact,
   Field,
   Gate,
-  Gauge,
   Job,
   Limit,
   NextLook,
-  PlaceDef,
   Point,
   PointText,
   Rule,
@@ -24,3 +17,4 @@ export type {
   SheetCase,
   SheetTexts,
 } from "./schema.js";
+export type { Access, Brings, CarState, Caution, Fact, Gauge, PlaceDef } from "./schema-shared.js";

@@ -1,6 +1,7 @@
 // Work that is done, what next in its order, and what could not be read: told in every form, to every reader.
 import { describe, expect, it, test } from "vitest";
-import { done, fault, job, soundVisit, WORDS, wholeVisit } from "../../../../tests/support/handover-visit.js";
+import { done, fault, job, soundVisit, WORDS } from "../../../../tests/support/handover-visit.js";
+import { wholeVisit } from "../../../../tests/support/handover-whole.js";
 import { AUDIENCES } from "../../terms/index.js";
 import { handover } from "./build.js";
 import { workCsv } from "./csv.js";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fault, job, soundVisit, WORDS, wholeVisit } from "../../../../tests/support/handover-visit.js";
+import { fault, job, soundVisit, WORDS } from "../../../../tests/support/handover-visit.js";
+import { wholeVisit } from "../../../../tests/support/handover-whole.js";
 import { handover } from "./build.js";
 import type { HandoverInput } from "./input.js";
 import { handoverPages } from "./pages.js";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { soundVisit, WORDS, wholeVisit } from "../../../../tests/support/handover-visit.js";
+import { soundVisit, WORDS } from "../../../../tests/support/handover-visit.js";
+import { wholeVisit } from "../../../../tests/support/handover-whole.js";
 import { handover } from "./build.js";
 import { readingsCsv, workCsv } from "./csv.js";
 import { factsOf, missingFacts } from "./facts.js";

@@ -1,6 +1,7 @@
 // What wears, who signed and how figures end, as a hand-over tells them to each reader.
 import { expect, test } from "vitest";
-import { soundVisit, WORDS, wholeVisit } from "../../../../tests/support/handover-visit.js";
+import { soundVisit, WORDS } from "../../../../tests/support/handover-visit.js";
+import { wholeVisit } from "../../../../tests/support/handover-whole.js";
 import type { Audience } from "../../terms/index.js";
 import { handover } from "./build.js";
 import { factsOf } from "./facts.js";

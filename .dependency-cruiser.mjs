@@ -192,23 +192,24 @@ export default {
     },
     {
       name: "doors",
-      comment: "Enter another core folder through its door (index, run, author) or take a type from its contract.",
+      comment:
+        "Enter another core folder through its door (index, run, author, work) or take a type from its contract.",
       severity: "error",
       from: { path: "^src/core/([^/]+)/", pathNot: TEST },
       to: {
         path: "^src/core/[^/]+/",
-        pathNot: ["^src/core/$1/", "^src/core/[^/]+/(index|run|author)\\.ts$"],
+        pathNot: ["^src/core/$1/", "^src/core/[^/]+/(index|run|author|work)\\.ts$"],
         dependencyTypesNot: ["type-only"],
       },
     },
     {
       name: "doors-from-outside",
-      comment: "Enter core through its doors (index, run, author) or take a type from a contract.",
+      comment: "Enter core through its doors (index, run, author, work) or take a type from a contract.",
       severity: "error",
       from: { path: "^src/(app|device|cli|build)/", pathNot: TEST },
       to: {
         path: "^src/core/[^/]+/",
-        pathNot: ["^src/core/[^/]+/(index|run|author)\\.ts$"],
+        pathNot: ["^src/core/[^/]+/(index|run|author|work)\\.ts$"],
         dependencyTypesNot: ["type-only"],
       },
     },

@@ -40,7 +40,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
 const APART = {
   judging: "33 kB",
   "plan-editions": "40 kB",
-  "sheet-file": "98 kB",
+  "sheet-tools": "98 kB",
   "reading-over": "26 kB",
   "judged-before": "24 kB",
   visit: "24 kB",

@@ -117,13 +117,7 @@ const judging = () => import("./state/judging.js");
 const compiler: App["compiler"] = {
   compile: async (...frozen) => (await import("./import/plan-editions.js")).planEditions.compile(...frozen),
 };
-const readSheet: App["readSheet"] = async (name, text, shared, atHand) => {
-  const { readSheetFile, sheetProblem } = await import("./import/sheet-file.js");
-  const read = await readSheetFile(name, text, shared, atHand);
-  return read.ok
-    ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) }
-    : { ok: false, faults: read.problems.map(sheetProblem) };
-};
+const sheetTools: App["sheetTools"] = async () => (await import("./import/sheet-tools.js")).sheetTools;
 
 const shelf = { sheets, common, complaints };
 /** The camera's queue and the file picker come with the round; they are asked for by a tap only. */
@@ -162,7 +156,7 @@ const app: App = {
   phone,
   shelf,
   compiler,
-  readSheet,
+  sheetTools,
   judging,
   pictures,
   camera,

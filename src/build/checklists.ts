@@ -69,9 +69,14 @@ function forget(server: ViteDevServer): void {
 export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
+  if (name === "cases") return casesIndex(lists);
   if (name === "common") return wovenModule(lists.common.common, commonTexts(lists.commonWithTexts));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
   if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
+  if (first === "cases") {
+    const proved = lists.sheets.find((s) => s.sheet.id === second);
+    return proved && dataModule("cases", proved.sheet.cases);
+  }
   if (first === "sheet" || first === "plans") {
     const listed = lists.sheets.find((s) => s.sheet.id === second);
     if (!listed) return undefined;
@@ -138,6 +143,12 @@ function indexModule(lists: Checklists): string {
     "",
   ].join("\n");
 }
+
+/** Where the cases of each sheet lie; wanted by who changes one, so it is no part of the index. */
+const casesIndex = (lists: Checklists): string =>
+  `export const casesOf = { ${lists.sheets
+    .map(({ sheet: { id } }) => `${JSON.stringify(id)}: ${importing(`cases/${id}`, "cases")}`)
+    .join(", ")} };\n`;
 
 /** Code that makes the loaders of a woven module: `name` is what its data is called, `id` that of its plans and texts. */
 function sourceCode(

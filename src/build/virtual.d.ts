@@ -34,3 +34,10 @@ declare module "virtual:leadlamp/texts/en/*" {
 
   export const texts: SheetTexts;
 }
+
+declare module "virtual:leadlamp/cases" {
+  import type { SheetCase } from "../core/sheet/run.js";
+
+  /** By the sheet's id: what proves it. */
+  export const casesOf: Readonly<Record<string, () => Promise<readonly SheetCase[]>>>;
+}

@@ -22,6 +22,8 @@ const PARAMS: Readonly<Record<string, string>> = {
   picture: DEMO_PICTURE,
   aim: "point~w8-off~RR~whl.float",
   sheet: "whl",
+  list: "points",
+  item: "whl.float",
 };
 
 interface Shown {

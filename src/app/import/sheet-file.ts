@@ -49,14 +49,15 @@ export async function readSheetFile(
   if (!checked.ok) return checked;
   const built = await sealSheet(checked.value, digest);
   const { edition, sheet } = built;
-  const file: FrozenSheetFile = { format: "leadlamp-frozen-sheet/1", edition, sheet, texts: checked.value.sheet.texts };
+  const { texts, cases } = checked.value.sheet;
+  const file: FrozenSheetFile = { format: "leadlamp-frozen-sheet/1", edition, sheet, texts, cases };
   return ok({ file, built, notes: checked.value.notes });
 }
 
 /** What is wrong, as one line: `my-sheet.yaml:12:5 message`. */
 export const sheetProblem = (problem: Problem): string => tell(problem);
 
-const digest: Digest = async (text) => {
+export const digest: Digest = async (text) => {
   const hash = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
   return Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, "0")).join("");
 };

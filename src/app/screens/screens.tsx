@@ -2,6 +2,7 @@
 import type { ComponentType } from "preact";
 import type { ParamsOf, RouteName } from "../state/routes.js";
 import { Cars } from "./cars.js";
+import type { HouseScreen } from "./house-screens.js";
 import { lazy, onTheWay } from "./lazy.js";
 
 export interface ScreenProps<Name extends RouteName> {
@@ -13,6 +14,9 @@ type Screens = { readonly [Name in RouteName]: ComponentType<ScreenProps<Name>> 
 const loadWay = () => import("./on-the-way.js");
 const Round = onTheWay(() => loadWay().then((way) => way.Round));
 const Point = onTheWay(() => loadWay().then((way) => way.Point));
+
+const ofHouse = <Name extends HouseScreen>(name: Name): ComponentType<ScreenProps<Name>> =>
+  lazy(() => import("./house-screens.js").then(({ HOUSE_SCREENS }) => HOUSE_SCREENS[name]()));
 
 export const SCREENS: Screens = {
   cars: Cars,
@@ -55,15 +59,21 @@ export const SCREENS: Screens = {
   camera: lazy(() => import("./camera.js").then((file) => file.CameraScreen)),
   "visit-reckoner": lazy(() => import("./reckoner.js").then((file) => file.VisitReckoner)),
   "visit-reckoning": lazy(() => import("./reckoning.js").then((file) => file.VisitReckoning)),
-  sheets: lazy(() => import("./sheets.js").then((file) => file.Sheets)),
-  sheet: lazy(() => import("./sheet.js").then((file) => file.SheetScreen)),
-  settings: lazy(() => import("./settings.js").then((file) => file.SettingsScreen)),
-  files: lazy(() => import("./files.js").then((file) => file.Files)),
-  gauges: lazy(() => import("./gauges.js").then((file) => file.Gauges)),
-  reckoner: lazy(() => import("./reckoner.js").then((file) => file.Reckoner)),
-  reckoning: lazy(() => import("./reckoning.js").then((file) => file.ReckoningScreen)),
-  install: lazy(() => import("./install.js").then((file) => file.Install)),
-  about: lazy(() => import("./about.js").then((file) => file.About)),
+  sheets: ofHouse("sheets"),
+  sheet: ofHouse("sheet"),
+  "new-sheet": ofHouse("new-sheet"),
+  "sheet-work": ofHouse("sheet-work"),
+  "sheet-list": ofHouse("sheet-list"),
+  "sheet-item": ofHouse("sheet-item"),
+  "sheet-try": ofHouse("sheet-try"),
+  "sheet-difference": ofHouse("sheet-difference"),
+  settings: ofHouse("settings"),
+  files: ofHouse("files"),
+  gauges: ofHouse("gauges"),
+  reckoner: ofHouse("reckoner"),
+  reckoning: ofHouse("reckoning"),
+  install: ofHouse("install"),
+  about: ofHouse("about"),
 };
 
 /** Fetches the round ahead, so that the first press after the car list waits for nothing. */

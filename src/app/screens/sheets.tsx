@@ -39,7 +39,7 @@ function Told({ outcome }: { readonly outcome: Outcome }) {
 }
 
 export function Sheets() {
-  const { files, readSheet, shelf, journal, phone } = useApp();
+  const { files, sheetTools, shelf, journal, phone } = useApp();
   const [outcome, setOutcome] = useState<Outcome>();
   const sheets = useSheetsAtHand();
   const read = useSheetFiles();
@@ -47,6 +47,7 @@ export function Sheets() {
     const [picked] = await files.pick({ accept: ".yaml,.yml,.json,application/json" });
     if (!picked) return;
     setOutcome({ is: "reading" });
+    const { readSheet } = await sheetTools();
     const made = await readSheet(picked.name, await picked.text(), await commonFile(shelf), read?.files ?? []);
     if (!made.ok) return setOutcome({ is: "faulty", file: picked.name, faults: made.faults });
     const kept = await keepSheet(journal, phone, made.file);

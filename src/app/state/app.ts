@@ -13,10 +13,10 @@ import type { PictureKeeper } from "../../core/record/photo.js";
 import type { SoundEar, SoundRecorder } from "../../core/record/sound.js";
 import type { SheetPrinter } from "../../core/report/printer.js";
 import type { Judging } from "./desk.js";
-import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 import type { Router } from "./router.js";
 import type { Settings, TextShelf } from "./settings.js";
+import type { SheetTools } from "./sheet-tools.js";
 import type { Compiler, Shelf } from "./shelf.js";
 
 /** What the browser offers around the app itself. */
@@ -41,19 +41,6 @@ export interface Surroundings {
   readonly version: string;
 }
 
-/** What came of a sheet file: the sheet with remarks, or every fault with line and column, in words. */
-export type SheetRead =
-  | { readonly ok: true; readonly file: FrozenSheetFile; readonly notes: readonly string[] }
-  | { readonly ok: false; readonly faults: readonly string[] };
-
-/** Reads a sheet from one YAML or JSON file, checked first; its parser is loaded only then. */
-export type SheetReader = (
-  fileName: string,
-  text: string,
-  common: FrozenCommonFile,
-  atHand: readonly FrozenSheetFile[],
-) => Promise<SheetRead>;
-
 export interface App {
   readonly router: Router;
   readonly settings: Signal<Settings>;
@@ -65,7 +52,8 @@ export interface App {
   readonly phone: Phone;
   readonly shelf: Shelf;
   readonly compiler: Compiler;
-  readonly readSheet: SheetReader;
+  /** Reads, checks and writes check sheets; with its parsers it is fetched when it is first wanted. */
+  readonly sheetTools: () => Promise<SheetTools>;
   readonly judging: () => Promise<Judging>;
   readonly pictures: PictureKeeper<Blob, AbortSignal>;
   /** Looking through the camera inside the page; its code is fetched when it is first wanted. */

@@ -2,7 +2,7 @@
  * What a visit freezes when it opens: its sheets, the shared files and the limits in force, as readable JSON that is
  * kept as blobs under their own hash. Conditions are kept as they are written; plans are made again from them.
  */
-import type { BareCommon, BareCommonTexts, BareSheet, CarLimit, SheetTexts } from "../../core/sheet/run.js";
+import type { BareCommon, BareCommonTexts, BareSheet, CarLimit, SheetCase, SheetTexts } from "../../core/sheet/run.js";
 import { fail, ok, problem, type Result } from "../../core/terms/index.js";
 
 export interface FrozenSheetFile {
@@ -11,6 +11,8 @@ export interface FrozenSheetFile {
   readonly sheet: BareSheet;
   /** Shown texts by language. */
   readonly texts: Readonly<Record<string, SheetTexts>>;
+  /** What proves an own sheet, so that it can be worked on; nothing judges by them. */
+  readonly cases?: readonly SheetCase[];
 }
 /** One written while complaints were frozen too still holds them; they are passed over. */
 export interface FrozenCommonFile {

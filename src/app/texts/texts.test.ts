@@ -19,6 +19,7 @@ import { enPlanUse } from "./en-plan-use.js";
 import { enPlanWork } from "./en-plan-work.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
+import { enSheetWork } from "./en-sheet-work.js";
 import { enViewing } from "./en-viewing.js";
 import { enWorking } from "./en-working.js";
 import { decimalComma, figure, rounded } from "./figures.js";
@@ -62,6 +63,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enMedia),
     Object.keys(enCar),
     Object.keys(enHouse),
+    Object.keys(enSheetWork),
     Object.keys(enPlanWork),
     Object.keys(enPlanEstimate),
     Object.keys(enPlanScope),

@@ -4,7 +4,6 @@ export { type CaseReply, readCaseReply, type Typed } from "./case-replies.js";
 export { type Checked, checkSheet } from "./check.js";
 export { type CheckedCommon, checkCommon } from "./check-common.js";
 export type { Surroundings } from "./declare.js";
-export * from "./draft.js";
 export { COMMON_LISTS, isCondition, SHEET_LISTS, withEmptyLists } from "./format.js";
 export { type Lookup, lookupFor, partOfCommon, partOfSheet } from "./lookup.js";
 export { MESSAGES, tell } from "./messages.js";

@@ -1,0 +1,16 @@
+/** The parsers and checkers of check sheets as the screens use them. Loaded only when a sheet is read in or worked on. */
+import { casesOf } from "virtual:leadlamp/cases";
+import type { SheetTools } from "../state/sheet-tools.js";
+import { checkWork } from "./check-work.js";
+import { readSheetFile, sheetProblem } from "./sheet-file.js";
+
+export const sheetTools: SheetTools = {
+  readSheet: async (...picked) => {
+    const read = await readSheetFile(...picked);
+    return read.ok
+      ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) }
+      : { ok: false, faults: read.problems.map(sheetProblem) };
+  },
+  checkWork,
+  casesOf: async (sheet) => (await casesOf[sheet]?.()) ?? [],
+};

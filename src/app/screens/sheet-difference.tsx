@@ -1,0 +1,4 @@
+/** Not built yet: says that nothing is there. */
+import { MissingScreen } from "./frame.js";
+
+export const SheetDifference = () => <MissingScreen />;

@@ -1,0 +1,93 @@
+/**
+ * The working copy of a sheet for the screens that change it: laid out of the record at every change, checked a moment
+ * after the last one. What was laid and checked stays there from screen to screen.
+ */
+import { signal } from "@preact/signals";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import type { HouseState } from "../../core/record/index.js";
+import type { Sheet } from "../../core/sheet/run.js";
+import { type App, useApp } from "../state/app.js";
+import { readFrozen } from "../state/frozen.js";
+import type { WorkChecked } from "../state/sheet-tools.js";
+import { draftOf, layWork, type SheetWork, type WorkGround, wholeSheet, withTold } from "../state/sheet-work.js";
+import { readSheets, type SheetAtHand } from "../state/sheets-at-hand.js";
+import { commonFile } from "../state/shelf.js";
+import { useSheetsAtHand } from "./use-sheets.js";
+
+/** So long after the last change the sheet is checked. */
+const CHECKED_AFTER_MS = 400;
+
+let ground: { readonly key: string; readonly is: WorkGround } | undefined;
+let laid: { readonly house: HouseState; readonly on: WorkGround; readonly work: SheetWork } | undefined;
+const checked = signal<{ readonly draft: string; readonly sheet: Sheet; readonly outcome: WorkChecked } | undefined>(
+  undefined,
+);
+
+async function fetchGround(
+  { store, shelf }: Pick<App, "store" | "shelf">,
+  blob: string,
+  atHand: readonly SheetAtHand[],
+): Promise<WorkGround> {
+  const [kept, shared, read] = await Promise.all([store.blob(blob), commonFile(shelf), readSheets(atHand)]);
+  const bytes = kept.ok ? kept.value?.bytes : undefined;
+  const base = bytes && readFrozen("leadlamp-frozen-sheet/1", bytes);
+  if (!base?.ok) throw new Error("The sheet this work was begun from is not on this phone any more");
+  return {
+    base: wholeSheet(base.value),
+    bare: { ...shared.common, texts: {}, cases: [], complaints: [] },
+    texts: shared.texts,
+    others: read.files.map((file) => ({ ...wholeSheet(file), cases: [] })),
+  };
+}
+
+function layOnce(on: WorkGround, house: HouseState, draft: string): SheetWork {
+  if (laid?.house !== house || laid.on !== on || laid.work.draft !== draft)
+    laid = { house, on, work: layWork(on, house, draft) };
+  return laid.work;
+}
+
+/** Undefined while it is being read, and where no working copy of this sheet stands. */
+export function useSheetWork(sheet: string): SheetWork | undefined {
+  const app = useApp();
+  const house = app.journal.house().value;
+  const others = useSheetsAtHand().filter(({ id }) => id !== sheet);
+  const found = house.is === "open" ? draftOf(house.state, sheet) : undefined;
+  const key = found ? [found.draft, found.base.blob, ...others.map(({ edition }) => edition)].join(" ") : "";
+  const [, setThere] = useState("");
+  const [failed, setFailed] = useState<unknown>();
+  useEffect(() => {
+    if (!found || ground?.key === key) return;
+    fetchGround(app, found.base.blob, others).then((is) => {
+      ground = { key, is };
+      setThere(key);
+    }, setFailed);
+  }, [key]);
+  if (failed !== undefined) throw failed;
+  const on = ground?.key === key ? ground.is : undefined;
+  const work = on && found && house.is === "open" ? layOnce(on, house.state, found.draft) : undefined;
+  useChecking(app, work, on);
+  const last = checked.value;
+  return useMemo(
+    () => (work && last?.draft === work.draft ? withTold(work, last.outcome, last.sheet !== work.sheet) : work),
+    [work, last],
+  );
+}
+
+function useChecking({ sheetTools }: App, work: SheetWork | undefined, on: WorkGround | undefined): void {
+  const sheet = work?.sheet;
+  useEffect(() => {
+    if (!work || !on || checked.peek()?.sheet === work.sheet) return;
+    let current = true;
+    const timer = setTimeout(() => {
+      void sheetTools()
+        .then(({ checkWork }) => checkWork(work.sheet, on.bare, on.others))
+        .then((outcome) => {
+          if (current) checked.value = { draft: work.draft, sheet: work.sheet, outcome };
+        });
+    }, CHECKED_AFTER_MS);
+    return () => {
+      current = false;
+      clearTimeout(timer);
+    };
+  }, [sheet]);
+}

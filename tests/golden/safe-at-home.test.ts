@@ -42,7 +42,7 @@ beforeAll(async () => {
   untouched = start(prepare(lists.common, built), { ...OWNER, sheets: built.map(({ sheet }) => sheet.id) });
 }, 60_000);
 
-const stateOf = () => new Map(lists.commonWithTexts.states.map((one) => [one.id, one]));
+const stateOf = () => new Map(lists.wholeWithTexts.states.map((one) => [one.id, one]));
 
 /** Every point asked of the owner now, with what is wrong about it. */
 function offences({ asked }: Assessment): readonly string[] {
@@ -52,7 +52,7 @@ function offences({ asked }: Assessment): readonly string[] {
     .flatMap(({ point, state, with: along }) =>
       [point, ...along].flatMap((id) => {
         const of = known.get(id);
-        return of ? unsafeAtHome(of.point, of.text, state, lists.commonWithTexts).map((why) => `${id}: ${why}`) : [id];
+        return of ? unsafeAtHome(of.point, of.text, state, lists.wholeWithTexts).map((why) => `${id}: ${why}`) : [id];
       }),
     );
 }
@@ -77,7 +77,7 @@ test("every point that may ever be asked of an owner is safe in each car state a
     const onGround = point.states.filter((state) => stateOf().get(state)?.lifted === false);
     if (onGround.length === 0) found.push(`${point.id}: only with the car off the ground`);
     for (const state of onGround)
-      found.push(...unsafeAtHome(point, text, state, lists.commonWithTexts).map((why) => `${point.id}: ${why}`));
+      found.push(...unsafeAtHome(point, text, state, lists.wholeWithTexts).map((why) => `${point.id}: ${why}`));
   }
   expect(found).toEqual([]);
 });
@@ -112,7 +112,7 @@ test.each([
   ["Start the engine and watch the gauge.", /sniffing/],
 ])("it finds out what is not safe: %s", (how, why) => {
   const point: Point = { id: "any.point", place: "car", states: ["w1-cold"], fields: {}, who: ["owner"], tool: "torch" };
-  const said = (words: string) => unsafeAtHome(point, { name: "any", ask: { owner: "What do you see?" }, how: words }, "w1-cold", lists.commonWithTexts);
+  const said = (words: string) => unsafeAtHome(point, { name: "any", ask: { owner: "What do you see?" }, how: words }, "w1-cold", lists.wholeWithTexts);
   expect(said(how).join()).toMatch(why);
   expect(said("Look from beside with a torch.")).toEqual([]);
 });
@@ -120,8 +120,8 @@ test.each([
 test("it finds out a lifted car, a tool nobody has at home, and a hot wheel that is touched", () => {
   const point: Point = { id: "any.point", place: "car", states: ["w7-hang"], fields: {}, who: ["owner"], tool: "dial" };
   const text: PointText = { name: "any", ask: { owner: "What do you feel?" }, how: "Hand on the hub." };
-  const why = unsafeAtHome(point, text, "w7-hang", lists.commonWithTexts).join();
+  const why = unsafeAtHome(point, text, "w7-hang", lists.wholeWithTexts).join();
   expect(why).toContain("off the ground");
   expect(why).toContain("dial");
-  expect(unsafeAtHome(point, text, "w5-hot", lists.commonWithTexts).join()).toContain("hot");
+  expect(unsafeAtHome(point, text, "w5-hot", lists.wholeWithTexts).join()).toContain("hot");
 });

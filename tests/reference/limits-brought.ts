@@ -3,6 +3,7 @@
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
 import type { FactValue } from "../../src/core/assess/contract.js";
+import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 
 /** Replies as `point.field@place` → words, `0.22 mm`, shots, a count. */
 export type Said = Readonly<Record<string, string | readonly string[] | number>>;
@@ -218,6 +219,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     at: "car",
     says: (value) => ({ "drn.floor-temp": of(10 + value, "Cel"), "drn.dew": "10 Cel" }),
   },
+  ...ENG_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -262,4 +264,5 @@ export const APPLIES: Readonly<
   "lim.service-gb-older": { facts: { country: "gb", "first-used": 1968 } },
   "lim.service-gb-early": { facts: { country: "gb", "first-used": 1967 } },
   "lim.service-elsewhere": { facts: { country: "us" } },
+  ...ENG_APPLIES,
 };

@@ -4,6 +4,7 @@
  * differ on purpose the row says so and why. Refuses to know the sheets.
  */
 import type { Basis } from "../../src/core/terms/index.js";
+import { ENG } from "./limits-facts-eng.js";
 
 /** How an edge is passed. */
 export type Sense = ">" | "≥" | "<" | "≤";
@@ -259,4 +260,4 @@ const DRN: readonly LimitFact[] = [
 ];
 
 /** Every limit of every shipped sheet. */
-export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN];
+export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG];

@@ -24,14 +24,14 @@ export function withBrought<C extends BareCommon>(common: C, sheets: readonly Pi
   return whole as C;
 }
 
-/** The words of the shared files with those of what these sheets bring, in the same order of precedence. */
+/** The words of the shared files with those of what these sheets bring and of their gates, in the same order of precedence. */
 export function withBroughtTexts<T extends BareCommonTexts>(
   words: T,
-  sheets: readonly Pick<SheetTexts, "brings">[],
+  sheets: readonly Pick<SheetTexts, "brings" | "gates">[],
 ): T {
   const whole: Record<string, unknown> = { ...words };
-  for (const { brings } of sheets)
-    for (const [list, texts] of Object.entries(brings ?? {}))
+  for (const { brings, gates } of sheets)
+    for (const [list, texts] of Object.entries({ ...brings, gates }))
       whole[list] = { ...texts, ...(whole[list] as typeof texts) };
   return whole as T;
 }

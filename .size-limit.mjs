@@ -78,6 +78,7 @@ const APART = {
   corr: "24 kB",
   drn: "24 kB",
   eng: "36 kB",
+  fuel: "36 kB",
   susp: "28 kB",
 };
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";

@@ -4,6 +4,7 @@
  */
 import type { FactValue } from "../../src/core/assess/contract.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
+import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 
 /** Replies as `point.field@place` → words, `0.22 mm`, shots, a count. */
 export type Said = Readonly<Record<string, string | readonly string[] | number>>;
@@ -220,6 +221,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     says: (value) => ({ "drn.floor-temp": of(10 + value, "Cel"), "drn.dew": "10 Cel" }),
   },
   ...ENG_BROUGHT,
+  ...FUEL_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -265,4 +267,5 @@ export const APPLIES: Readonly<
   "lim.service-gb-early": { facts: { country: "gb", "first-used": 1967 } },
   "lim.service-elsewhere": { facts: { country: "us" } },
   ...ENG_APPLIES,
+  ...FUEL_APPLIES,
 };

@@ -5,6 +5,7 @@
  */
 import type { Basis } from "../../src/core/terms/index.js";
 import { ENG } from "./limits-facts-eng.js";
+import { FUEL } from "./limits-facts-fuel.js";
 
 /** How an edge is passed. */
 export type Sense = ">" | "≥" | "<" | "≤";
@@ -260,4 +261,4 @@ const DRN: readonly LimitFact[] = [
 ];
 
 /** Every limit of every shipped sheet. */
-export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG];
+export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG, ...FUEL];

@@ -6,8 +6,8 @@ import { buildPlaces, walk } from "../../src/core/sheet/run.js";
 test("with all sheets open the walk enters every car state once and lifts the car once", async () => {
   const { result } = await loadChecklists("checklists");
   if (!result.ok) throw new Error("the sheets do not load");
-  const { common, sheets } = result.value;
-  const { states, places } = common.common;
+  const { whole, sheets } = result.value;
+  const { states, places } = whole.common;
   const points = sheets.flatMap(({ built }) => built.sheet.points);
   const steps = walk(points, states, buildPlaces(places).tree);
   const entered = steps.filter((step, at) => steps[at - 1]?.state !== step.state).map(({ state }) => state);

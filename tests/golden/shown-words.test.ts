@@ -142,4 +142,4 @@ test("whatever is replied, findings, their because, gates, cautions and what ope
     }
   }
   for (const [what, count] of Object.entries(counts)) expect(count, what).toBeGreaterThan(0);
-});
+}, 300_000);

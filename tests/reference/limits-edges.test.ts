@@ -15,8 +15,9 @@ import type { BuiltSheet, Limit } from "../../src/core/sheet/run.js";
 import { GRADES, type Grade } from "../../src/core/terms/index.js";
 import { TRADE_WORK } from "../../src/core/trade/index.js";
 import { replies, visit } from "../support/small-car.js";
+import type { LimitFact, Sense } from "./limit-fact.js";
 import { APPLIES, BROUGHT, BROUGHT_FOR } from "./limits-brought.js";
-import { LIMIT_FACTS, type LimitFact, type Sense } from "./limits-facts.js";
+import { LIMIT_FACTS } from "./limits-facts.js";
 
 let engine: Engine;
 let untouched: Session;

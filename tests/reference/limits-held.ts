@@ -1,7 +1,7 @@
 /** Holds one limit of a sheet against its row of facts. Knows no sheet and runs no test. */
 import type { Limit } from "../../src/core/sheet/run.js";
 import { GRADES } from "../../src/core/terms/index.js";
-import type { LimitFact, Sense } from "./limits-facts.js";
+import type { LimitFact, Sense } from "./limit-fact.js";
 
 const SENSES: Readonly<Record<Limit["direction"], Sense>> = {
   over: ">",

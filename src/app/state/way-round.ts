@@ -1,4 +1,5 @@
 /** The stops of a visit as one walks round the car, whatever order they are looked at in. Pure. */
+import { rankStates } from "../../core/sheet/run.js";
 import type { Looking } from "./round-view.js";
 import type { Stop } from "./stops.js";
 
@@ -11,7 +12,8 @@ export function wayRound({ known, tree }: Pick<Looking, "known" | "tree">, stops
     const asked = [...(there?.asked ?? []), ...stop.asked];
     byPlace.set(key, { ...stop, asked, done: (there?.done ?? 0) + stop.done });
   }
-  const rank = (state: string): number => known.states.get(state)?.order ?? known.states.size;
+  const ranks = rankStates(known.common.states);
+  const rank = (state: string): number => ranks.get(state) ?? ranks.size;
   return [...byPlace.values()].sort(
     (a, b) => rank(a.state) - rank(b.state) || tree.order(a.place) - tree.order(b.place),
   );

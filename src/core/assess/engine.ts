@@ -7,6 +7,7 @@ import {
   type Plans,
   type Point,
   type Rule,
+  rankStates,
   withBrought,
 } from "../sheet/run.js";
 import { GRADES, type Grade, type GradeLevel, levelOf, type Problem } from "../terms/index.js";
@@ -65,7 +66,7 @@ function buildModel(common: BuiltCommon, sheets: readonly BuiltSheet[], trade: T
     return undefined;
   };
   const loaded = sheets.map((s) => s.sheet.id);
-  const stateOrder = new Map(common.common.states.map((s) => [s.id, s.order]));
+  const stateOrder = rankStates(common.common.states);
   let order = 0;
   const points = sheets.flatMap((s) =>
     s.sheet.points.map((p) => {

@@ -16,4 +16,4 @@ export { canonicalText, editionText } from "./edition.js";
 export { celName, type FieldRef, fieldOf, findField, mainField } from "./names.js";
 export { buildPlaces, type PlaceTree } from "./places.js";
 export type * from "./schema-types.js";
-export { type WalkStep, walk } from "./walk.js";
+export { rankStates, type WalkStep, walk } from "./walk.js";

@@ -18,6 +18,15 @@ test("a walk goes by car state, then place, then as the sheet lists its points",
   ]);
 });
 
+test("two car states of one order are gone through one after the other, never by turns", () => {
+  const [spin] = sheet.points.filter((point) => point.id === "hub.spin");
+  if (!spin) throw new Error("hub.spin is in the small sheet");
+  const twin = { id: "w7-soak", order: 7, lifted: true, plan: "chassis" } as const;
+  const points = [{ ...spin, states: ["w7-soak", "w7-hang"] }];
+  const steps = walk(points, [...common.states, twin], buildPlaces(common.places).tree);
+  expect(steps.map((s) => s.state)).toEqual(["w7-hang", "w7-hang", "w7-soak", "w7-soak"]);
+});
+
 test("a car without the kind of place is not asked there", () => {
   const { tree } = buildPlaces(common.places, [{ remove: "FL" }, { remove: "FR" }]);
   expect(walk(sheet.points, common.states, tree).map((s) => s.place)).toEqual(["car", "car"]);

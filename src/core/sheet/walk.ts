@@ -8,12 +8,16 @@ export interface WalkStep {
   readonly state: string;
 }
 
+/** Walking order of car states. Of two of one order the one listed first is gone through first, whole. */
+export const rankStates = (states: readonly CarState[]): ReadonlyMap<string, number> =>
+  new Map([...states].sort((a, b) => a.order - b.order).map(({ id }, i) => [id, i]));
+
 /**
  * Every step of a walk round the car: by car state, then place, then as the sheets list their points.
  * A point of a kind this car has no place of has no step.
  */
 export function walk(points: readonly Point[], states: readonly CarState[], tree: PlaceTree): readonly WalkStep[] {
-  const rank = new Map(states.map((s) => [s.id, s.order]));
+  const rank = rankStates(states);
   const steps = points.flatMap((point, index) =>
     point.states.flatMap((state) =>
       tree.ofKind(point.place).map((place) => ({

@@ -7,7 +7,7 @@ import { Field } from "../parts/field.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
-import { faultChoices } from "../state/complaint-answers.js";
+import { choicesOffered, faultChoices, OFFERED } from "../state/complaint-answers.js";
 import { answerComplaint } from "../state/release-acts.js";
 import { dayOf } from "../state/today.js";
 import { t } from "../texts/release.js";
@@ -43,9 +43,12 @@ export function AnswerSheet({ on, heard, onClose }: AnswerSheetProps) {
   const [findings, setFindings] = useState(before?.findings ?? []);
   const [needs, setNeeds] = useState(before?.needs);
   const [words, setWords] = useState(before?.words ?? "");
+  const [typed, setTyped] = useState("");
   const [who, setWho] = useState(settings.value.name);
   // Where findings are covered, none is offered.
   const choices = on.quiet ? [] : faultChoices(on.telling, on.assessment, heard.known);
+  const isChosen = (id: string): boolean => findings.some(({ fault, place }) => `${fault}@${place}` === id);
+  const offered = choicesOffered(choices, isChosen, typed);
   const answer = answerOf(word, findings, needs, words, who, dayOf(phone.now()));
   const keep = (said: ComplaintAnswer | null): void => {
     void answerComplaint(journal, on.stream, heard.id, said);
@@ -74,14 +77,25 @@ export function AnswerSheet({ on, heard, onClose }: AnswerSheetProps) {
       {word === "found" && choices.length > 0 && (
         <>
           <p class="label">{t("heard.findings")}</p>
+          {choices.length > OFFERED && (
+            <div class="form">
+              <Field
+                id="answer-find"
+                kind="search"
+                label={t("heard.find", { n: choices.length })}
+                value={typed}
+                onInput={setTyped}
+              />
+            </div>
+          )}
           <ReplyGrid
             kind="several"
             columns={1}
             label={t("heard.findings")}
-            replies={choices.map((one) => ({
+            replies={offered.map((one) => ({
               id: one.id,
               words: one.words,
-              chosen: findings.some(({ fault, place }) => `${fault}@${place}` === one.id),
+              chosen: isChosen(one.id),
             }))}
             onChoose={pick}
           />

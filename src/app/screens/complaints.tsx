@@ -5,7 +5,7 @@ import { ListRow } from "../parts/list-row.js";
 import { useApp } from "../state/app.js";
 import { type HeardLine, heardLine } from "../state/complaint-answers.js";
 import { complaintLines } from "../state/complaint-lines.js";
-import { heardIn } from "../state/heard.js";
+import { earlierUnread, heardIn } from "../state/heard.js";
 import { t } from "../texts/release.js";
 import { ComplaintRows } from "./complaint-rows.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -50,9 +50,15 @@ export function Complaints({ on }: { readonly on: OnDesk }) {
             <AnswerRow line={line} onPress={() => setAnswering(line.id)} />
           </div>
         ))}
+      <Unread on={on} />
       {asked && <AnswerSheet on={on} heard={asked} onClose={() => setAnswering(undefined)} />}
     </>
   );
+}
+
+function Unread({ on }: { readonly on: OnDesk }) {
+  const n = earlierUnread(useApp().journal, on.visit);
+  return n === 0 ? null : <p class="remark">{t("heard.unread", { n })}</p>;
 }
 
 /** What closing a visit says of complaints nobody has answered; nothing where there are none. */
@@ -60,10 +66,14 @@ export function OpenComplaints({ on }: { readonly on: OnDesk }) {
   const heard = heardIn(useApp().journal, on.visit, on.desk.earlier.value);
   if (heard === undefined) return <p role="status">{t("heard.reading")}</p>;
   const n = openComplaints(heard).length;
-  if (n === 0) return null;
   return (
-    <p>
-      <strong>{t("heard.closing", { n })}.</strong> {t("heard.closing.says", { n })}
-    </p>
+    <>
+      {n > 0 && (
+        <p>
+          <strong>{t("heard.closing", { n })}.</strong> {t("heard.closing.says", { n })}
+        </p>
+      )}
+      <Unread on={on} />
+    </>
   );
 }

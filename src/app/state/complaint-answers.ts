@@ -5,6 +5,7 @@
 import type { Assessment } from "../../core/assess/contract.js";
 import { type ComplaintStands, isOpen } from "../../core/plan/index.js";
 import type { ComplaintAnswer } from "../../core/record/index.js";
+import { levelOf } from "../../core/terms/index.js";
 import { plainDay } from "../texts/days.js";
 import { t } from "../texts/release.js";
 import type { Telling } from "./because.js";
@@ -39,10 +40,29 @@ const faultWords = (
   { fault, place, rules = [] }: { readonly fault: string; readonly place: string; readonly rules?: readonly string[] },
 ) => `${faultSays(known, fault, rules, who).says}${atPlace(known, place)}`;
 
-/** Findings of this visit, those its words suspect first. */
+/** So many are offered at once; more are found by a word. */
+export const OFFERED = 6;
+const FOUND_AT_MOST = 30;
+
+/** What is offered: the likeliest and worst, with all that is chosen; with words typed, whatever holds them all. */
+export function choicesOffered(
+  choices: readonly FaultChoice[],
+  isChosen: (id: string) => boolean,
+  typed: string,
+): readonly FaultChoice[] {
+  const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  const holds = ({ words }: FaultChoice): boolean => wanted.every((word) => words.toLowerCase().includes(word));
+  const chosen = choices.filter(({ id }) => isChosen(id));
+  const open = choices.filter(({ id }) => !isChosen(id));
+  if (wanted.length === 0) return [...chosen, ...open.slice(0, Math.max(0, OFFERED - chosen.length))];
+  return [...chosen, ...open.filter(holds).slice(0, FOUND_AT_MOST)];
+}
+
+/** Findings of this visit, those its words suspect first, and the worst first among equals. */
 export function faultChoices(telling: Telling, judged: Judged, complaint: string | undefined): readonly FaultChoice[] {
   const points = likelyPoints(telling, complaint);
-  const choices = judged.faults.map(({ fault, place, rules }): FaultChoice => {
+  const worstFirst = [...judged.faults].sort((a, b) => levelOf(b.grade) - levelOf(a.grade));
+  const choices = worstFirst.map(({ fault, place, rules }): FaultChoice => {
     const isLikely = judged.findings.some(
       (finding) =>
         finding.fault === fault &&

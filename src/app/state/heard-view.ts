@@ -128,7 +128,7 @@ function linesFor(which: string, heard: Heard, marks: readonly MarkAt[]): readon
   return [first, ...(tones.length + swells.length === 0 ? [t("heard.plain", { which })] : [...tones, ...swells])];
 }
 
-/** The least swing drawn over the whole height, so that hiss alone does not look like a beat. */
+/** The least swing, per cent, drawn over the whole height, so that hiss alone does not look like a beat. Own choice. */
 const LEAST_SWING = 20;
 
 export function heardView(ones: readonly HeardOne[], marks: readonly MarkAt[]): HeardView {

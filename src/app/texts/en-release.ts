@@ -16,6 +16,7 @@ export const enRelease = {
   "heard.word.not-heard": "Not heard, seen or felt today",
   "heard.word.needs": "Something else is needed first",
   "heard.findings": "Which finding it is",
+  "heard.find": "Find by a word, {n} findings in all",
   "heard.needs.road-test": "a road test with the owner",
   "heard.needs.measuring": "more measuring",
   "heard.needs.taking-apart": "taking it apart",
@@ -27,6 +28,8 @@ export const enRelease = {
   "heard.who": "Who answers",
   "heard.keep": "Keep the answer",
   "heard.reopen": "Leave it open again",
+  "heard.unread":
+    "{n} earlier {n|one=visit|other=visits} can't be read: what was complained of then is not shown here.",
   "heard.reading": "Answers to complaints are still being read.",
   "heard.closing": "{n} {n|one=complaint is|other=complaints are} not answered",
   "heard.closing.says":

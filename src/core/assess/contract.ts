@@ -182,9 +182,12 @@ export interface Fault {
   readonly byHand?: { readonly was: Grade; readonly reason: string; readonly id: string };
 }
 
-/** Why a gate is tripped: one of its own conditions, a dangerous fault, or a rule's caution not to drive. */
+/**
+ * Why a gate is tripped: one of its own conditions, with the places at which it holds; a dangerous fault; or a rule's
+ * caution not to drive.
+ */
 export type TripCause =
-  | { readonly kind: "condition"; readonly path: string }
+  | { readonly kind: "condition"; readonly path: string; readonly places: readonly string[] }
   | { readonly kind: "dangerous"; readonly fault: string; readonly place: string }
   | { readonly kind: "caution"; readonly rule: string; readonly place: string };
 

@@ -1,6 +1,6 @@
 /** Gates: tripped, cleared, or not cleared and what to do first; and the cautions that are due. Grades nothing. */
 
-import { type Outcome, Unknown } from "../expr/run.js";
+import { type Evaluate, type Outcome, Unknown } from "../expr/run.js";
 import { DO_NOT_DRIVE } from "../terms/index.js";
 import { guardsDriving } from "../terms/run.js";
 import { underEveryChoice } from "./choices.js";
@@ -18,6 +18,8 @@ export interface ConditionRun {
   readonly is: "true" | "false" | "unknown";
   readonly missing: ReadonlySet<string>;
   readonly under: readonly number[];
+  /** Of a trip that holds: the places at which it alone would. Empty where it speaks of the car as a whole. */
+  readonly places: readonly string[];
 }
 
 const CAR = "car";
@@ -27,6 +29,7 @@ export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
   const under = new Set<number>();
   const problems = world.problems;
   world.problems = [];
+  world.kindsAsked.clear();
   const asked = underEveryChoice(world, (): Outcome => {
     if (when === undefined) return new Unknown(new Set());
     const start = world.mark();
@@ -36,6 +39,7 @@ export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
   });
   const told = world.problems;
   world.problems = problems;
+  const kinds = [...world.kindsAsked];
   const outcomes = asked.answers.map((a) => a.value);
   const missing = new Set<string>();
   for (const o of outcomes) if (o instanceof Unknown) for (const key of o.missing) missing.add(key);
@@ -48,7 +52,31 @@ export function runCondition(world: World, node: GateNode): Kept<ConditionRun> {
     : isFalse || (node.which === "clears" && outcomes.some((o) => o === false))
       ? "false"
       : "unknown";
-  return { value: { is, missing, under: [...under] }, reads: [...new Set(asked.reads)], problems: told };
+  // The whole is known by the first place that holds: what the others rest on is asked place by place.
+  const at = holds && when !== undefined && node.which === "trips" ? holdingAt(world, when, kinds) : NOWHERE;
+  return {
+    value: { is, missing, under: [...new Set([...under, ...world.slotsUnder(at.reads)])], places: at.places },
+    reads: [...new Set([...asked.reads, ...at.reads])],
+    problems: told,
+  };
+}
+
+const NOWHERE: { readonly places: readonly string[]; readonly reads: readonly number[] } = { places: [], reads: [] };
+
+/** Where a condition over all places of a kind holds by one place alone. */
+function holdingAt(world: World, when: Evaluate, kinds: readonly string[]): typeof NOWHERE {
+  const reads: number[] = [];
+  const problems = world.problems;
+  const places = kinds
+    .flatMap((kind) => world.site.tree.ofKind(kind))
+    .filter((place) => {
+      const asked = world.holding(place, () => underEveryChoice(world, () => when(world, CAR)));
+      reads.push(...asked.reads);
+      return asked.answers.some(({ value }) => value === true);
+    });
+  // What could not be worked out was told when the whole was asked.
+  world.problems = problems;
+  return { places, reads };
 }
 
 /** A trip that does not apply (nothing of the kind is fitted) does not trip; a clearing that does not apply is no 'no'. */
@@ -76,7 +104,11 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
   const trips = nodes.filter((n) => n.which === "trips");
   const clears = nodes.filter((n) => n.which === "clears");
   const tripping = trips.filter((n) => runOf(n).is === "true");
-  const causes: TripCause[] = tripping.map((n) => ({ kind: "condition", path: gate.trips[n.at]?.path ?? "" }));
+  const causes: TripCause[] = tripping.map((n) => ({
+    kind: "condition",
+    path: gate.trips[n.at]?.path ?? "",
+    places: runOf(n).places,
+  }));
   // A dangerous fault, or a caution not to drive, keeps the car off the road.
   if (guardsDriving(gate.guards)) causes.push(...drivingCauses(faults, findings));
   const otherwise = tripping.length > 0 ? "tripped" : isCleared(gate, trips, clears, runOf) ? "cleared" : "not cleared";
@@ -134,7 +166,11 @@ function trippedBy(
   findings: readonly Finding[],
   gate: string,
 ): readonly Opened[] {
-  const replies = tripping.flatMap((n) => runOf(n).under.flatMap((id) => openedSlot(site, id, gate)));
+  const replies = tripping.flatMap((n) => {
+    const { under, places } = runOf(n);
+    const opened = under.flatMap((id) => openedSlot(site, id, gate));
+    return places.length === 0 ? opened : opened.filter(({ place }) => places.some((at) => site.within(at, place)));
+  });
   const rules = new Set(
     causes.flatMap((c) =>
       c.kind === "caution"
@@ -201,7 +237,7 @@ export function cautionsDue(
   for (const f of findings) for (const c of f.cautions) add(c, f.rule, f.place);
   for (const g of gates) {
     if (g.state !== "tripped") continue;
-    const places = g.trippedBy.flatMap((cause) => (cause.kind === "condition" ? [] : [cause.place]));
+    const places = g.trippedBy.flatMap((cause) => (cause.kind === "condition" ? cause.places : [cause.place]));
     for (const c of g.cautions) for (const place of places.length > 0 ? places : [undefined]) add(c, g.gate, place);
   }
   return [...due]

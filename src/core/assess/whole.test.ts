@@ -82,11 +82,23 @@ test("[AS37] a tripped gate names what tripped it, and its cautions are due", ()
   const a = on({ "hub.heat@FL": "60 Cel" });
   expect(gate(a, "gate.no-touch")).toMatchObject({
     state: "tripped",
-    trippedBy: [{ kind: "condition", path: "common:gates/gate.no-touch/trips/0" }],
+    trippedBy: [{ kind: "condition", path: "common:gates/gate.no-touch/trips/0", places: ["FL"] }],
     first: [{ point: "hub.heat", place: "FL", because: "gate.no-touch" }],
   });
-  expect(a.cautions).toEqual([{ caution: "cau.hot", signal: "caution", places: [], because: ["gate.no-touch"] }]);
+  expect(a.cautions).toEqual([{ caution: "cau.hot", signal: "caution", places: ["FL"], because: ["gate.no-touch"] }]);
   expect(gate(on({}), "gate.no-touch")?.state).toBe("cleared");
+});
+
+test("[AS52] a gate over all corners names each corner that would shut it alone, and asks about no other", () => {
+  const a = on({ "hub.heat@FL": "60 Cel", "hub.heat@RR": "70 Cel", "hub.heat@FR": "20 Cel" });
+  expect(gate(a, "gate.no-touch")).toMatchObject({
+    trippedBy: [{ kind: "condition", places: ["FL", "RR"] }],
+    first: [
+      { point: "hub.heat", place: "FL" },
+      { point: "hub.heat", place: "RR" },
+    ],
+  });
+  expect(a.cautions.map(({ caution, places }) => [caution, places])).toEqual([["cau.hot", ["FL", "RR"]]]);
 });
 
 test("[AS38] any dangerous finding shuts road and drive-away, and so does 'do not drive'", () => {

@@ -31,6 +31,9 @@ const CLOSER = "!closer";
 export class World extends Ledger implements Scope {
   /** Third pass: faults the second pass concluded, by id. */
   founds: ReadonlyMap<string, readonly string[]> | undefined;
+  /** Kinds whose places were asked for all together. */
+  readonly kindsAsked = new Set<string>();
+  private held: string | undefined;
   /** The derived value being worked out: named where that fails. */
   private working = "";
 
@@ -227,7 +230,28 @@ export class World extends Ledger implements Scope {
   }
 
   places(kind: string): readonly string[] {
-    return this.site.tree.ofKind(kind);
+    this.kindsAsked.add(kind);
+    return this.held !== undefined && this.site.tree.kindOf(this.held) === kind
+      ? [this.held]
+      : this.site.tree.ofKind(kind);
+  }
+
+  /** Asks with `places("…")` giving this one place of its kind; what is kept meanwhile rests on all of them. */
+  holding<T>(place: string, ask: () => T): T {
+    this.held = place;
+    try {
+      return ask();
+    } finally {
+      this.held = undefined;
+    }
+  }
+
+  override keep<T>(node: number, work: () => T): T {
+    const { held } = this;
+    this.held = undefined;
+    const value = super.keep(node, work);
+    this.held = held;
+    return value;
   }
 
   /** A fault at this place or at one inside it. */

@@ -7,26 +7,31 @@ import { decibels, HANN_NOISE_WIDTH, type Lines, linesOf, peaksOf, SILENCE } fro
 
 /** All recordings are taken apart alike: lines 2.9 Hz apart at 48 kHz. A shorter window would merge hum and turning. */
 const WINDOW = 16_384;
+/** Twenty values a second draw a swell and no single knock. Own choice. */
 const LOUDNESS_STEP_S = 0.05;
 /** Loudness every 4 ms shows beats up to 125 Hz; eight seconds' worth would need more than most people record. */
 const BEAT_STEP_S = 0.004;
 /** Lines of the beats 0.98 Hz apart: a wheel turned by hand comes round about once or twice a second. */
 const BEAT_WINDOW = 256;
+/** Less than this holds one turn of a wheel turned by hand at best. Own choice. */
 const LEAST_S = 1.5;
-/** Below, phones hear next to nothing; above, nothing of a wheel is left. */
+/** Below, phones hear next to nothing; above, nothing of a wheel is left. Own choice. */
 const LOWEST_HZ = 20;
 const HIGHEST_HZ = 8_000;
+/** A semitone wide: fine enough for a whine, broad enough for hiss. Own choice. */
 const PER_OCTAVE = 12;
 /** A tone this far above what is around it is heard as a tone. Own choice. */
 const TONE_DB = 9;
+/** More strokes than this cannot be told apart on a phone. Own choice. */
 const MOST_PEAKS = 5;
 /** A beat that stands so far above its neighbours, and swings the loudness at least so much. Own choice. */
 const BEAT_DB = 9;
 const LEAST_SWING = 0.03;
+/** Just below what a loudness every 4 ms can show. */
 const HIGHEST_BEAT_HZ = 120;
 /** Rumble of hands and wind lies below, and deep tones whose every half swing would count; beats are above. Own choice. */
 const BEAT_FROM_HZ = 250;
-/** All of it below this is taken for an empty file. */
+/** All of it below this is taken for an empty file: the last of sixteen bits is worth -90 dB. */
 const EMPTY_DB = -90;
 
 /** Mean power of each stretch of `step` seconds; a full sine is 1. */

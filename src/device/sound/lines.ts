@@ -60,7 +60,7 @@ export interface PeakWishes {
   readonly most: number;
 }
 
-/** Neighbours a peak is held against: so many lines, or so much of its own frequency, each way. */
+/** Neighbours a peak is held against: so many lines, or so much of its own frequency, each way. Own choice. */
 const NEAR_LINES = 8;
 const NEAR_SHARE = 0.25;
 

@@ -47,7 +47,7 @@ test("HO2 a gate hangs on the finding a dangerous fault is, and on the one behin
 });
 
 test.each([
-  ["a condition of its own", { kind: "condition", path: "trips[0]" }],
+  ["a condition of its own", { kind: "condition", path: "trips[0]", places: [] }],
   ["a rule that left no finding", { kind: "caution", rule: "fuel.r02", place: "car" }],
   ["a rule that left nothing here", { kind: "caution", rule: "corr.r09", place: "sill-R" }],
 ] as const)("HO2 with %s it hangs on something else too", (_, cause) => {
@@ -62,7 +62,7 @@ test("HO2 a caution hangs on the findings of every rule and every tripped gate b
   const by = (trippedBy: GateState["trippedBy"]) =>
     causesOfCaution({ caution: "cau.dont-drive", because }, judged([gate(trippedBy)]));
   expect(by([{ kind: "dangerous", ...SILL }])).toEqual({ faults: [PLAY, SILL], onlyThose: true });
-  expect(by([{ kind: "condition", path: "trips[0]" }])).toMatchObject({ onlyThose: false });
+  expect(by([{ kind: "condition", path: "trips[0]", places: [] }])).toMatchObject({ onlyThose: false });
 });
 
 test("HO2 a rule without a finding, or that no longer carries the caution, keeps it standing", () => {

@@ -75,6 +75,7 @@ const APART = {
   reckoner: "28 kB",
   reckoning: "36 kB",
   brk: "36 kB",
+  cool: "28 kB",
   corr: "24 kB",
   drn: "24 kB",
   eng: "36 kB",

@@ -3,6 +3,7 @@
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
 import type { FactValue } from "../../src/core/assess/contract.js";
+import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 
@@ -222,6 +223,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   },
   ...ENG_BROUGHT,
   ...FUEL_BROUGHT,
+  ...COOL_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -268,4 +270,5 @@ export const APPLIES: Readonly<
   "lim.service-elsewhere": { facts: { country: "us" } },
   ...ENG_APPLIES,
   ...FUEL_APPLIES,
+  ...COOL_APPLIES,
 };

@@ -4,6 +4,7 @@
  * differ on purpose the row says so and why. Refuses to know the sheets.
  */
 import type { Basis } from "../../src/core/terms/index.js";
+import { COOL } from "./limits-facts-cool.js";
 import { ENG } from "./limits-facts-eng.js";
 import { FUEL } from "./limits-facts-fuel.js";
 
@@ -261,4 +262,4 @@ const DRN: readonly LimitFact[] = [
 ];
 
 /** Every limit of every shipped sheet. */
-export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG, ...FUEL];
+export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG, ...FUEL, ...COOL];

@@ -14,6 +14,10 @@ interface Published {
 /** How a rule names an item, before its number. */
 const DIRECTIVE = "EU 2014/45 ";
 
+/** Rules of a sheet that answer to an item, at least; of cooling the Directive grades nothing but fluid that leaks. */
+const MANY = 21;
+const FEWER: Readonly<Record<string, number>> = { cool: 16 };
+
 let published: Published;
 let lists: Checklists;
 let answering: readonly Rule[];
@@ -54,11 +58,10 @@ test("an item names the Directive and a row of its table", () => {
 
 test("each sheet has rules that answer to an item", () => {
   expect(lists.sheets.length).toBeGreaterThan(0);
-  for (const { sheet } of lists.sheets)
-    expect([sheet.id, answering.filter((rule) => rule.id.startsWith(`${sheet.id}.`)).length > 20]).toEqual([
-      sheet.id,
-      true,
-    ]);
+  for (const { sheet } of lists.sheets) {
+    const own = answering.filter((rule) => rule.id.startsWith(`${sheet.id}.`));
+    expect([sheet.id, own.length >= (FEWER[sheet.id] ?? MANY)]).toEqual([sheet.id, true]);
+  }
 });
 
 test("a grade the item does not give is explained", () => {

@@ -47,7 +47,7 @@ beforeAll(async () => {
   const { result } = await loadChecklists("checklists");
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   lists = result.value;
-}, 60_000);
+}, 240_000);
 
 test("cases A, B, F and H of the trade notes and five of our own are here", () => {
   expect(files).toEqual(expect.arrayContaining(["case-a.json", "case-b.json", "case-f.json", "case-h.json", "fork.json", "left-unknown.json", "makers-figure.json", "not-fitted.json", "too-close.json"]));

@@ -40,7 +40,7 @@ beforeAll(async () => {
   );
   const built = lists.sheets.map((one) => one.built);
   untouched = start(prepare(lists.common, built), { ...OWNER, sheets: built.map(({ sheet }) => sheet.id) });
-}, 60_000);
+}, 240_000);
 
 const stateOf = () => new Map(lists.wholeWithTexts.states.map((one) => [one.id, one]));
 

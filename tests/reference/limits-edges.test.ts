@@ -33,7 +33,7 @@ beforeAll(async () => {
   const sheets = result.value.sheets.map(({ sheet }) => sheet.id);
   untouched = start(engine, visit([], { sheets }));
   limits = new Map(result.value.sheets.flatMap(({ sheet }) => sheet.limits.map((limit) => [limit.id, limit])));
-}, 120_000);
+}, 240_000);
 
 /** A set-up without error: with one, a reading at an edge is too close to call and proves nothing about it. */
 function withoutSetUp(built: BuiltSheet): BuiltSheet {

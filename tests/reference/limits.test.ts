@@ -12,7 +12,7 @@ beforeAll(async () => {
   const { result } = await loadChecklists("checklists");
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   limits = result.value.sheets.flatMap(({ sheet }) => sheet.limits);
-}, 120_000);
+}, 240_000);
 
 test("each limit has one row of facts, and no row is about a limit that is gone", () => {
   const ids = (rows: readonly { readonly id: string }[]) => rows.map(({ id }) => id).sort();

@@ -29,7 +29,7 @@ beforeAll(async () => {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   lists = result.value;
   answering = allRules().filter((rule) => rule["answers-to"] !== undefined);
-}, 60_000);
+}, 240_000);
 
 const allRules = (): readonly Rule[] => [
   ...lists.sheets.flatMap(({ sheet }) => sheet.rules),

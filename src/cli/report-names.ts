@@ -1,6 +1,6 @@
 /** What things are called in a hand-over of the terminal: looked up in the texts of the loaded sheets. Judges nothing. */
 import type { Checklists } from "../build/load-checklists.js";
-import type { HandoverNames } from "../core/report/index.js";
+import { type FaultWording, faultWords, type HandoverNames } from "../core/report/index.js";
 import type { CommonTexts, SheetTexts } from "../core/sheet/run.js";
 import type { Audience, ReplyKey, ReplyValue } from "../core/terms/index.js";
 import { unitOf } from "../core/units/index.js";
@@ -24,17 +24,16 @@ export function namesOf(
     first(all, (texts) => texts.points[point]);
   const voiced = (text: { readonly says: string; readonly owner?: string | undefined }): string =>
     who === "owner" ? (text.owner ?? text.says) : text.says;
-  const faultText = (fault: string, only: string | undefined) => {
-    const told = [shared, ...all];
-    return first(told, (texts) => (only === undefined ? undefined : texts?.rules?.[only]) ?? texts?.faults?.[fault]);
-  };
+  const told = [shared, ...all];
+  const wordingOf = (fault: string): FaultWording => ({
+    ofRule: (rule) => first(told, (texts) => texts?.rules?.[rule]),
+    ofFault: first(told, (texts) => texts?.faults?.[fault]),
+  });
   return {
-    fault: (fault, named) => {
-      const text = faultText(fault, named.length === 1 ? named[0] : undefined);
-      return text === undefined ? { says: fault } : { says: voiced(text), cause: text.cause };
-    },
+    fault: (fault, named, worst = []) => faultWords(wordingOf(fault), named, worst, who) ?? { says: fault },
     rule: (rule) => {
-      const text = faultText(rules.find(({ id }) => id === rule)?.fault ?? "", rule);
+      const { ofRule, ofFault } = wordingOf(rules.find(({ id }) => id === rule)?.fault ?? "");
+      const text = ofRule(rule) ?? ofFault;
       return text === undefined ? rule : voiced(text);
     },
     answersTo: (rule) => rules.find(({ id }) => id === rule)?.["answers-to"],

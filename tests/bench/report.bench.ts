@@ -26,6 +26,9 @@ const SPOTS: readonly CameraFrom[] = [
 const AT_EACH = 20;
 const PICTURES = SPOTS.length * AT_EACH;
 
+/** Longest one act of the browser is waited for, ms. */
+const SLOWEST = 180_000;
+
 const FILES = ["pdf", "html"] as const;
 type File = (typeof FILES)[number];
 
@@ -119,6 +122,8 @@ export const bench: Bench = async () => {
   const browser = await chromium.launch({ executablePath, args: [...BROWSER_FLAGS, "--enable-precise-memory-info"] });
   try {
     const page = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+    // A slow machine is no failure here.
+    page.setDefaultTimeout(SLOWEST);
     // The runner's compiler names inner functions through a helper that the page does not have.
     await page.addInitScript("globalThis.__name = (named) => named");
     const walker = new Walker(page, serving.address);

@@ -1,7 +1,14 @@
 /** Findings with their because as a hand-over takes them: words for words, figures for figures. Pure; concludes nothing. */
 import type { Because, Fault, Finding } from "../../core/assess/contract.js";
 import type { WorkTold } from "../../core/plan/index.js";
-import type { FaultTold, LimitTold, StepTold } from "../../core/report/index.js";
+import {
+  type FaultTold,
+  type FaultWording,
+  faultWords,
+  type LimitTold,
+  type StepTold,
+  worstRules,
+} from "../../core/report/index.js";
 import { offListName } from "../../core/terms/index.js";
 import { answerable, inTelling, senseOf, settleText, stepOf, worstFirst } from "./because.js";
 import type { HandoverGround } from "./handover-ground.js";
@@ -75,11 +82,23 @@ function mendedOf(works: Works, fault: string, jobs: readonly string[]): FaultTo
   return { on, checked: offListName(fault) !== undefined && own.every((work) => work?.isMeasured === true) };
 }
 
+/** In the words of who reads; nobody hears of it more mildly than it is graded. */
+function wordsOf({ telling: { known, who } }: HandoverGround, of: Fault, own: readonly Finding[]) {
+  const all = [known.words, ...known.sheets.map(({ texts }) => texts)];
+  const first = <Text>(from: (texts: (typeof all)[number]) => Text | undefined): Text | undefined =>
+    all.map(from).find((text) => text !== undefined);
+  const wording: FaultWording = {
+    ofRule: (rule) => first((texts) => texts.rules?.[rule]),
+    ofFault: first((texts) => texts.faults?.[of.fault]),
+  };
+  return faultWords(wording, of.rules, worstRules(own), who) ?? faultSays(known, of.fault, of.rules, who);
+}
+
 function faultTold(ground: HandoverGround, works: Works, of: Fault): FaultTold {
   const { telling, due } = ground;
-  const { known, who } = telling;
+  const { known } = telling;
   const own = findingsOf(ground, of);
-  const { says, cause } = faultSays(known, of.fault, of.rules, who);
+  const { says, cause } = wordsOf(ground, of, own);
   const jobs = due
     .filter(({ faults }) => faults.some((one) => one.fault === of.fault && one.place === of.place))
     .map(({ job, place }) => `${job}@${place}`);

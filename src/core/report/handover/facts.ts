@@ -10,7 +10,7 @@ import { leftText, sureText, whyUnseen } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
 import { dateSays, openingText } from "./pages-work.js";
-import { decisionText, placed } from "./sentence.js";
+import { beforeText, decisionText, placed } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
 export interface Fact {
@@ -87,7 +87,8 @@ const firstFacts = ({ first }: HandoverModel, words: HandoverWords): readonly Fa
 ];
 
 const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
-  findings.map(({ fault, place, title, where, grade, because, sure, close }): Fact => {
+  findings.map((finding): Fact => {
+    const { fault, place, title, where, grade, because, sure, close } = finding;
     const steps = because.flatMap((step) =>
       step.is === "limit"
         ? [limitText(words, step).slice(1), judgedText(words, step.value, step.uncertainty, step.unit)]
@@ -97,6 +98,7 @@ const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readon
       placed(words, title, where),
       say(words, `mark.${grade}`),
       sureText(words, { sure, close }),
+      ...beforeText(words, finding),
       ...steps,
     ];
     return { is: "finding", id: `${fault}@${place}`, texts };

@@ -29,7 +29,7 @@ export function cannotWait({ findings, work }: Lettered): readonly CannotWait[] 
       const own = work.filter(({ number }) => one.numbers.includes(number));
       const isUrgent = own.some(({ byWhen, doneOn }) => byWhen.class < 2 && doneOn === undefined);
       if (one.grade !== "dangerous" && one.grade !== "major" && !one.close && !isUrgent) return [];
-      const { letter, grade, close, title, where } = one;
+      const { letter, grade, close, title, where, beforeDriving } = one;
       return [
         {
           letter,
@@ -37,6 +37,7 @@ export function cannotWait({ findings, work }: Lettered): readonly CannotWait[] 
           close,
           title,
           where,
+          ...(beforeDriving === undefined ? {} : { beforeDriving }),
           jobs: own.filter(isPlanned).map(({ number }) => number),
           declined: own.filter(isDeclined).map(({ number }) => number),
         },

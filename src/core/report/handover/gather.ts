@@ -14,6 +14,7 @@ import type {
 } from "../../assess/index.js";
 import { type Audience, forbidsOf, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../terms/index.js";
 import { causesOfCaution, causesOfGate } from "./causes.js";
+import { worstRules } from "./fault-words.js";
 import { stepsOf } from "./gather-because.js";
 import { readingsOf } from "./gather-readings.js";
 import type {
@@ -90,7 +91,7 @@ function pointAt({ names }: Gathered, { point, place }: Opened): string {
 function faultTold(of: Gathered, fault: Fault): FaultTold {
   const { names, assessment, jobs } = of;
   const own = assessment.findings.filter((one) => one.fault === fault.fault && one.place === fault.place);
-  const { says, cause } = names.fault(fault.fault, fault.rules);
+  const { says, cause } = names.fault(fault.fault, fault.rules, worstRules(own));
   const items = fault.rules.flatMap((rule) => names.answersTo(rule) ?? []);
   return {
     fault: fault.fault,

@@ -4,6 +4,7 @@ export { type Causes, causesOfCaution, causesOfGate } from "./causes.js";
 export { type CsvOptions, readingsCsv, workCsv } from "./csv.js";
 export { english } from "./english.js";
 export { type Fact, factsOf, missingFacts } from "./facts.js";
+export { type FaultWording, faultWords, worstRules } from "./fault-words.js";
 export { type Gathered, gathered } from "./gather.js";
 export { type HtmlGiven, toHtml } from "./html.js";
 export { toIcs } from "./ics.js";

@@ -1,5 +1,6 @@
 /** Findings lettered worst first, jobs numbered as they come, and which belongs to which. Judges nothing. */
 import { levelOf } from "../../terms/index.js";
+import { beforeDriving } from "./before-driving.js";
 import type { FaultRef, FaultTold, HandoverInput, JobTold } from "./input.js";
 import type { LetteredFinding, NumberedJob } from "./model.js";
 import { isSettled, sameFault } from "./standing.js";
@@ -31,8 +32,9 @@ export interface Lettered {
   readonly letterFor: (of: FaultRef) => string | undefined;
 }
 
-export function lettered({ faults, jobs, pictures = [] }: HandoverInput): Lettered {
-  const findings = worstFirst(faults).map(
+export function lettered(input: HandoverInput): Lettered {
+  const { faults, jobs, pictures = [] } = input;
+  const bare = worstFirst(faults).map(
     (fault, index): LetteredFinding => ({
       ...fault,
       letter: letterOf(index),
@@ -44,8 +46,19 @@ export function lettered({ faults, jobs, pictures = [] }: HandoverInput): Letter
     (job, index): NumberedJob => ({
       ...job,
       number: index + 1,
-      letters: findings.filter((one) => answers(job, one)).map(({ letter }) => letter),
+      letters: bare.filter((one) => answers(job, one)).map(({ letter }) => letter),
     }),
   );
+  const findings = input.for === "owner" ? bare.map((one) => toldToOwner(one, work, input.cautions)) : bare;
   return { findings, work, letterFor: (of) => findings.find((one) => sameFault(one, of))?.letter };
+}
+
+function toldToOwner(
+  of: LetteredFinding,
+  work: readonly NumberedJob[],
+  cautions: HandoverInput["cautions"],
+): LetteredFinding {
+  const own = work.filter(({ number }) => of.numbers.includes(number));
+  const before = beforeDriving(of, own, cautions);
+  return before === undefined ? of : { ...of, beforeDriving: before };
 }

@@ -119,6 +119,8 @@ export interface CannotWait {
   readonly close: boolean;
   readonly title: string;
   readonly where: string;
+  /** For an owner only. */
+  readonly beforeDriving?: BeforeDriving | undefined;
   /** Numbers of the jobs that put it right, are not declined and not left out; none: no work is planned for it. */
   readonly jobs: readonly number[];
   /** Numbers of those the owner said no to. */
@@ -166,8 +168,13 @@ export interface MoneyLine {
   readonly missing: number;
 }
 
+/** From worst to mildest: it stays where it is, mended before the next drive, no farther than a workshop, before normal use. */
+export type BeforeDriving = "do-not-drive" | "next-drive" | "workshop-only" | "normal-use";
+
 export interface LetteredFinding extends FaultTold {
   readonly letter: string;
+  /** For an owner only. */
+  readonly beforeDriving?: BeforeDriving | undefined;
   readonly pictures: readonly PictureTold[];
   readonly numbers: readonly number[];
 }

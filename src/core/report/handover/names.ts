@@ -4,10 +4,12 @@ import type { ReplyKey, ReplyValue } from "../../terms/index.js";
 
 /** All in the voice of who reads. What is not known comes back as its id: nothing is left out for want of a word. */
 export interface HandoverNames {
-  /** The rule's own wording where one rule alone found it. */
+  /** The rule's own wording where one rule alone found it; for an owner that of a rule that reached the grade. */
   readonly fault: (
     fault: string,
     rules: readonly string[],
+    /** Of the rules, those that reached its grade. */
+    worst?: readonly string[],
   ) => { readonly says: string; readonly cause?: string | undefined };
   readonly rule: (rule: string) => string;
   /** Published item a rule answers to. */

@@ -6,7 +6,7 @@ import { dayText, judgedText, limitText } from "./figures.js";
 import type { NotSeen, PictureTold, StepTold } from "./input.js";
 import type { HandoverModel, LetteredFinding } from "./model.js";
 import type { Block, PictureBlock, TableRow } from "./page.js";
-import { capital, ended, gradeWord, placed, unended } from "./sentence.js";
+import { beforeText, capital, ended, gradeWord, placed, unended } from "./sentence.js";
 import { isSettled } from "./standing.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -75,6 +75,7 @@ function findingBlock(model: HandoverModel, of: LetteredFinding, words: Handover
       title: of.title,
       where: of.where,
       says: [
+        ...beforeText(words, of),
         ...(of.close ? [say(words, "finding.close")] : []),
         ...(of.atLeast ? [say(words, "finding.at-least")] : []),
         ...(of.differ ? [say(words, "finding.differ")] : []),

@@ -4,7 +4,7 @@ import type { CannotWait, ComplaintLine, HandoverModel, NextStep, VerdictReason 
 import type { Block } from "./page.js";
 import { donePages } from "./pages-done.js";
 import { dateText } from "./pages-work.js";
-import { capital, ended, gradeWord, placed, unended } from "./sentence.js";
+import { beforeText, capital, ended, gradeWord, placed, unended } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
 const heading = (text: string): Block => ({ is: "heading", level: 2, text });
@@ -108,7 +108,7 @@ export function waitText(words: HandoverWords, of: CannotWait): string {
     letter: of.letter,
     title: placed(words, of.title, of.where),
     grade: of.close ? say(words, "wait.close", { grade }) : grade,
-    work,
+    work: [...beforeText(words, of), work].join(" "),
   });
 }
 

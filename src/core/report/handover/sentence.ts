@@ -2,6 +2,7 @@
 import type { Grade } from "../../terms/index.js";
 import { dayText, untilText } from "./figures.js";
 import type { DecisionTold, SignedTold } from "./input.js";
+import type { LetteredFinding } from "./model.js";
 import { type HandoverWords, say } from "./words.js";
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -46,3 +47,10 @@ export function decisionTold(words: HandoverWords, decision: DecisionTold | unde
     ...(signed === undefined ? [] : [signedText(words, signed)]),
   ];
 }
+
+/** What a finding means for driving, where its reader is told. One that is too close may also turn out good. */
+export const beforeText = (
+  words: HandoverWords,
+  { beforeDriving, close }: Pick<LetteredFinding, "beforeDriving" | "close">,
+): readonly string[] =>
+  beforeDriving === undefined ? [] : [say(words, close ? `before.${beforeDriving}.close` : `before.${beforeDriving}`)];

@@ -1,7 +1,8 @@
 /** Conditions of the sheets as rows of terms: read and written again, each must mean the same to the letter of its plan. */
 import { describe, expect, it } from "vitest";
 import { loadChecklists } from "../../src/build/load-checklists.js";
-import { compile, type Declarations, readCondition, writeCondition } from "../../src/core/expr/author.js";
+import { compile, type Declarations, readCondition } from "../../src/core/expr/author.js";
+import { writeCondition } from "../../src/core/expr/work.js";
 import { lookupFor, partOfSheet } from "../../src/core/sheet/author.js";
 import { declarationsFor } from "../../src/core/sheet/declare.js";
 import type { Sheet } from "../../src/core/sheet/run.js";

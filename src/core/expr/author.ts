@@ -1,10 +1,7 @@
 /** The author door: CEL text to checked plan. Loads the parser; used at build, in the editor and on import only. */
 
 export { compile } from "./compile.js";
-export { type Completions, completions, type Offer, type Spoken } from "./completions.js";
-export * from "./condition.js";
 export { readCondition } from "./condition-read.js";
-export { askedIn, namesIn, writeCondition } from "./condition-write.js";
 export type {
   Declarations,
   FactType,

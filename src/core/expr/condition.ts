@@ -53,7 +53,7 @@ export interface Condition {
 }
 
 /** Groups and quantifiers inside one another; deeper is read as text. */
-export const DEEPEST_GROUPS = 3;
+export const DEEPEST_GROUPS = 4;
 
 /**
  * The same condition as reading its text would give it: groups that join as their surroundings do are dissolved, one

@@ -2,6 +2,7 @@
 import { casesOf } from "virtual:leadlamp/cases";
 import type { SheetTools } from "../state/sheet-tools.js";
 import { checkWork } from "./check-work.js";
+import { ruleTools } from "./rule-tools.js";
 import { readSheetFile, sheetProblem } from "./sheet-file.js";
 
 export const sheetTools: SheetTools = {
@@ -12,5 +13,6 @@ export const sheetTools: SheetTools = {
       : { ok: false, faults: read.problems.map(sheetProblem) };
   },
   checkWork,
+  ...ruleTools,
   casesOf: async (sheet) => (await casesOf[sheet]?.()) ?? [],
 };

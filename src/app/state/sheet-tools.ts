@@ -1,4 +1,7 @@
 /** What the parsers and checkers of check sheets offer the screens, which may not load them themselves. Types only. */
+import type { CaseRan } from "../../core/assess/cases.js";
+import type { Engine } from "../../core/assess/engine.js";
+import type { Condition, Declarations, Use } from "../../core/expr/work.js";
 import type { BuiltSheet, Common, Sheet, SheetCase } from "../../core/sheet/run.js";
 import type { Path } from "../../core/sheet/work.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
@@ -30,10 +33,38 @@ export interface WorkChecked {
   readonly built?: BuiltSheet;
 }
 
+/** What is wrong with a condition as typed, and where in the text. */
+export interface CelTold {
+  readonly says: string;
+  readonly offset: number;
+  readonly length: number;
+}
+
+/** What a sheet is tried and proved beside. */
+export interface ProvingGround {
+  readonly sheet: Sheet;
+  readonly common: Common;
+  readonly others: readonly Sheet[];
+}
+
 export interface SheetTools {
   readonly readSheet: SheetReader;
   /** Checks a sheet under work whole; `common` is what all sheets share, without what any brings. */
   readonly checkWork: (sheet: Sheet, common: Common, others: readonly Sheet[]) => Promise<WorkChecked>;
   /** What proves a sheet the app comes with. */
   readonly casesOf: (sheet: string) => Promise<readonly SheetCase[]>;
+  /** A condition as rows of terms; undefined where it has no usual shape. */
+  readonly readCondition: (cel: string) => Condition | undefined;
+  /** Everything against a condition as it is typed. */
+  readonly checkCondition: (cel: string, declared: Declarations, use: Use) => readonly CelTold[];
+  /** A sheet that stands, ready to be tried with the sheets it speaks of; made once for what was built. */
+  readonly engineOf: (
+    ground: ProvingGround,
+    built: BuiltSheet,
+  ) => Promise<{ readonly engine: Engine; readonly sheets: readonly string[] }>;
+  readonly proveCases: (
+    ground: ProvingGround,
+    built: BuiltSheet,
+    cases: readonly SheetCase[],
+  ) => Promise<readonly CaseRan[]>;
 }

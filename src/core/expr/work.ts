@@ -2,4 +2,4 @@
 export { type Completions, completions, type Offer, type Spoken } from "./completions.js";
 export * from "./condition.js";
 export { askedIn, namesIn, writeCondition } from "./condition-write.js";
-export type { Declarations, FactType, NameType, Relation } from "./declarations.js";
+export type { Declarations, FactType, NameType, Relation, Use } from "./declarations.js";

@@ -2,8 +2,8 @@
  * Runs the cases of a sheet: each must conclude what it expects, and its near miss must make the rule false, not merely
  * unknown. Reads no file; what failed comes back as data.
  */
-import { type Lookup, readCaseReply, type SpotOf, type Typed } from "../sheet/author.js";
 import type { Rule, SheetCase } from "../sheet/run.js";
+import { type Lookup, readCaseReply, type Typed } from "../sheet/work.js";
 import type { AssessInput, Assessment, StandingReply } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { type Explained, explainIn } from "./explain.js";
@@ -11,7 +11,7 @@ import { reassess, type Session, start } from "./session.js";
 
 /** Day on which cases are looked at: any would do, but it must not move. */
 const DAY = "2026-06-01T10:00:00Z";
-const NO_SPOT: SpotOf = () => ({});
+const NO_SPOT = () => ({});
 /** A visit with nothing said in it yet. */
 export const NOTHING_SAID: Omit<AssessInput, "sheets"> = {
   at: DAY,

@@ -5,7 +5,7 @@ import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { inputFor, type Said, type SaidFacts, type Trial, trialOf } from "../state/sheet-trying.js";
+import { inputFor, type Said, type SaidFacts, type Trial, trialOf, tried } from "../state/sheet-trying.js";
 import type { SheetWork } from "../state/sheet-work.js";
 import { t } from "../texts/sheet-rules.js";
 import { Plain } from "./frame.js";
@@ -15,15 +15,13 @@ import { TryFacts, TryReplies } from "./try-replies.js";
 import { WhyNotBand } from "./try-why-not.js";
 import { useLoaded } from "./use-loaded.js";
 
-/** What is said stays while a rule is mended and tried again. */
-const kept = new Map<string, { readonly said: Said; readonly facts: SaidFacts }>();
-const NOTHING = { said: {}, facts: {} };
+const NOTHING: { readonly said: Said; readonly facts: SaidFacts } = { said: {}, facts: {} };
 
 function Tried({ work, trial }: { readonly work: SheetWork; readonly trial: Trial }) {
-  const [now, setNow] = useState(kept.get(work.draft) ?? NOTHING);
+  const [now, setNow] = useState(tried.get(work.draft) ?? NOTHING);
   const put = (part: Partial<typeof now>): void => {
     const next = { ...now, ...part };
-    kept.set(work.draft, next);
+    tried.set(work.draft, next);
     setNow(next);
   };
   const session = useMemo((): Session => {

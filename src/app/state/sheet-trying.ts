@@ -6,12 +6,16 @@ import { caseReplies, NOTHING_SAID } from "../../core/assess/author.js";
 import { type AssessInput, type Engine, explainIn, type Session, start } from "../../core/assess/index.js";
 import { type Field, mainField, type Point, type Rule, type SheetCase, withBrought } from "../../core/sheet/run.js";
 import { type Lookup, lookupFor, partOfSheet, readCaseReply, type Typed } from "../../core/sheet/work.js";
+import { expectFrom } from "./case-lines.js";
 import { type Knowledge, knowledgeOf } from "./knowledge.js";
 import { itemsIn, type SheetWork } from "./sheet-work.js";
 import { LANGUAGE } from "./shelf.js";
 
 export type Said = Readonly<Record<string, Typed>>;
 export type SaidFacts = AssessInput["car"]["facts"];
+
+/** What is said stays while a rule is mended and tried again: by the working copy. */
+export const tried = new Map<string, { readonly said: Said; readonly facts: SaidFacts }>();
 
 /** What replies are tried on. */
 export interface Trial {
@@ -91,13 +95,6 @@ export function whyNot({ look }: Pick<Trial, "look">, session: Session, rule: Ru
 
 /** A case of what is said: it expects of the rule what came out of it now. */
 export function caseOf(rule: Rule, session: Session, said: Said, facts: SaidFacts): SheetCase {
-  const expect = Object.fromEntries(
-    session.assessment.findings
-      .filter((finding) => finding.rule === rule.id)
-      .map(({ fault, place, grade }) =>
-        fault !== null && grade !== null ? [place === "car" ? fault : `${fault}@${place}`, grade] : ["at", place],
-      ),
-  );
   const mutable = Object.fromEntries(
     Object.entries(said).map(([key, typed]) => [key, typeof typed === "object" ? [...typed] : typed] as const),
   );
@@ -105,7 +102,7 @@ export function caseOf(rule: Rule, session: Session, said: Said, facts: SaidFact
     fires: rule.id,
     ...(Object.keys(facts).length === 0 ? {} : { facts: { ...facts } }),
     replies: mutable,
-    expect,
+    expect: { ...expectFrom(rule, session.assessment) },
   };
 }
 

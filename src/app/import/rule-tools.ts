@@ -1,6 +1,6 @@
 /** Conditions and rules of a sheet under work: read into rows, checked as they are typed, proved by their cases. */
-import { type CaseRan, proving, runCase } from "../../core/assess/author.js";
-import { type Engine, prepare } from "../../core/assess/index.js";
+import type { CaseRan } from "../../core/assess/cases.js";
+import type { Engine } from "../../core/assess/engine.js";
 import { compile, type Declarations, readCondition, tellExpression, type Use } from "../../core/expr/author.js";
 import { lookupFor, partOfSheet, planAgain } from "../../core/sheet/author.js";
 import { type BuiltSheet, type Sheet, type SheetCase, withBrought } from "../../core/sheet/run.js";
@@ -34,7 +34,7 @@ interface ReadyToTry {
 }
 
 async function plan({ sheet, common, others }: ProvingGround, built: BuiltSheet): Promise<ReadyToTry> {
-  const { TRADE_SIGNATURES, TRADE_WORK } = await import("../state/trade-work.js");
+  const { TRADE_SIGNATURES } = await import("../state/trade-work.js");
   const beside = namedIn(sheet, others).map((bare) => ({ edition: bare.label, bare }));
   const again = (sheets: typeof beside) =>
     planAgain({ edition: "", bare: common }, sheets, { functions: TRADE_SIGNATURES });
@@ -42,7 +42,8 @@ async function plan({ sheet, common, others }: ProvingGround, built: BuiltSheet)
   const made = whole.ok ? whole : again([{ edition: built.edition, bare: sheet }]);
   if (!made.ok) throw new Error("A sheet that was checked could not be planned");
   const { common: shared, sheets } = made.value;
-  return { engine: prepare(shared, sheets, TRADE_WORK), sheets: sheets.map(({ sheet: { id } }) => id) };
+  const { ready } = await import("../state/judging.js");
+  return { engine: await ready({ common: shared, sheets }), sheets: sheets.map(({ sheet: { id } }) => id) };
 }
 
 function engineOf(ground: ProvingGround, built: BuiltSheet): Promise<ReadyToTry> {
@@ -57,6 +58,7 @@ async function proveCases(
   cases: readonly SheetCase[],
 ): Promise<readonly CaseRan[]> {
   const { engine, sheets } = await engineOf(ground, built);
+  const { proving, runCase } = await import("../state/proving.js");
   const beside = ground.others.filter(({ id }) => sheets.includes(id));
   const look = lookupFor(partOfSheet(ground.sheet), withBrought(ground.common, beside), beside.map(partOfSheet));
   const ran = proving(engine, look, sheets);

@@ -10,7 +10,7 @@ import { ConditionRows } from "./condition-rows.js";
 import { ConditionText } from "./condition-text.js";
 import { type RuleDesk, useRuleDesk } from "./use-rule-desk.js";
 
-export interface ConditionFieldProps {
+interface ConditionFieldProps {
   readonly id: string;
   readonly label: string;
   /** CEL text; empty where there is none yet. */

@@ -89,7 +89,7 @@ function sayBand(names: Names, { of, sign, grade }: Extract<Term, { is: "band" }
 }
 
 /** What is read, where and when. */
-export function sayAsked({ spoken }: Pick<Names, "spoken">, { name, at, when }: Asked): string {
+function sayAsked({ spoken }: Pick<Names, "spoken">, { name, at, when }: Asked): string {
   const bareName = spoken.name(name);
   const of =
     at === ""
@@ -120,5 +120,5 @@ export function sayPlace({ spoken }: Pick<Names, "spoken">, at: string): string 
 }
 
 /** The places a quantifier goes through. */
-export const sayList = ({ spoken }: Pick<Names, "spoken">, list: PlaceList): string =>
+const sayList = ({ spoken }: Pick<Names, "spoken">, list: PlaceList): string =>
   "kind" in list ? kindWords(list.kind) : t("term.list.relation", { name: spoken.name(list.relation) });

@@ -7,7 +7,7 @@ import { sayCondition } from "./condition-say.js";
 import { kindWords, type SheetNames } from "./sheet-names.js";
 
 /** Reads a condition into rows; it needs the parser, so it is handed in. */
-export type Reads = (cel: string) => Condition | undefined;
+type Reads = (cel: string) => Condition | undefined;
 
 /** `At each corner: when …, then …`; a condition of no usual shape is said as it is written. */
 export function sayRule(names: SheetNames, rule: Rule, read: Reads): string {

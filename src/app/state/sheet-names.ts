@@ -9,7 +9,7 @@ import { replyWord } from "./knowledge.js";
 import { LANGUAGE } from "./shelf.js";
 
 /** What the names are taken from: the sheet as it stands, the shared files with what it brings, the sheets at hand. */
-export interface NamesGround {
+interface NamesGround {
   readonly sheet: Sheet;
   readonly common: Common;
   readonly others: readonly Sheet[];
@@ -38,7 +38,7 @@ export interface SheetNames {
 
 const wordsIn = (texts: Sheet["texts"]): SheetTexts | undefined => texts[LANGUAGE] ?? Object.values(texts)[0];
 /** An id nobody put into words, as words. */
-export const plainWords = (id: string): string => (id.split(".").at(-1) ?? id).replaceAll(/[_-]/g, " ");
+const plainWords = (id: string): string => (id.split(".").at(-1) ?? id).replaceAll(/[_-]/g, " ");
 export const kindWords = (kind: string): string => (kind === "car" ? "car" : kind.replaceAll("-", " "));
 
 /** The trade's functions as they may be called: handed in, since they are a piece of their own. */

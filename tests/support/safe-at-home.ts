@@ -8,7 +8,7 @@ import type { Common, Point, PointText } from "../../src/core/sheet/run.js";
 /** What an owner may have in the hand; a spanner only for the nuts of a wheel that stands on the ground. */
 const IN_HAND: ReadonlySet<string> = new Set([
   ...["papers", "foot", "hand", "eye", "ears", "nose", "torch", "paper", "rag", "wire", "rule", "jug", "hose"],
-  ...["odometer", "speedometer", "stopwatch", "hygrometer", "ir-thermometer", "spanner"],
+  ...["odometer", "speedometer", "stopwatch", "hygrometer", "ir-thermometer", "spanner", "tyre-gauge", "tread-gauge"],
 ]);
 
 /** A sentence that forbids, or leaves it to the workshop, asks for nothing. */

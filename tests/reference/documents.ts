@@ -53,6 +53,7 @@ const NUMBERED: readonly Row[] = [
     "opened",
     /inspection manual,? (?:3|2|of before|2012)|car test inspection manual/,
   ],
+  ["UK Construction and Use Regulations 1986, reg. 27", "quoted", /Construction and Use Regulations/],
   ["UK inspection manual for cars of 2018 and after", "opened", /UK inspection manual (?:for cars )?[17]\./],
   ["UK ministry note of June 2013 on brake imbalance", "quoted", /ministry note/],
   ["UN Regulation No. 30, annex 4, load-capacity index", "quoted", /Regulation No\. 30|UN R30/],

@@ -2,28 +2,11 @@
  * How a value of a chosen size is brought about under each limit: which replies at which place make the reading, or the
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
-import type { FactValue } from "../../src/core/assess/contract.js";
-import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
+import { type Applies, type Brought, mm, of, plain } from "./limit-brought.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
-
-/** Replies as `point.field@place` → words, `0.22 mm`, shots, a count. */
-export type Said = Readonly<Record<string, string | readonly string[] | number>>;
-export interface Brought {
-  readonly at: string;
-  readonly says: (value: number) => Said;
-  /** What was said at the last visit, 1000 km ago. */
-  readonly before?: Said;
-}
-
-/** Twelve figures: beyond any gauge, short of the noise of binary fractions. */
-const figure = (value: number): string => Number(value.toPrecision(12)).toString();
-const of = (value: number, unit: string): string => `${figure(value)} ${unit}`;
-const mm = (value: number): string => of(value, "mm");
-const plain = (key: string, unit: string): Brought => ({
-  at: key.split("@")[1] ?? "car",
-  says: (value) => ({ [key]: of(value, unit) }),
-});
+import { STEER_BROUGHT } from "./limits-brought-steer.js";
+import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
 
 const JOINT = "FL-lower-outer";
 const ROD = "FL-trackrod-outer";
@@ -221,9 +204,11 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     at: "car",
     says: (value) => ({ "drn.floor-temp": of(10 + value, "Cel"), "drn.dew": "10 Cel" }),
   },
+
   ...ENG_BROUGHT,
   ...FUEL_BROUGHT,
-  ...COOL_BROUGHT,
+  ...STEER_BROUGHT,
+  ...TYRE_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -237,9 +222,7 @@ export const BROUGHT_FOR: Readonly<Record<string, Brought>> = {
 };
 
 /** What makes a limit apply that asks for more than its reading: replies and facts of the car. */
-export const APPLIES: Readonly<
-  Record<string, { readonly says?: Said; readonly facts?: Readonly<Record<string, FactValue>> }>
-> = {
+export const APPLIES: Applies = {
   "lim.rodend-play": { says: { [`susp.joint-kind.liner@${JOINT}`]: "lined" } },
   "lim.rodend-play-bare": { says: { [`susp.joint-kind.liner@${JOINT}`]: "bare" } },
   "lim.balljoint-torque": { says: { [`susp.balljoint-torque.type@${JOINT}`]: "greaseable-steel" } },
@@ -270,5 +253,5 @@ export const APPLIES: Readonly<
   "lim.service-elsewhere": { facts: { country: "us" } },
   ...ENG_APPLIES,
   ...FUEL_APPLIES,
-  ...COOL_APPLIES,
+  ...TYRE_APPLIES,
 };

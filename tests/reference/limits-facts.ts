@@ -3,59 +3,11 @@
  * texts, not from the sheets: edges in the notes' own unit, how they are passed, on what they rest. Where the sheets
  * differ on purpose the row says so and why. Refuses to know the sheets.
  */
-import type { Basis } from "../../src/core/terms/index.js";
-import { COOL } from "./limits-facts-cool.js";
+import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type Rests } from "./limit-fact.js";
 import { ENG } from "./limits-facts-eng.js";
 import { FUEL } from "./limits-facts-fuel.js";
-
-/** How an edge is passed. */
-export type Sense = ">" | "≥" | "<" | "≤";
-/** Edges of advisory, minor, major, dangerous; null: no such step. */
-export type Edges = readonly [
-  advisory: number | null,
-  minor: number | null,
-  major: number | null,
-  dangerous: number | null,
-];
-
-/** What a figure rests on. */
-export interface Rests {
-  readonly basis: Basis;
-  /** Document and clause, or one of the two phrases that say there is none. */
-  readonly source: string;
-  /** Words that must stand in the sheet's own source. */
-  readonly named: string;
-}
-export interface LimitFact {
-  readonly limit: string;
-  readonly unit: string;
-  readonly sense: Sense;
-  readonly edges: Edges;
-  readonly rests: Rests;
-  /** The sheets say otherwise on purpose: what they say, in the same unit, and why. */
-  readonly ours?: { readonly edges: Edges; readonly because: string };
-}
-
-const CP: Rests = { basis: "practice", source: "common practice, no source", named: "common practice" };
-const MEMORY: Rests = { basis: "unverified", source: "from memory", named: "from memory" };
-const published = (source: string, named: string): Rests => ({ basis: "published", source, named });
-/** A figure published for something else, used here: practice. */
-const borrowed = (source: string, named: string): Rests => ({ basis: "practice", source, named });
-
-const fact = (limit: string, unit: string, sense: Sense, edges: Edges, rests: Rests): LimitFact => ({
-  limit: `lim.${limit}`,
-  unit,
-  sense,
-  edges,
-  rests,
-});
-/** The same, said otherwise by the sheets. */
-const but = (of: LimitFact, edges: Edges, because: string): LimitFact => ({ ...of, ours: { edges, because } });
-
-/** The notes name no figure at all; ours, and why there is a limit. */
-const none: Edges = [null, null, null, null];
-const own = (limit: string, unit: string, sense: Sense, edges: Edges, because: string, rests = CP): LimitFact =>
-  but(fact(limit, unit, sense, none, rests), edges, because);
+import { STEER } from "./limits-facts-steer.js";
+import { TYRE } from "./limits-facts-tyre.js";
 
 const LASH_2012 = "UK inspection manual of before 2018, 2.2";
 const MILDER =
@@ -262,4 +214,7 @@ const DRN: readonly LimitFact[] = [
 ];
 
 /** Every limit of every shipped sheet. */
-export const LIMIT_FACTS: readonly LimitFact[] = [...SUSP, ...WHL, ...BRK, ...CORR, ...DRN, ...ENG, ...FUEL, ...COOL];
+export const LIMIT_FACTS: readonly LimitFact[] = [
+  ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
+  ...[...ENG, ...FUEL, ...STEER, ...TYRE],
+];

@@ -3,6 +3,7 @@
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
 import { type Applies, type Brought, mm, of, plain } from "./limit-brought.js";
+import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
@@ -205,6 +206,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     says: (value) => ({ "drn.floor-temp": of(10 + value, "Cel"), "drn.dew": "10 Cel" }),
   },
 
+  ...COOL_BROUGHT,
   ...ENG_BROUGHT,
   ...FUEL_BROUGHT,
   ...STEER_BROUGHT,
@@ -251,6 +253,7 @@ export const APPLIES: Applies = {
   "lim.service-gb-older": { facts: { country: "gb", "first-used": 1968 } },
   "lim.service-gb-early": { facts: { country: "gb", "first-used": 1967 } },
   "lim.service-elsewhere": { facts: { country: "us" } },
+  ...COOL_APPLIES,
   ...ENG_APPLIES,
   ...FUEL_APPLIES,
   ...TYRE_APPLIES,

@@ -4,6 +4,7 @@
  * differ on purpose the row says so and why. Refuses to know the sheets.
  */
 import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type Rests } from "./limit-fact.js";
+import { COOL } from "./limits-facts-cool.js";
 import { ENG } from "./limits-facts-eng.js";
 import { FUEL } from "./limits-facts-fuel.js";
 import { STEER } from "./limits-facts-steer.js";
@@ -216,5 +217,5 @@ const DRN: readonly LimitFact[] = [
 /** Every limit of every shipped sheet. */
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
-  ...[...ENG, ...FUEL, ...STEER, ...TYRE],
+  ...[...ENG, ...FUEL, ...COOL, ...STEER, ...TYRE],
 ];

@@ -84,6 +84,7 @@ const APART = {
   drn: "24 kB",
   eng: "36 kB",
   fuel: "36 kB",
+  trans: "36 kB",
   susp: "28 kB",
 };
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";

@@ -7,6 +7,7 @@ import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
+import { TRANS_APPLIES, TRANS_BROUGHT } from "./limits-brought-trans.js";
 import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
 
 const JOINT = "FL-lower-outer";
@@ -211,6 +212,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   ...FUEL_BROUGHT,
   ...STEER_BROUGHT,
   ...TYRE_BROUGHT,
+  ...TRANS_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -257,4 +259,5 @@ export const APPLIES: Applies = {
   ...ENG_APPLIES,
   ...FUEL_APPLIES,
   ...TYRE_APPLIES,
+  ...TRANS_APPLIES,
 };

@@ -5,7 +5,16 @@ import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { type ParamsOf, to } from "../state/routes.js";
-import { inputFor, type Said, type SaidFacts, type Trial, trialOf, tried } from "../state/sheet-trying.js";
+import {
+  canBeTried,
+  inputFor,
+  keyOfSheet,
+  type Said,
+  type SaidFacts,
+  type Trial,
+  trialOf,
+  tried,
+} from "../state/sheet-trying.js";
 import type { SheetWork } from "../state/sheet-work.js";
 import { t } from "../texts/sheet-rules.js";
 import { Plain } from "./frame.js";
@@ -38,11 +47,11 @@ function Tried({ work, trial }: { readonly work: SheetWork; readonly trial: Tria
   );
 }
 
-function Ready({ work, built }: { readonly work: SheetWork; readonly built: NonNullable<SheetWork["built"]> }) {
+function Ready({ work }: { readonly work: SheetWork }) {
   const { sheetTools } = useApp();
   const made = useLoaded(
-    async (): Promise<{ engine: Engine; sheets: readonly string[] }> => (await sheetTools()).engineOf(work, built),
-    `${work.draft} ${built.edition}`,
+    async (): Promise<{ engine: Engine; sheets: readonly string[] }> => (await sheetTools()).engineOf(work),
+    keyOfSheet(work),
   );
   const trial = useMemo(() => made && trialOf(work, made), [made, work.sheet]);
   if (!trial) return <p class="remark">{t("app.opening")}</p>;
@@ -50,12 +59,12 @@ function Ready({ work, built }: { readonly work: SheetWork; readonly built: NonN
 }
 
 function Trying({ work, sheet }: { readonly work: SheetWork; readonly sheet: string }) {
-  const { built, checked } = work;
+  const { checked } = work;
   return (
     <Plain back={t("try.back")} href={to("sheet-work", { sheet })} title={t("try.title")}>
       <p class="remark">{t("try.says")}</p>
-      {built ? (
-        <Ready work={work} built={built} />
+      {canBeTried(work) ? (
+        <Ready work={work} />
       ) : (
         <Band>
           <Notice kind="plain" title={t(checked === "yet" ? "try.checking" : "try.not-yet")} />

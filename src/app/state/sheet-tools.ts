@@ -57,14 +57,9 @@ export interface SheetTools {
   readonly readCondition: (cel: string) => Condition | undefined;
   /** Everything against a condition as it is typed. */
   readonly checkCondition: (cel: string, declared: Declarations, use: Use) => readonly CelTold[];
-  /** A sheet that stands, ready to be tried with the sheets it speaks of; made once for what was built. */
+  /** A sheet whose conditions stand, ready to be tried with the sheets it speaks of; made once for a sheet as it is. */
   readonly engineOf: (
     ground: ProvingGround,
-    built: BuiltSheet,
   ) => Promise<{ readonly engine: Engine; readonly sheets: readonly string[] }>;
-  readonly proveCases: (
-    ground: ProvingGround,
-    built: BuiltSheet,
-    cases: readonly SheetCase[],
-  ) => Promise<readonly CaseRan[]>;
+  readonly proveCases: (ground: ProvingGround, cases: readonly SheetCase[]) => Promise<readonly CaseRan[]>;
 }

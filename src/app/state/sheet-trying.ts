@@ -46,6 +46,24 @@ export function trialOf(
   };
 }
 
+/** Problems that stand in nobody's way of trying a sheet: a case that is still to be made is made by trying. */
+const HARMLESS: ReadonlySet<string> = new Set([
+  ...["no-firing-case", "no-near-miss", "near-miss-one", "near-miss-new", "near-miss-same", "near-miss-unknown"],
+  ...["case-expects-other", "case-failed"],
+]);
+/** Whether a sheet can be tried as it stands: nothing stands against it but cases still to come. */
+export const canBeTried = ({ told, checked }: Pick<SheetWork, "told" | "checked">): boolean =>
+  checked === "now" && told.every(({ is, code }) => is === "note" || HARMLESS.has(code));
+
+const numbers = new WeakMap<object, number>();
+let last = 0;
+/** A key for a sheet as it is now: another after every change. */
+export function keyOfSheet({ sheet }: Pick<SheetWork, "sheet">): string {
+  const number = numbers.get(sheet) ?? ++last;
+  numbers.set(sheet, number);
+  return String(number);
+}
+
 /** What is said as a visit holds it; undefined where something is said that no point takes. */
 export function inputFor({ look, sheets }: Trial, said: Said, facts: SaidFacts): AssessInput | undefined {
   const replies = caseReplies(said, look);

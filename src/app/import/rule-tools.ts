@@ -15,7 +15,7 @@ function checkCondition(cel: string, declared: Declarations, use: Use): readonly
   return made.problems
     .filter(({ code }) => code !== NOT_OPEN)
     .map((one) => ({
-      says: tellExpression(one),
+      says: tellExpression(one) ?? one.code,
       offset: Number(one.params["offset"] ?? 0),
       length: Number(one.params["length"] ?? 0),
     }));

@@ -8,6 +8,7 @@ import { TRADE_WORK } from "../../core/trade/index.js";
 import { nameOfKey, sayExpectKey, sayReplyKey, typedOf, writtenOf } from "./case-lines.js";
 import { namesOf } from "./sheet-names.js";
 import {
+  canBeTried,
   caseOf,
   freshNumber,
   inputFor,
@@ -84,6 +85,12 @@ describe("sample replies", () => {
       { is: "expected", key: "whl.nut-loose@FR", wanted: "minor", found: "major" },
     ]);
     expect(runCase({ ...made, replies: { "whl.gone@FR": "x" } }, ran).failures).toEqual([{ is: "not-open" }]);
+  });
+  it("can be given while a case is still to come, and not while anything else stands against the sheet", () => {
+    const told = (code: string, is: "problem" | "note" = "problem") => ({ is, code, says: code });
+    expect(canBeTried({ checked: "now", told: [told("no-firing-case"), told("unused-limit", "note")] })).toBe(true);
+    expect(canBeTried({ checked: "now", told: [told("unknown-job")] })).toBe(false);
+    expect(canBeTried({ checked: "yet", told: [] })).toBe(false);
   });
   it("are given a number no case ever had", () => {
     const last = whl.cases.length;

@@ -84,6 +84,7 @@ const APART = {
   drn: "24 kB",
   eng: "36 kB",
   fuel: "36 kB",
+  head: "36 kB",
   trans: "36 kB",
   susp: "28 kB",
 };

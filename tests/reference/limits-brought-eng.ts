@@ -34,7 +34,7 @@ export const ENG_BROUGHT: Readonly<Record<string, Brought>> = {
       "eng.carb-bal.low@engine": of(10 * (1 - share / 2), "1"),
     }),
   },
-  "eng.comp-dry": plain(`eng.comp-dry@${LOW}`, "bar"),
+  "eng.comp_abs": plain(`eng.comp-dry@${LOW}`, "bar"),
   "eng.comp_spread": { at: "cylinders", says: (percent) => uneven(1 - percent / 100) },
   "eng.comp_ratio": { at: "cylinders", says: (percent) => uneven(percent / 100) },
   // A good cylinder gains a tenth by the same oil.

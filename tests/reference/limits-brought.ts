@@ -6,6 +6,7 @@ import { type Applies, type Brought, mm, of, plain } from "./limit-brought.js";
 import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
+import { HEAD_BROUGHT } from "./limits-brought-head.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
 import { TRANS_APPLIES, TRANS_BROUGHT } from "./limits-brought-trans.js";
 import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
@@ -210,6 +211,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   ...COOL_BROUGHT,
   ...ENG_BROUGHT,
   ...FUEL_BROUGHT,
+  ...HEAD_BROUGHT,
   ...STEER_BROUGHT,
   ...TYRE_BROUGHT,
   ...TRANS_BROUGHT,

@@ -7,6 +7,7 @@ import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type R
 import { COOL } from "./limits-facts-cool.js";
 import { ENG } from "./limits-facts-eng.js";
 import { FUEL } from "./limits-facts-fuel.js";
+import { HEAD } from "./limits-facts-head.js";
 import { STEER } from "./limits-facts-steer.js";
 import { TRANS } from "./limits-facts-trans.js";
 import { TYRE } from "./limits-facts-tyre.js";
@@ -219,5 +220,5 @@ const DRN: readonly LimitFact[] = [
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ENG, ...FUEL, ...COOL, ...STEER, ...TYRE],
-  ...TRANS,
+  ...[...TRANS, ...HEAD],
 ];

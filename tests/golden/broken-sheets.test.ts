@@ -81,6 +81,11 @@ test("every problem that can be told is told here, or in the test named", () => 
   const elsewhere = {
     "src/build/yaml-source.test.ts": ["yaml-too-large", "yaml-too-deep"],
     "src/build/load-checklists.test.ts": ["unreadable-file", "missing-file", "folder-name", "brought-differs"],
+    "src/core/sheet/checks/agree.test.ts": ["rules-disagree"],
+    "src/core/sheet/checks/same-meaning.test.ts": [
+      ...["id-other-place", "id-other-field", "id-other-reply", "id-other-quantity", "id-other-subject"],
+      "id-words-gone",
+    ],
     "src/core/sheet/places.test.ts": ["place-id-used"],
     "src/cli/sheets.test.ts": ["case-failed"],
     "this file": ["name-not-loaded", "unused-limit", "more-problems"],

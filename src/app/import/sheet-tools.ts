@@ -4,6 +4,7 @@ import type { SheetTools } from "../state/sheet-tools.js";
 import { checkWork } from "./check-work.js";
 import { ruleTools } from "./rule-tools.js";
 import { readSheetFile, sheetProblem } from "./sheet-file.js";
+import { writeSheet } from "./write-sheet.js";
 
 export const sheetTools: SheetTools = {
   readSheet: async (...picked) => {
@@ -14,5 +15,6 @@ export const sheetTools: SheetTools = {
   },
   checkWork,
   ...ruleTools,
+  writeSheet,
   casesOf: async (sheet) => (await casesOf[sheet]?.()) ?? [],
 };

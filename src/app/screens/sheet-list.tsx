@@ -1,30 +1,156 @@
 /** One list of a sheet under work: its items in order, what stands against each, and what can be done with them. */
+import { useState } from "preact/hooks";
 import { DRAFT_LISTS, type DraftList } from "../../core/sheet/work.js";
+import { Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
+import { Sheet } from "../parts/sheet.js";
+import { useApp } from "../state/app.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { itemTitle } from "../state/sheet-items-view.js";
+import { copyOf, isNamed, movedBy, newItems } from "../state/sheet-new-item.js";
+import { takenIn } from "../state/sheet-taken.js";
 import { itemsIn, type SheetWork, toldOf } from "../state/sheet-work.js";
+import { orderItems, putItem, putItems } from "../state/sheet-work-acts.js";
 import { t } from "../texts/sheet-work.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { OnSheetWork } from "./on-sheet-work.js";
+import { AskName } from "./sheet-name.js";
+import { SheetUndoRow } from "./sheet-undo-row.js";
 
-function Items({ sheet, work, list }: { readonly sheet: string; readonly work: SheetWork; readonly list: DraftList }) {
+interface OfList {
+  readonly sheet: string;
+  readonly work: SheetWork;
+  readonly list: DraftList;
+}
+type Asked = { readonly is: "new" } | { readonly is: "copy"; readonly item: string };
+
+/** What is done to a list, with the ids that were ever used in it. */
+function useListActs({ sheet, work, list }: OfList) {
+  const { journal, router } = useApp();
+  const house = journal.house().value;
+  const taken = (of: DraftList) => (house.is === "open" ? takenIn(house.state, of) : []);
+  const open = (item: string): void => router.go(to("sheet-item", { sheet, list, item }));
+  const order = [...itemsIn(work, list).keys()];
+  return {
+    order,
+    add: (name: string): void => {
+      const made = newItems(work, list, name, taken);
+      void putItems(journal, work.draft, made).then((kept) => kept && made[0] && open(made[0].item));
+    },
+    copy: (item: string, name: string): void => {
+      const made = copyOf(work, list, item, name, taken(list));
+      if (!made) return;
+      const behind = order.flatMap((key) => (key === item ? [key, made.item] : [key]));
+      void putItems(journal, work.draft, [made], { list, order: behind }).then((kept) => kept && open(made.item));
+    },
+    move: (item: string, by: -1 | 1): void => {
+      const moved = movedBy(order, item, by);
+      if (moved) void orderItems(journal, work.draft, list, moved);
+    },
+    takeOut: (item: string): void => void putItem(journal, work.draft, list, item, null),
+  };
+}
+
+/** Acts on one item, within reach of the thumb; the words say where it stands after each move. */
+function ItemActs({
+  on,
+  item,
+  onCopy,
+  onClose,
+}: {
+  readonly on: OfList;
+  readonly item: string;
+  readonly onCopy: () => void;
+  readonly onClose: () => void;
+}) {
+  const acts = useListActs(on);
+  const is = itemsIn(on.work, on.list).get(item);
+  if (!is) return null;
+  const at = acts.order.indexOf(item);
+  return (
+    <Sheet open title={itemTitle(on.work, on.list, is)} closeWords={t("app.close")} onClose={onClose}>
+      <p role="status">{t("sheet-list.at", { n: at + 1, of: acts.order.length })}</p>
+      <div class="acts">
+        <Tool words={t("sheet-list.up")} disabled={at === 0} onPress={() => acts.move(item, -1)} />
+        <Tool words={t("sheet-list.down")} disabled={at === acts.order.length - 1} onPress={() => acts.move(item, 1)} />
+      </div>
+      <div class="acts">
+        <Tool words={t("sheet-list.copy")} onPress={onCopy} />
+        <Tool
+          words={t("sheet-list.out")}
+          onPress={() => {
+            acts.takeOut(item);
+            onClose();
+          }}
+        />
+      </div>
+    </Sheet>
+  );
+}
+
+function Row({ on, item, onActs }: { readonly on: OfList; readonly item: string; readonly onActs: () => void }) {
+  const { sheet, work, list } = on;
+  const is = itemsIn(work, list).get(item);
+  if (!is) return null;
+  const [first, ...more] = toldOf(work, list, item).filter((one) => one.is === "problem");
+  const title = itemTitle(work, list, is);
+  const second = first && (more.length > 0 ? t("sheet-list.told", { says: first.says, n: more.length }) : first.says);
+  return (
+    <li class="editor-row">
+      <ListRow title={title} second={second} href={to("sheet-item", { sheet, list, item })} />
+      <button type="button" class="tool plain" aria-label={t("sheet-list.acts.of", { title })} onClick={onActs}>
+        {t("sheet-list.acts")}
+      </button>
+    </li>
+  );
+}
+
+function Items(on: OfList) {
+  const { sheet, work, list } = on;
+  const acts = useListActs(on);
+  const [asked, setAsked] = useState<Asked>();
+  const [held, setHeld] = useState<string>();
+  const items = itemsIn(work, list);
+  const copied = asked?.is === "copy" ? items.get(asked.item) : undefined;
+  const named = (name: string): void => {
+    if (asked?.is === "copy") acts.copy(asked.item, name);
+    else acts.add(name);
+    setAsked(undefined);
+  };
+  const copy = (item: string): void => {
+    setHeld(undefined);
+    if (isNamed(list)) setAsked({ is: "copy", item });
+    else acts.copy(item, "");
+  };
   return (
     <Plain back={t("sheet-work.title")} href={to("sheet-work", { sheet })} title={t(`sheet-list.${list}`)}>
-      {[...itemsIn(work, list)].map(([item, is]) => (
-        <ListRow
-          key={item}
-          title={itemTitle(work, list, is)}
-          second={toldOf(work, list, item)[0]?.says}
-          href={to("sheet-item", { sheet, list, item })}
+      <p class="remark">{items.size === 0 ? t("sheet-list.none") : t(`sheet-list.${list}.says`)}</p>
+      <ol class="editor-rows">
+        {acts.order.map((item) => (
+          <Row key={item} {...{ on, item }} onActs={() => setHeld(item)} />
+        ))}
+      </ol>
+      <SheetUndoRow isMine={(draft) => draft === work.draft} />
+      <div class="acts">
+        <Tool words={t("sheet-list.add")} onPress={() => (isNamed(list) ? setAsked({ is: "new" }) : acts.add(""))} />
+      </div>
+      {held !== undefined && (
+        <ItemActs {...{ on }} item={held} onCopy={() => copy(held)} onClose={() => setHeld(undefined)} />
+      )}
+      {asked && (
+        <AskName
+          title={asked.is === "copy" ? t("sheet-list.copy") : t("sheet-list.add")}
+          name={copied ? itemTitle(work, list, copied) : ""}
+          onKeep={named}
+          onClose={() => setAsked(undefined)}
         />
-      ))}
+      )}
     </Plain>
   );
 }
 
 export function SheetList({ params: { sheet, list } }: { readonly params: ParamsOf<"sheet-list"> }) {
   const known = DRAFT_LISTS.find((one): one is DraftList => one === list);
-  if (known === undefined) return <MissingScreen />;
+  if (known === undefined || known === "head") return <MissingScreen />;
   return <OnSheetWork sheet={sheet}>{(work) => <Items {...{ sheet, work }} list={known} />}</OnSheetWork>;
 }

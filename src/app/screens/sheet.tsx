@@ -1,21 +1,22 @@
 /** What a check sheet holds: its points with their questions, its limits with their basis, its work. */
-import { Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { FrozenSheetFile } from "../state/frozen.js";
-import { dropSheet } from "../state/house-acts.js";
 import { questionOf } from "../state/knowledge.js";
 import { bandsText, limitTitle } from "../state/limits-view.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { problemText } from "../texts/problems.js";
-import { MissingScreen, Plain } from "./frame.js";
-import { OpeningScreen } from "./lazy.js";
+import { Plain } from "./frame.js";
+import { lazy, Nothing, OpeningScreen } from "./lazy.js";
 import { useLoaded } from "./use-loaded.js";
 import { useSheetsAtHand } from "./use-sheets.js";
+
+const NotYet = lazy(() => import("./sheet-own.js").then((file) => file.NotYet));
+const SheetOwn = lazy(() => import("./sheet-own.js").then((file) => file.SheetOwn), Nothing);
 
 /** Characters of an edition shown. */
 const EDITION_SHOWN = 12;
@@ -56,16 +57,13 @@ function Contents({ file }: { readonly file: FrozenSheetFile }) {
 }
 
 export function SheetScreen({ params }: { readonly params: ParamsOf<"sheet"> }) {
-  const { journal, router } = useApp();
+  const { journal } = useApp();
   const house = journal.house().value;
   const sheet = useSheetsAtHand().find((one) => one.id === params.sheet);
   const read = useLoaded(async () => sheet?.file(), `${params.sheet} ${sheet?.edition ?? ""}`);
-  if (!sheet) return house.is === "opening" ? <OpeningScreen /> : <MissingScreen />;
+  if (!sheet) return house.is === "opening" ? <OpeningScreen /> : <NotYet sheet={params.sheet} />;
   if (!read) return <OpeningScreen />;
   const about = read.ok ? textsOf(read.value).about : "";
-  const drop = (): void => {
-    void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
-  };
   return (
     <Plain
       back={t("sheets.title")}
@@ -79,11 +77,7 @@ export function SheetScreen({ params }: { readonly params: ParamsOf<"sheet"> }) 
       ) : (
         <Notice kind="error" title={read.problems.map(problemText).join(" ")} />
       )}
-      {sheet.own && (
-        <div class="acts">
-          <Tool words={t("app.remove")} onPress={drop} />
-        </div>
-      )}
+      {read.ok && <SheetOwn sheet={sheet} file={read.value} />}
     </Plain>
   );
 }

@@ -10,7 +10,10 @@ import { to } from "../state/routes.js";
 import { commonFile, textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { useSheetFiles, useSheetsAtHand } from "./use-sheets.js";
+
+const SheetDrafts = lazy(() => import("./sheet-own.js").then((file) => file.SheetDrafts), Nothing);
 
 type Outcome =
   | { readonly is: "reading" }
@@ -63,6 +66,7 @@ export function Sheets() {
           href={to("sheet", { sheet: sheet.id })}
         />
       ))}
+      <SheetDrafts atHand={sheets} />
       <Band heading={t("sheets.import")}>
         <p class="remark">{t("sheets.import.says")}</p>
         {outcome && <Told outcome={outcome} />}

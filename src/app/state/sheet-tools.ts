@@ -51,6 +51,8 @@ export interface SheetTools {
   readonly readSheet: SheetReader;
   /** Checks a sheet under work whole; `common` is what all sheets share, without what any brings. */
   readonly checkWork: (sheet: Sheet, common: Common, others: readonly Sheet[]) => Promise<WorkChecked>;
+  /** A sheet as one file that can be read in again. */
+  readonly writeSheet: (sheet: Sheet, as: "yaml" | "json") => string;
   /** What proves a sheet the app comes with. */
   readonly casesOf: (sheet: string) => Promise<readonly SheetCase[]>;
   /** A condition as rows of terms; undefined where it has no usual shape. */

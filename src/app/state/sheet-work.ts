@@ -51,18 +51,24 @@ export interface WorkGround {
   readonly others: readonly Sheet[];
 }
 
-/** The working copy of a sheet that stands now; where several do, the one begun last. */
-export function draftOf(
-  house: HouseState,
-  sheet: string,
-): { readonly draft: string; readonly base: FrozenSheet } | undefined {
+/** One working copy, and the edition it was begun from. */
+export interface SheetDraft {
+  readonly draft: string;
+  readonly base: FrozenSheet;
+}
+
+/** The working copies that stand, the one begun last behind. */
+export function draftsOf(house: HouseState): readonly SheetDraft[] {
   const all = [...house.drafts].flatMap(([draft, standing]) => {
     const last = standing.at(-1);
-    return last?.value.id === sheet ? [{ draft, base: last.value, at: last.at }] : [];
+    return last ? [{ draft, base: last.value, at: last.at }] : [];
   });
-  all.sort((a, b) => compareStamps(a.at, b.at));
-  return all.at(-1);
+  return all.sort((a, b) => compareStamps(a.at, b.at));
 }
+
+/** The working copy of a sheet that stands now; where several do, the one begun last. */
+export const draftOf = (house: HouseState, sheet: string): SheetDraft | undefined =>
+  draftsOf(house).findLast(({ base }) => base.id === sheet);
 
 const isList = (name: string): name is DraftList => (DRAFT_LISTS as readonly string[]).includes(name);
 

@@ -3,6 +3,7 @@
 export { type CaseReply, readCaseReply, type Typed } from "./case-replies.js";
 export { type Checked, checkSheet } from "./check.js";
 export { type CheckedCommon, checkCommon } from "./check-common.js";
+export { checkSameMeaning } from "./checks/same-meaning.js";
 export type { Surroundings } from "./declare.js";
 export { COMMON_LISTS, isCondition, SHEET_LISTS, withEmptyLists } from "./format.js";
 export { type Lookup, lookupFor, partOfCommon, partOfSheet } from "./lookup.js";

@@ -6,6 +6,7 @@ import { PLAN_VERSION } from "../expr/run.js";
 import { fail, ok, type Problem, type Result } from "../terms/index.js";
 import { withBrought } from "./brings.js";
 import type { Plans } from "./built.js";
+import { checkRulesAgree } from "./checks/agree.js";
 import { checkDerivedBands } from "./checks/bands.js";
 import { checkBrought } from "./checks/brought.js";
 import { checkCases } from "./checks/cases.js";
@@ -64,6 +65,7 @@ export function checkSheet(
   const plans = checkConditions(declarationsFor(look, around), c);
   checkDerivedBands(plans, c, around.work);
   checkRulesFire(plans, c);
+  checkRulesAgree(plans, c);
   checkFollows(c);
   checkCases(c);
   checkTexts(sheet, c);

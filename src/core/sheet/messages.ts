@@ -114,6 +114,8 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   "worse-not-worse": (p) => `“worse” must be above the grade ${text(p, "grade")}`,
   "no-limit-over": (p) => `no limit judges “${text(p, "of")}”, so it gives no grade`,
   "never-fires": (p) => `rule “${text(p, "rule")}” can never fire: no reply to ${text(p, "names")} makes it true`,
+  "rules-disagree": (p) =>
+    `rules “${text(p, "other")}” and “${text(p, "rule")}” hold at the same moment and grade “${text(p, "fault")}” differently: ${text(p, "grades")}`,
   "minutes-order": (p) => `minutes ${text(p, "found")} must run from low over likely to high`,
   cycle: (p) => `this goes in a circle: ${text(p, "chain")}`,
   "next-look-subject": () => "a next look needs one of “fault”, “grade” or “job”",
@@ -131,6 +133,19 @@ export const MESSAGES: Readonly<Record<string, Text>> = {
   "case-value": (p) => `“${text(p, "found")}” is no reply to “${text(p, "point")}”; expected ${choices(p)}`,
   "case-expects-other": (p) => `the case fires “${text(p, "rule")}” but does not expect ${text(p, "expected")}`,
   "case-failed": (p) => `case of “${text(p, "rule")}”: ${text(p, "message")}`,
+  // against the edition before
+  "id-other-place": (p) =>
+    `“${text(p, "id")}” was looked at per ${text(p, "before")} in the edition before, now per ${text(p, "now")}; that is another thing: take it out and add a new one`,
+  "id-other-field": (p) =>
+    `“${text(p, "id")}” meant its field “${text(p, "before")}” in the edition before, now “${text(p, "now")}”; put that first again, or add a new one`,
+  "id-other-reply": (p) =>
+    `“${text(p, "id")}” was answered with ${text(p, "before")} in the edition before, now with ${text(p, "now")}; add a new one for that`,
+  "id-other-quantity": (p) =>
+    `“${text(p, "id")}” was ${text(p, "before")} in the edition before, now ${text(p, "now")}; add a new one for that`,
+  "id-other-subject": (p) =>
+    `“${text(p, "id")}” judged “${text(p, "before")}” in the edition before, now “${text(p, "now")}”; add a new one for that`,
+  "id-words-gone": (p) =>
+    `${text(p, "words")} could be replied to “${text(p, "id")}” in the edition before and may not go: visits hold it`,
   // texts
   "text-missing": (p) => `text “${text(p, "key")}” is missing in language “${text(p, "language")}”`,
   "text-unused": (p) => `text “${text(p, "key")}” belongs to nothing in this sheet`,

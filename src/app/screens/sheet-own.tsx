@@ -1,0 +1,106 @@
+/** What can be done with a sheet at hand beyond reading it: change it, copy it, take one's own out. Fetched beside it. */
+import { useState } from "preact/hooks";
+import { NextAction, Tool } from "../parts/button.js";
+import { ListRow } from "../parts/list-row.js";
+import { Band } from "../parts/pool.js";
+import { useApp } from "../state/app.js";
+import type { FrozenSheetFile } from "../state/frozen.js";
+import { dropSheet } from "../state/house-acts.js";
+import { to } from "../state/routes.js";
+import { beginChange, beginCopy } from "../state/sheet-begin.js";
+import { draftOf, draftsOf } from "../state/sheet-work.js";
+import type { SheetAtHand } from "../state/sheets-at-hand.js";
+import { t } from "../texts/sheet-work.js";
+import { MissingScreen, Plain } from "./frame.js";
+import { AskName } from "./sheet-name.js";
+import { SheetUndoRow } from "./sheet-undo-row.js";
+import { useSheetsAtHand } from "./use-sheets.js";
+
+/** Characters of an edition shown. */
+const EDITION_SHOWN = 12;
+
+function useDraft(sheet: string) {
+  const house = useApp().journal.house().value;
+  return house.is === "open" ? draftOf(house.state, sheet) : undefined;
+}
+
+/** Whatever working copy was thrown away last can be taken back wherever sheets are listed. */
+const anyDraft = (): boolean => true;
+
+export function SheetOwn({ sheet, file }: { readonly sheet: SheetAtHand; readonly file: FrozenSheetFile }) {
+  const app = useApp();
+  const { journal, router } = app;
+  const atHand = useSheetsAtHand();
+  const draft = useDraft(sheet.id);
+  const [isCopying, setCopying] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const begun = (id: string | undefined): void => {
+    setBusy(false);
+    if (id !== undefined) router.go(to("sheet-work", { sheet: id }));
+  };
+  const change = (): void => {
+    setBusy(true);
+    void beginChange(app, sheet.own, file).then((kept) => begun(kept ? sheet.id : undefined));
+  };
+  const copy = (title: string): void => {
+    setCopying(false);
+    setBusy(true);
+    void beginCopy(app, sheet.own, file, title, atHand).then(begun);
+  };
+  const drop = (): void => {
+    void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
+  };
+  return (
+    <>
+      <SheetUndoRow isMine={anyDraft} />
+      {draft ? (
+        <ListRow
+          title={t("sheet-work.open")}
+          second={t("sheet-work.open.says", { edition: draft.base.edition.slice(0, EDITION_SHOWN) })}
+          href={to("sheet-work", { sheet: sheet.id })}
+        />
+      ) : (
+        <p class="remark">{t(sheet.own ? "sheet-work.change.own" : "sheet-work.change.built-in")}</p>
+      )}
+      <div class="acts">
+        {!draft && <NextAction words={t("sheet-work.change")} disabled={busy} onPress={change} />}
+        <Tool words={t("sheet-work.copy")} disabled={busy} onPress={() => setCopying(true)} />
+        {sheet.own && <Tool words={t("sheet-work.remove")} onPress={drop} />}
+      </div>
+      {isCopying && <AskName title={t("sheet-work.copy")} name="" onKeep={copy} onClose={() => setCopying(false)} />}
+    </>
+  );
+}
+
+/** A sheet that has no edition yet: its working copy, or nothing. */
+export function NotYet({ sheet }: { readonly sheet: string }) {
+  const draft = useDraft(sheet);
+  if (!draft) return <MissingScreen />;
+  return (
+    <Plain back={t("sheet-work.sheets")} href={to("sheets")} title={draft.base.label} second={t("sheet-work.none-yet")}>
+      <ListRow title={t("sheet-work.open")} href={to("sheet-work", { sheet })} />
+    </Plain>
+  );
+}
+
+/** Among the sheets: those under work that have no edition yet, and a new one. */
+export function SheetDrafts({ atHand }: { readonly atHand: readonly SheetAtHand[] }) {
+  const house = useApp().journal.house().value;
+  const drafts = house.is === "open" ? draftsOf(house.state) : [];
+  return (
+    <Band heading={t("sheet-work.under-work")}>
+      {drafts.map(({ draft, base }) => (
+        <ListRow
+          key={draft}
+          title={base.label}
+          second={t(atHand.some(({ id }) => id === base.id) ? "sheet-work.title" : "sheet-work.none-yet")}
+          href={to("sheet-work", { sheet: base.id })}
+        />
+      ))}
+      <SheetUndoRow isMine={anyDraft} />
+      <div class="acts">
+        <Tool words={t("sheet-work.new")} href={to("new-sheet")} />
+      </div>
+    </Band>
+  );
+}

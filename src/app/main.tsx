@@ -141,6 +141,7 @@ const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
   ready: (content) => ({ hand: async () => (await loadFiles()).browserFiles.ready(content).hand() }),
+  launched: (take) => void loadFiles().then(({ browserFiles }) => browserFiles.launched(take)),
   share: async (text) => (await loadFiles()).browserFiles.share(text),
   copy: async (text) => (await loadFiles()).browserFiles.copy(text),
 };

@@ -20,7 +20,7 @@ import { SheetUndoRow } from "./sheet-undo-row.js";
 interface OfList {
   readonly sheet: string;
   readonly work: SheetWork;
-  readonly list: DraftList;
+  readonly list: Exclude<DraftList, "head">;
 }
 type Asked = { readonly is: "new" } | { readonly is: "copy"; readonly item: string };
 
@@ -124,7 +124,8 @@ function Items(on: OfList) {
   };
   return (
     <Plain back={t("sheet-work.title")} href={to("sheet-work", { sheet })} title={t(`sheet-list.${list}`)}>
-      <p class="remark">{items.size === 0 ? t("sheet-list.none") : t(`sheet-list.${list}.says`)}</p>
+      <p class="remark">{t(`sheet-list.${list}.says`)}</p>
+      {items.size === 0 && <p class="remark">{t("sheet-list.none")}</p>}
       <ol class="editor-rows">
         {acts.order.map((item) => (
           <Row key={item} {...{ on, item }} onActs={() => setHeld(item)} />

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { NextAction, Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
+import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { FrozenSheetFile } from "../state/frozen.js";
@@ -9,7 +10,7 @@ import { dropSheet } from "../state/house-acts.js";
 import { to } from "../state/routes.js";
 import { beginChange, beginCopy } from "../state/sheet-begin.js";
 import { draftOf, draftsOf } from "../state/sheet-work.js";
-import type { SheetAtHand } from "../state/sheets-at-hand.js";
+import { isNewer, type SheetAtHand } from "../state/sheets-at-hand.js";
 import { t } from "../texts/sheet-work.js";
 import { MissingScreen, Plain } from "./frame.js";
 import { AskName } from "./sheet-name.js";
@@ -50,8 +51,15 @@ export function SheetOwn({ sheet, file }: { readonly sheet: SheetAtHand; readonl
   const drop = (): void => {
     void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
   };
+  const hasBuiltIn = sheet.own && app.shelf.sheets.some(({ id }) => id === sheet.id);
   return (
     <>
+      {isNewer(app.shelf, file) && (
+        <Notice kind="plain" title={t("sheet-difference.newer")} says={t("sheet-difference.newer.says")} />
+      )}
+      {hasBuiltIn && (
+        <ListRow title={t("sheet-difference.compare")} href={to("sheet-difference", { sheet: sheet.id })} />
+      )}
       <SheetUndoRow isMine={anyDraft} />
       {draft ? (
         <ListRow

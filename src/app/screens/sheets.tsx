@@ -1,5 +1,5 @@
 /** The check sheets at hand, and reading in one's own from a file: checked first, faults told with their place. */
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { NextAction } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
@@ -7,6 +7,7 @@ import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { keepSheet } from "../state/house-acts.js";
 import { to } from "../state/routes.js";
+import { isNewer, readSheets, type SheetAtHand } from "../state/sheets-at-hand.js";
 import { commonFile, textsOf } from "../state/shelf.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
@@ -46,25 +47,29 @@ export function Sheets() {
   const [outcome, setOutcome] = useState<Outcome>();
   const sheets = useSheetsAtHand();
   const read = useSheetFiles();
-  const pick = async (): Promise<void> => {
-    const [picked] = await files.pick({ accept: ".yaml,.yml,.json,application/json" });
-    if (!picked) return;
+  const newer = new Set((read?.files ?? []).filter((file) => isNewer(shelf, file)).map((file) => file.sheet.id));
+  const secondOf = ({ id, own }: SheetAtHand): string =>
+    own ? t(newer.has(id) ? "sheets.own.older" : "sheets.own") : t("sheets.built-in");
+  const readIn = async (picked: File): Promise<void> => {
     setOutcome({ is: "reading" });
     const { readSheet } = await sheetTools();
-    const made = await readSheet(picked.name, await picked.text(), await commonFile(shelf), read?.files ?? []);
+    const { files: loaded } = await readSheets(sheets);
+    const made = await readSheet(picked.name, await picked.text(), await commonFile(shelf), loaded);
     if (!made.ok) return setOutcome({ is: "faulty", file: picked.name, faults: made.faults });
     const kept = await keepSheet(journal, phone, made.file);
     setOutcome(kept ? { is: "kept", title: textsOf(made.file).title, notes: made.notes } : undefined);
   };
+  const pick = async (): Promise<void> => {
+    const [picked] = await files.pick({ accept: ".yaml,.yml,.json,application/json" });
+    if (picked) await readIn(picked);
+  };
+  const opened = useRef(readIn);
+  opened.current = readIn;
+  useEffect(() => files.launched((file) => void opened.current(file)), [files]);
   return (
     <Plain back={t("cars.title")} href="#/" title={t("sheets.title")}>
       {sheets.map((sheet) => (
-        <ListRow
-          key={sheet.id}
-          title={sheet.title}
-          second={sheet.own ? t("sheets.own") : t("sheets.built-in")}
-          href={to("sheet", { sheet: sheet.id })}
-        />
+        <ListRow key={sheet.id} title={sheet.title} second={secondOf(sheet)} href={to("sheet", { sheet: sheet.id })} />
       ))}
       <SheetDrafts atHand={sheets} />
       <Band heading={t("sheets.import")}>

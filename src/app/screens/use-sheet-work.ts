@@ -34,6 +34,7 @@ async function fetchGround(
   if (!base?.ok) throw new Error("The sheet this work was begun from is not on this phone any more");
   return {
     base: wholeSheet(base.value),
+    ...(base.value.begunFrom === undefined ? {} : { begunFrom: base.value.begunFrom }),
     bare: { ...shared.common, texts: {}, cases: [], complaints: [] },
     texts: shared.texts,
     others: read.files.map((file) => ({ ...wholeSheet(file), cases: [] })),

@@ -13,6 +13,8 @@ export interface FrozenSheetFile {
   readonly texts: Readonly<Record<string, SheetTexts>>;
   /** What proves an own sheet, so that it can be worked on; nothing judges by them. */
   readonly cases?: readonly SheetCase[];
+  /** Of an own edition of a sheet the app comes with: the app's edition it was begun from, or compared with last. */
+  readonly begunFrom?: string;
 }
 /** One written while complaints were frozen too still holds them; they are passed over. */
 export interface FrozenCommonFile {

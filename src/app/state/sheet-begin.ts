@@ -25,7 +25,8 @@ const idFor = ({ journal }: Beginning, name: string, atHand: readonly SheetAtHan
 
 /** Begins to change a sheet at hand under its own id. */
 export async function beginChange(app: Beginning, own: boolean, file: FrozenSheetFile): Promise<boolean> {
-  return beginWork(app.journal, app.phone, await withCases(app, own, file));
+  const whole = await withCases(app, own, file);
+  return beginWork(app.journal, app.phone, own ? whole : { ...whole, begunFrom: file.edition });
 }
 
 /** Begins a sheet of one's own out of another; its id, or undefined when nothing was kept. */

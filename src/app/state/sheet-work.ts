@@ -29,6 +29,8 @@ export interface SheetWork {
   /** Name of the draft in the house's record. */
   readonly draft: string;
   readonly base: Sheet;
+  /** The app's edition it goes back to, where the app has this sheet. */
+  readonly begunFrom?: string;
   /** What was changed since; `itemsIn` lays it over one list. */
   readonly changes: DraftChanges;
   readonly sheet: Sheet;
@@ -46,6 +48,7 @@ export interface SheetWork {
 /** What a working copy is laid on: fetched once for its base and the sheets at hand. */
 export interface WorkGround {
   readonly base: Sheet;
+  readonly begunFrom?: string;
   readonly bare: Common;
   readonly texts: FrozenCommonFile["texts"];
   readonly others: readonly Sheet[];
@@ -114,7 +117,8 @@ export function layWork(ground: WorkGround, house: HouseState, draft: string): S
     return [language, { ...withBroughtTexts(words, own ? [own] : []), complaints: {} }] as const;
   });
   const common = { ...withBrought(ground.bare, [sheet]), texts: Object.fromEntries(texts) };
-  return { draft, base: ground.base, changes, sheet, common, others: ground.others, told: [], checked: "yet" };
+  const from = ground.begunFrom === undefined ? {} : { begunFrom: ground.begunFrom };
+  return { draft, base: ground.base, ...from, changes, sheet, common, others: ground.others, told: [], checked: "yet" };
 }
 
 /** The work with what the checker told of it; `stale`: of the sheet as it was before. */

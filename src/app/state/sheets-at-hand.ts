@@ -57,6 +57,10 @@ export function sheetsAtHand(
   return [...listed, ...own];
 }
 
+/** Whether the app's edition of this sheet is another than the one an own edition goes back to. */
+export const isNewer = ({ sheets }: Pick<Shelf, "sheets">, { sheet, begunFrom }: FrozenSheetFile): boolean =>
+  begunFrom !== undefined && sheets.some(({ id, edition }) => id === sheet.id && edition !== begunFrom);
+
 /** The shared files with what these sheets bring; its edition stays that of the shared files, so it is never frozen. */
 export const wholeCommonFile = (file: FrozenCommonFile, sheets: readonly FrozenSheetFile[]): FrozenCommonFile => ({
   ...file,

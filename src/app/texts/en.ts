@@ -358,6 +358,7 @@ export const en = {
   "sheets.title": "Check sheets",
   "sheets.built-in": "comes with the app",
   "sheets.own": "your own",
+  "sheets.own.older": "your own; the one that comes with the app is newer",
   "sheets.import": "Read in a sheet",
   "sheets.import.says": "One YAML or JSON file. It is checked first; a fault is shown with its line.",
   "sheets.importing": "Checking the sheet …",

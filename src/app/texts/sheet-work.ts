@@ -5,7 +5,11 @@ import { fill, type ParamsFor } from "./fill.js";
 
 const words = { ...enFirst, ...enSheetWork };
 type SheetWorkKey = keyof typeof words;
+type PartKey = Extract<SheetWorkKey, `sheet-part.${string}`>;
 
 export function t<Key extends SheetWorkKey>(key: Key, ...params: ParamsFor<(typeof words)[Key]>): string {
   return fill(words[key], params[0] ?? {});
 }
+
+/** Whether a part of an item has a word of its own. */
+export const isPartKey = (key: string): key is PartKey => key.startsWith("sheet-part.") && Object.hasOwn(words, key);

@@ -14,6 +14,8 @@ export interface ItemDifference {
   readonly list: DraftList;
   /** Its id; of numbered items the number after, or before where it is gone. */
   readonly item: string;
+  /** Of a changed item: its name before; another one only where items have numbers. */
+  readonly was?: string;
   readonly is: "added" | "taken-out" | "changed";
   readonly before?: DraftItem;
   readonly after?: DraftItem;
@@ -41,10 +43,11 @@ function listDifference(list: DraftList, before: Items, after: Items): readonly 
   const pairs = isNumbered(list) ? paired(before, after) : new Map([...after.keys()].map((key) => [key, key]));
   const partners = new Set(pairs.values());
   const now = [...after].flatMap(([item, is]): readonly ItemDifference[] => {
-    const was = before.get(pairs.get(item) ?? "");
+    const name = pairs.get(item) ?? "";
+    const was = before.get(name);
     if (was === undefined) return [{ list, item, is: "added", after: is, parts: [] }];
     const parts = partsOf(was, is);
-    return parts.length === 0 ? [] : [{ list, item, is: "changed", before: was, after: is, parts }];
+    return parts.length === 0 ? [] : [{ list, item, was: name, is: "changed", before: was, after: is, parts }];
   });
   const gone = [...before].flatMap(([item, was]): readonly ItemDifference[] =>
     partners.has(item) && (isNumbered(list) || after.has(item))

@@ -9,7 +9,7 @@ test("a changed edge is told in words with before and after, under the name of w
   const { lines } = differenceView(sheet, { ...sheet, limits });
   expect(lines.map(({ title, parts }) => [title, parts])).toEqual([
     [
-      sheet.texts["en"]?.points["hub.float"]?.name,
+      sheet.texts["en"]?.limits?.["lim.float"],
       ["edges, minor: 0.13 → 0.2", "source: common practice, no source → a book"],
     ],
   ]);

@@ -1,12 +1,25 @@
 /** Checks a sheet under work as a whole: what stands against it, in words and with its place, or the sheet as built. */
-import { checkSheet, type Path, pathText, sealSheet, tell } from "../../core/sheet/author.js";
+import {
+  checkSameMeaning,
+  checkSheet,
+  type Path,
+  parseSheet,
+  pathText,
+  sealSheet,
+  tell,
+} from "../../core/sheet/author.js";
 import type { Common, Sheet } from "../../core/sheet/run.js";
 import type { Problem } from "../../core/terms/index.js";
 import type { Told, WorkChecked } from "../state/sheet-tools.js";
 import { digest } from "./sheet-file.js";
 
-/** Checks `sheet` beside `others`; `common` is without what any sheet brings. */
-export async function checkWork(sheet: Sheet, common: Common, others: readonly Sheet[]): Promise<WorkChecked> {
+/** Checks `sheet` beside `others` and as the next edition after `before`; `common` is without what any sheet brings. */
+export async function checkWork(
+  sheet: Sheet,
+  common: Common,
+  others: readonly Sheet[],
+  before?: Sheet,
+): Promise<WorkChecked> {
   const paths = new Map<string, Path>();
   const spotOf = (path: Path) => {
     const text = pathText(path);
@@ -20,7 +33,11 @@ export async function checkWork(sheet: Sheet, common: Common, others: readonly S
     // The field it is shown under says where it stands.
     return { is, code: one.code, says: tell({ ...one, where: {} }), ...(path === undefined ? {} : { path }) };
   };
-  if (!checked.ok) return { told: checked.problems.map((one) => told("problem", one)) };
+  // What has not the shape of a sheet can't be held against anything.
+  const isShaped = before !== undefined && parseSheet(sheet, spotOf).ok;
+  const against = isShaped ? checkSameMeaning(sheet, before, spotOf) : [];
+  const problems = [...against, ...(checked.ok ? [] : checked.problems)];
+  if (!checked.ok || problems.length > 0) return { told: problems.map((one) => told("problem", one)) };
   return {
     told: checked.value.notes.map((one) => told("note", one)),
     built: await sealSheet(checked.value, digest),

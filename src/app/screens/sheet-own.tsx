@@ -25,14 +25,18 @@ function useDraft(sheet: string) {
   return house.is === "open" ? draftOf(house.state, sheet) : undefined;
 }
 
-/** Whatever working copy was thrown away last can be taken back wherever sheets are listed. */
-const anyDraft = (): boolean => true;
+/** A working copy that was thrown away last can be taken back wherever sheets are listed. */
+function useThrownAway() {
+  const house = useApp().journal.house().value;
+  return (draft: string): boolean => house.is === "open" && !house.state.drafts.has(draft);
+}
 
 export function SheetOwn({ sheet, file }: { readonly sheet: SheetAtHand; readonly file: FrozenSheetFile }) {
   const app = useApp();
   const { journal, router } = app;
   const atHand = useSheetsAtHand();
   const draft = useDraft(sheet.id);
+  const isThrownAway = useThrownAway();
   const [isCopying, setCopying] = useState(false);
   const [busy, setBusy] = useState(false);
   const begun = (id: string | undefined): void => {
@@ -60,7 +64,7 @@ export function SheetOwn({ sheet, file }: { readonly sheet: SheetAtHand; readonl
       {hasBuiltIn && (
         <ListRow title={t("sheet-difference.compare")} href={to("sheet-difference", { sheet: sheet.id })} />
       )}
-      <SheetUndoRow isMine={anyDraft} />
+      <SheetUndoRow isMine={isThrownAway} />
       {draft ? (
         <ListRow
           title={t("sheet-work.open")}
@@ -94,6 +98,7 @@ export function NotYet({ sheet }: { readonly sheet: string }) {
 /** Among the sheets: those under work that have no edition yet, and a new one. */
 export function SheetDrafts({ atHand }: { readonly atHand: readonly SheetAtHand[] }) {
   const house = useApp().journal.house().value;
+  const isThrownAway = useThrownAway();
   const drafts = house.is === "open" ? draftsOf(house.state) : [];
   return (
     <Band heading={t("sheet-work.under-work")}>
@@ -105,7 +110,7 @@ export function SheetDrafts({ atHand }: { readonly atHand: readonly SheetAtHand[
           href={to("sheet-work", { sheet: base.id })}
         />
       ))}
-      <SheetUndoRow isMine={anyDraft} />
+      <SheetUndoRow isMine={isThrownAway} />
       <div class="acts">
         <Tool words={t("sheet-work.new")} href={to("new-sheet")} />
       </div>

@@ -27,6 +27,7 @@ async function fetchGround(
   { store, shelf }: Pick<App, "store" | "shelf">,
   blob: string,
   atHand: readonly SheetAtHand[],
+  isEdition: boolean,
 ): Promise<WorkGround> {
   const [kept, shared, read] = await Promise.all([store.blob(blob), commonFile(shelf), readSheets(atHand)]);
   const bytes = kept.ok ? kept.value?.bytes : undefined;
@@ -34,6 +35,7 @@ async function fetchGround(
   if (!base?.ok) throw new Error("The sheet this work was begun from is not on this phone any more");
   return {
     base: wholeSheet(base.value),
+    ...(isEdition ? { before: wholeSheet(base.value) } : {}),
     ...(base.value.begunFrom === undefined ? {} : { begunFrom: base.value.begunFrom }),
     bare: { ...shared.common, texts: {}, cases: [], complaints: [] },
     texts: shared.texts,
@@ -51,14 +53,15 @@ function layOnce(on: WorkGround, house: HouseState, draft: string): SheetWork {
 export function useSheetWork(sheet: string): SheetWork | undefined {
   const app = useApp();
   const house = app.journal.house().value;
-  const others = useSheetsAtHand().filter(({ id }) => id !== sheet);
+  const atHand = useSheetsAtHand();
+  const others = atHand.filter(({ id }) => id !== sheet);
   const found = house.is === "open" ? draftOf(house.state, sheet) : undefined;
   const key = found ? [found.draft, found.base.blob, ...others.map(({ edition }) => edition)].join(" ") : "";
   const [, setThere] = useState("");
   const [failed, setFailed] = useState<unknown>();
   useEffect(() => {
     if (!found || ground?.key === key) return;
-    fetchGround(app, found.base.blob, others).then((is) => {
+    fetchGround(app, found.base.blob, others, atHand.length > others.length).then((is) => {
       ground = { key, is };
       setThere(key);
     }, setFailed);
@@ -81,7 +84,7 @@ function useChecking({ sheetTools }: App, work: SheetWork | undefined, on: WorkG
     let current = true;
     const timer = setTimeout(() => {
       void sheetTools()
-        .then(({ checkWork }) => checkWork(work.sheet, on.bare, on.others))
+        .then(({ checkWork }) => checkWork(work.sheet, on.bare, on.others, on.before))
         .then((outcome) => {
           if (current) checked.value = { draft: work.draft, sheet: work.sheet, outcome };
         });

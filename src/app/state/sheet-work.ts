@@ -48,6 +48,8 @@ export interface SheetWork {
 /** What a working copy is laid on: fetched once for its base and the sheets at hand. */
 export interface WorkGround {
   readonly base: Sheet;
+  /** The edition visits may hold, which this work goes on from; a new sheet and a copy have none. */
+  readonly before?: Sheet;
   readonly begunFrom?: string;
   readonly bare: Common;
   readonly texts: FrozenCommonFile["texts"];

@@ -7,6 +7,7 @@ import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { HEAD_BROUGHT } from "./limits-brought-head.js";
+import { RECV_APPLIES, RECV_BROUGHT } from "./limits-brought-recv.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
 import { TRANS_APPLIES, TRANS_BROUGHT } from "./limits-brought-trans.js";
 import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
@@ -215,6 +216,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   ...STEER_BROUGHT,
   ...TYRE_BROUGHT,
   ...TRANS_BROUGHT,
+  ...RECV_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -262,4 +264,5 @@ export const APPLIES: Applies = {
   ...FUEL_APPLIES,
   ...TYRE_APPLIES,
   ...TRANS_APPLIES,
+  ...RECV_APPLIES,
 };

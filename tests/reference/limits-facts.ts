@@ -8,6 +8,7 @@ import { COOL } from "./limits-facts-cool.js";
 import { ENG } from "./limits-facts-eng.js";
 import { FUEL } from "./limits-facts-fuel.js";
 import { HEAD } from "./limits-facts-head.js";
+import { RECV } from "./limits-facts-recv.js";
 import { STEER } from "./limits-facts-steer.js";
 import { TRANS } from "./limits-facts-trans.js";
 import { TYRE } from "./limits-facts-tyre.js";
@@ -220,5 +221,5 @@ const DRN: readonly LimitFact[] = [
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ENG, ...FUEL, ...COOL, ...STEER, ...TYRE],
-  ...[...TRANS, ...HEAD],
+  ...[...TRANS, ...HEAD, ...RECV],
 ];

@@ -87,7 +87,7 @@ export interface BandProps {
 /** A part of a long list that opens. `open`: as it stands before anyone presses it, as while searching. */
 export interface FoldProps {
   readonly title: string;
-  readonly count: number;
+  readonly count: number | string;
   readonly open: boolean;
   readonly children: ComponentChildren;
 }

@@ -63,8 +63,10 @@ export function ItemForm({ children, ...props }: ItemFormProps & { readonly chil
   const ofId = toldAt(told, ["id"]);
   return (
     <ItemContext.Provider value={item}>
-      {ofId && <p class="remark problem">{ofId}</p>}
-      {children}
+      <div class="item-form">
+        {ofId && <p class="remark problem">{ofId}</p>}
+        {children}
+      </div>
     </ItemContext.Provider>
   );
 }

@@ -2,7 +2,6 @@
 import { accessChoices, kindChoices, partChoices, unitChoices } from "../state/sheet-choices.js";
 import { textAt, withAt } from "../state/sheet-forms.js";
 import { gaugeInUnit, gaugeOf, PLANS, SIGNALS } from "../state/sheet-forms-brought.js";
-import { t as shared } from "../texts/index.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { Boxes, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
@@ -55,36 +54,34 @@ function Gauge() {
   const { is, words, change } = useItem();
   const [quantity, unit] = [textAt(is, ["quantity"]), textAt(is, ["unit"])];
   return (
-    <>
-      <Boxes>
-        <TextBox at={words} label={t("item-gauge.name")} wanted />
+    <Boxes>
+      <TextBox at={words} label={t("item-gauge.name")} wanted />
+      <ChoiceBox
+        at={["quantity"]}
+        label={t("item-reply.quantity")}
+        choices={quantityChoices()}
+        onPut={(next) => change((item) => gaugeOf(item, next))}
+        wanted
+      />
+      {quantity !== "" && (
         <ChoiceBox
-          at={["quantity"]}
-          label={t("item-reply.quantity")}
-          choices={quantityChoices()}
-          onPut={(next) => change((item) => gaugeOf(item, next))}
-          wanted
+          at={["unit"]}
+          label={t("item-reply.unit")}
+          choices={unitChoices(quantity, unit)}
+          onPut={(next) => change((item) => gaugeInUnit(item, next))}
         />
-        {quantity !== "" && (
-          <ChoiceBox
-            at={["unit"]}
-            label={t("item-reply.unit")}
-            choices={unitChoices(quantity, unit)}
-            onPut={(next) => change((item) => gaugeInUnit(item, next))}
-          />
-        )}
-        <FigureBox at={["resolution"]} label={t("item-gauge.step")} unit={unitWords(unit)} wanted />
-        <FigureBox
-          at={["error"]}
-          label={t("item-gauge.error")}
-          help={t("item-gauge.error.help")}
-          unit={unitWords(unit)}
-          wanted
-        />
-        <ChoiceBox at={["basis"]} label={shared("limit.basis")} choices={basisChoices()} wanted />
-        <TextBox at={["source"]} label={t("item-limit.source")} help={t("item-limit.source.help")} long wanted />
-      </Boxes>
-    </>
+      )}
+      <FigureBox at={["resolution"]} label={t("item-gauge.step")} unit={unitWords(unit)} wanted />
+      <FigureBox
+        at={["error"]}
+        label={t("item-gauge.error")}
+        help={t("item-gauge.error.help")}
+        unit={unitWords(unit)}
+        wanted
+      />
+      <ChoiceBox at={["basis"]} label={t("sheet-form.basis")} choices={basisChoices()} wanted />
+      <TextBox at={["source"]} label={t("item-limit.source")} help={t("item-limit.source.help")} long wanted />
+    </Boxes>
   );
 }
 
@@ -131,7 +128,7 @@ function Access() {
       <Boxes heading={t("item-access.time")}>
         <Minutes at={["setUp"]} label={t("item-access.set-up")} />
         <Minutes at={["putBack"]} label={t("item-access.put-back")} />
-        <ChoiceBox at={["basis"]} label={shared("limit.basis")} choices={basisChoices()} wanted />
+        <ChoiceBox at={["basis"]} label={t("sheet-form.basis")} choices={basisChoices()} wanted />
         <NamesBox at={["consumables"]} label={t("item-job.consumables")} choices={partChoices(work)} />
       </Boxes>
     </>

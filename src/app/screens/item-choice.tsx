@@ -177,7 +177,7 @@ export function NamesBox({ at, label, choices, help, kept, value, onPut }: Names
     if (onPut) onPut(next);
     else change((item) => withAt(item, at, next.length === 0 && !kept ? undefined : next));
   };
-  const says = chosen.map((name) => calledIn(choices, name)).join(" · ");
+  const says = chosen.map((name) => calledIn(choices, name).replace(/\.$/, "")).join(" · ");
   return (
     <Opener
       id={boxId(at)}

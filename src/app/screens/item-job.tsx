@@ -11,7 +11,6 @@ import {
 import { valueAt } from "../state/sheet-forms.js";
 import { partsLeft, SECOND_LOOKS } from "../state/sheet-forms-job.js";
 import { putItem } from "../state/sheet-work-acts.js";
-import { t as shared } from "../texts/index.js";
 import { t } from "../texts/sheet-forms.js";
 import { Boxes, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
@@ -76,7 +75,7 @@ function JobForm() {
           kept
         />
         <Minutes at={["minutes"]} label={t("item-job.minutes")} help={t("item-job.minutes.help")} />
-        <ChoiceBox at={["minutesBasis"]} label={shared("limit.basis")} choices={basisChoices()} wanted />
+        <ChoiceBox at={["minutesBasis"]} label={t("sheet-form.basis")} choices={basisChoices()} wanted />
       </Boxes>
       <JobParts />
       <Around />

@@ -84,7 +84,7 @@ function Limit() {
       </Boxes>
       <Edges />
       <Boxes heading={t("item-limit.from")}>
-        <ChoiceBox at={["basis"]} label={shared("limit.basis")} choices={basisChoices()} wanted />
+        <ChoiceBox at={["basis"]} label={t("sheet-form.basis")} choices={basisChoices()} wanted />
         <TextBox at={["source"]} label={t("item-limit.source")} help={t("item-limit.source.help")} long wanted />
       </Boxes>
       <Boxes heading={t("item-limit.holds")}>

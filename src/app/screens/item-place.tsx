@@ -36,7 +36,7 @@ function Kind() {
 }
 
 function Spot() {
-  const { is, change } = useItem();
+  const { change } = useItem();
   return (
     <Boxes heading={t("item-place.spot")}>
       <p class="small">{t("item-place.spot.says")}</p>

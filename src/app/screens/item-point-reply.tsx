@@ -131,6 +131,7 @@ function OneReply({ field, index, of }: { readonly field: string; readonly index
           index={index}
           of={of}
           onMove={(to) => change((item) => fieldMoved(item, index, to))}
+          outWords={t("item-reply.out")}
           onOut={() => change((item) => withoutField({ is: item, language, base }, field))}
         />
       </div>

@@ -9,10 +9,13 @@ interface StepsProps {
   readonly of: number;
   readonly onMove: (to: number) => void;
   readonly onOut: () => void;
+  /** What taking it out is called where it stands alone. */
+  readonly outWords?: string;
 }
 
-/** Up, down, out: for the one that is open. */
-export function Steps({ index, of, onMove, onOut }: StepsProps) {
+/** Up, down, out: for the one that is open; one alone has nowhere to go. */
+export function Steps({ index, of, onMove, onOut, outWords }: StepsProps) {
+  if (of <= 1) return <Tool words={outWords ?? t("sheet-form.out")} onPress={onOut} />;
   return (
     <div class="item-steps">
       <Tool words={t("sheet-form.up")} disabled={index === 0} onPress={() => onMove(index - 1)} />

@@ -9,10 +9,31 @@ import { putItem } from "../state/sheet-work-acts.js";
 import { t } from "../texts/sheet-work.js";
 import { MissingScreen, Plain } from "./frame.js";
 import type { ItemFormProps } from "./item-form.js";
+import { lazy, Nothing } from "./lazy.js";
 import { OnSheetWork } from "./on-sheet-work.js";
 
 /** The form of each list; a row is `points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing)`. */
-const FORMS: { readonly [List in DraftList]?: ComponentType<ItemFormProps> } = {};
+const brought = lazy(() => import("./item-brought.js").then((file) => file.ItemBrought), Nothing);
+const words = lazy(() => import("./item-words.js").then((file) => file.ItemWords), Nothing);
+const FORMS: { readonly [List in DraftList]?: ComponentType<ItemFormProps> } = {
+  head: lazy(() => import("./item-head.js").then((file) => file.ItemHead), Nothing),
+  points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing),
+  limits: lazy(() => import("./item-limit.js").then((file) => file.ItemLimit), Nothing),
+  derived: lazy(() => import("./item-derived.js").then((file) => file.ItemDerived), Nothing),
+  jobs: lazy(() => import("./item-job.js").then((file) => file.ItemJob), Nothing),
+  gates: lazy(() => import("./item-gate.js").then((file) => file.ItemGate), Nothing),
+  nextLooks: lazy(() => import("./item-next-look.js").then((file) => file.ItemNextLook), Nothing),
+  faults: words,
+  parts: words,
+  notes: words,
+  places: brought,
+  states: brought,
+  gauges: brought,
+  aids: brought,
+  cautions: brought,
+  access: brought,
+  facts: brought,
+};
 
 function Item({ sheet, work, list, item }: { readonly sheet: string } & Pick<ItemFormProps, "work" | "list" | "item">) {
   const { journal } = useApp();

@@ -19,6 +19,7 @@ import { enPlanUse } from "./en-plan-use.js";
 import { enPlanWork } from "./en-plan-work.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
+import { enSheetForms } from "./en-sheet-forms.js";
 import { enSheetWork } from "./en-sheet-work.js";
 import { enViewing } from "./en-viewing.js";
 import { enWorking } from "./en-working.js";
@@ -78,6 +79,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enDecisions),
     Object.keys(enHandOver),
     Object.keys(enHandOverTo),
+    Object.keys(enSheetForms),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
@@ -94,6 +96,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     ...enViewing,
     ...enHandOver,
     ...enHandOverTo,
+    ...enSheetForms,
   };
   for (const [key, text] of Object.entries(all)) {
     expect(text.trim(), key).not.toBe("");

@@ -34,11 +34,16 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
  * Reading a file in is weighed with the screen of copies, which is there already.
+ * The forms of a sheet's items are each weighed with the boxes and the words they all share.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
 const APART = {
   judging: "33 kB",
+  "item-point": "26 kB",
+  "item-job": "26 kB",
+  "item-brought": "24 kB",
+  "item-limit": "22 kB",
   "plan-editions": "40 kB",
   "sheet-tools": "98 kB",
   "sheet-try": "90 kB",
@@ -105,7 +110,7 @@ export default [
   ]),
   budget("all styles", "12 kB", [...stylesOf(contents, Object.keys(contents)), ...laterStylesOf(contents)]),
   // It names every file there is, with its hash: a lazy screen more is 40 bytes more.
-  budget("service worker", "10 kB", ["sw.js"]),
+  budget("service worker", "11 kB", ["sw.js"]),
   budget("printing worker", "150 kB", printing),
   budget("printing faces", "32 kB", ["assets/leadlamp-sheet-*.ttf"]),
   ...laterParts(contents, firstReply).map(({ file, adds }) => budget(`later: ${file}`, limitOf(file), adds)),

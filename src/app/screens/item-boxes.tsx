@@ -8,10 +8,9 @@ import { type DraftItem, itemsOf } from "../../core/sheet/work.js";
 import { Field } from "../parts/field.js";
 import { Band } from "../parts/pool.js";
 import { Switch } from "../parts/switch.js";
-import { languageOf } from "../state/sheet-choices.js";
-import { figureFrom, type Inside, isOnAt, textAt, toldAt, valueAt, withAt } from "../state/sheet-forms.js";
+import { figureFrom, type Inside, isOnAt, languageOf, textAt, toldAt, valueAt, withAt } from "../state/sheet-forms.js";
 import type { ItemTold } from "../state/sheet-work.js";
-import { decimalComma, t as shared } from "../texts/index.js";
+import { decimalComma } from "../texts/figures.js";
 import { t } from "../texts/sheet-forms.js";
 import type { ItemFormProps } from "./item-form.js";
 
@@ -220,7 +219,7 @@ export function SwitchBox({ at, label, says, on, onPut }: SwitchBoxProps) {
         {...(says === undefined ? {} : { says })}
         on={on ?? isOnAt(is, at)}
         onChange={onPut ?? ((next) => change((item) => withAt(item, at, next || undefined)))}
-        words={{ on: shared("app.on"), off: shared("app.off") }}
+        words={{ on: t("sheet-form.on"), off: t("sheet-form.off") }}
       />
       {problem && <p class="remark problem">{problem}</p>}
     </>

@@ -1,5 +1,12 @@
 /** What only this sheet needs beyond the shared files: car states, gauges, aids, cautions, access; places and facts beside. */
-import { accessChoices, kindChoices, partChoices, unitChoices } from "../state/sheet-choices.js";
+import {
+  accessChoices,
+  basisChoices,
+  kindChoices,
+  partChoices,
+  quantityChoices,
+  unitChoices,
+} from "../state/sheet-choices.js";
 import { textAt, withAt } from "../state/sheet-forms.js";
 import { gaugeInUnit, gaugeOf, PLANS, SIGNALS } from "../state/sheet-forms-brought.js";
 import { t } from "../texts/sheet-forms.js";
@@ -8,10 +15,8 @@ import { Boxes, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-
 import { ChoiceBox, NamesBox } from "./item-choice.js";
 import { Fact } from "./item-fact.js";
 import type { ItemFormProps } from "./item-form.js";
-import { basisChoices } from "./item-limit.js";
 import { Minutes } from "./item-minutes.js";
 import { Place } from "./item-place.js";
-import { quantityChoices } from "./item-point-reply.js";
 
 function State() {
   const { words } = useItem();

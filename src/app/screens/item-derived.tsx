@@ -1,13 +1,12 @@
 /** A value worked out from replies: by a formula, or as the first of several that is known. */
 import { canonicalUnit, isQuantity } from "../../core/units/index.js";
-import { kindChoices, readingChoices, unitChoices } from "../state/sheet-choices.js";
+import { kindChoices, quantityChoices, readingChoices, unitChoices } from "../state/sheet-choices.js";
 import { textAt, valueAt, withAt } from "../state/sheet-forms.js";
 import { t } from "../texts/sheet-forms.js";
 import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
 import type { ItemFormProps } from "./item-form.js";
-import { quantityChoices } from "./item-point-reply.js";
 
 function Derived() {
   const { is, item, words, work, told, change } = useItem();

@@ -2,6 +2,7 @@
 import { useApp } from "../state/app.js";
 import {
   accessChoices,
+  basisChoices,
   cautionChoices,
   jobChoices,
   kindChoices,
@@ -16,7 +17,6 @@ import { Boxes, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-
 import { ChoiceBox, NamesBox } from "./item-choice.js";
 import type { ItemFormProps } from "./item-form.js";
 import { JobParts } from "./item-job-parts.js";
-import { basisChoices } from "./item-limit.js";
 import { Minutes } from "./item-minutes.js";
 
 function Around() {

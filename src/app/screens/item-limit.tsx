@@ -1,18 +1,16 @@
 /** A limit: what it judges, its edges from mild to severe, where they come from. A limit concludes nothing by itself. */
-import { BASES, GRADES } from "../../core/terms/index.js";
+import { GRADES } from "../../core/terms/index.js";
 import { capital } from "../state/knowledge.js";
-import { kindChoices, measureOf, readingChoices, unitChoices } from "../state/sheet-choices.js";
+import { basisChoices, kindChoices, measureOf, readingChoices, unitChoices } from "../state/sheet-choices.js";
 import { textAt, toldOf, withAt, withoutAt } from "../state/sheet-forms.js";
 import { AGGREGATES, DIRECTIONS, edgesAstray, limitInUnit, overReading, WEARS } from "../state/sheet-forms-limit.js";
-import { t as shared } from "../texts/index.js";
+import { t as shared } from "../texts/reading.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, FigureBox, ItemForm, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox } from "./item-choice.js";
 import type { ItemFormProps } from "./item-form.js";
-
-export const basisChoices = () => BASES.map((value) => ({ value, words: capital(shared(`basis.${value}`)) }));
 
 function Judged() {
   const { is, work, change } = useItem();

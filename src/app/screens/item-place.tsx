@@ -1,8 +1,13 @@
 /** A place a sheet brings: its kind, what it lies in, where on the plan, how other places are reached from it. */
 import { useState } from "preact/hooks";
 import { Tool } from "../parts/button.js";
-import { kindWords } from "../state/places-view.js";
-import { calledIn, kindChoices, placeChoices, relationChoices } from "../state/sheet-choices.js";
+import {
+  calledIn,
+  kindChoices,
+  kindCalled as kindNamed,
+  placeChoices,
+  relationChoices,
+} from "../state/sheet-choices.js";
 import { figureFrom, textAt, withAt } from "../state/sheet-forms.js";
 import { kindCalled, relationsOf, withRelation, withSpot } from "../state/sheet-forms-brought.js";
 import { t } from "../texts/sheet-forms.js";
@@ -22,7 +27,7 @@ function Kind() {
         <TextBox
           at={["kind", "new"]}
           label={t("item-place.kind.new")}
-          value={kinds.some(({ value }) => value === kind) ? "" : kindWords(kind)}
+          value={kinds.some(({ value }) => value === kind) ? "" : kindNamed(kind)}
           onPut={(name) => {
             if (name !== "") change((item) => withAt(item, ["kind"], kindCalled(name, kinds)));
             setMakes(false);

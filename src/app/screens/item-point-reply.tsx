@@ -1,11 +1,10 @@
 /** What a point's reply holds, in order: words, readings, counts, yes or no, date codes, each with what belongs to it. */
 import { useState } from "preact/hooks";
-import { QUANTITIES } from "../../core/units/index.js";
 import { Tool } from "../parts/button.js";
 import { Fold } from "../parts/fold.js";
 import { Sheet } from "../parts/sheet.js";
 import { capital } from "../state/knowledge.js";
-import { unitChoices } from "../state/sheet-choices.js";
+import { quantityChoices, unitChoices } from "../state/sheet-choices.js";
 import { isOnAt, textAt, toldAt, valueAt, withAt } from "../state/sheet-forms.js";
 import {
   DATE_CODES,
@@ -26,11 +25,6 @@ import { FigureBox, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox } from "./item-choice.js";
 import { ReplyWords } from "./item-point-words.js";
 import { Steps } from "./item-rows.js";
-
-export const quantityChoices = () =>
-  QUANTITIES.map((value) => ({ value, words: t(`quantity.${value}`) })).toSorted((a, b) =>
-    a.words.localeCompare(b.words),
-  );
 
 function Reading({ field }: { readonly field: string }) {
   const { is, change } = useItem();

@@ -3,7 +3,7 @@ import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { kindChoices, pointChoices, stateChoices, toolChoices } from "../state/sheet-choices.js";
 import { namesAt, textAt, withAt, withoutAt } from "../state/sheet-forms.js";
 import { fieldsOf, kindAt } from "../state/sheet-forms-point.js";
-import { t as shared } from "../texts/index.js";
+import { t as shared } from "../texts/round.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { ConditionField } from "./condition-field.js";

@@ -14,15 +14,15 @@ import { OnSheetWork } from "./on-sheet-work.js";
 
 /** The form of each list; a row is `points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing)`. */
 const brought = lazy(() => import("./item-brought.js").then((file) => file.ItemBrought), Nothing);
-const words = lazy(() => import("./item-words.js").then((file) => file.ItemWords), Nothing);
+const words = lazy(() => import("./item-plain.js").then((file) => file.ItemWords), Nothing);
 const FORMS: { readonly [List in DraftList]?: ComponentType<ItemFormProps> } = {
-  head: lazy(() => import("./item-head.js").then((file) => file.ItemHead), Nothing),
+  head: lazy(() => import("./item-plain.js").then((file) => file.ItemHead), Nothing),
   points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing),
   limits: lazy(() => import("./item-limit.js").then((file) => file.ItemLimit), Nothing),
   derived: lazy(() => import("./item-derived.js").then((file) => file.ItemDerived), Nothing),
   jobs: lazy(() => import("./item-job.js").then((file) => file.ItemJob), Nothing),
   gates: lazy(() => import("./item-gate.js").then((file) => file.ItemGate), Nothing),
-  nextLooks: lazy(() => import("./item-next-look.js").then((file) => file.ItemNextLook), Nothing),
+  nextLooks: lazy(() => import("./item-plain.js").then((file) => file.ItemNextLook), Nothing),
   faults: words,
   parts: words,
   notes: words,

@@ -9,7 +9,6 @@ import {
   faultChoices,
   jobChoices,
   kindChoices,
-  languageOf,
   measureOf,
   partChoices,
   placeChoices,
@@ -20,6 +19,7 @@ import {
   toolChoices,
   unitChoices,
 } from "./sheet-choices.js";
+import { languageOf } from "./sheet-forms.js";
 
 const { sheet, common } = miniSheets();
 const english = sheet.texts["en"];

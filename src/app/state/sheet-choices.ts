@@ -10,10 +10,14 @@ import {
   type Sheet,
   type SheetTexts,
 } from "../../core/sheet/run.js";
-import { isQuantity } from "../../core/units/index.js";
+import { BASES } from "../../core/terms/index.js";
+import { isQuantity, QUANTITIES } from "../../core/units/index.js";
+import { kindOfPlace } from "../texts/car.js";
+import { t as shared } from "../texts/reading.js";
+import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { capital, plainWord } from "./knowledge.js";
-import { kindWords } from "./places-view.js";
+import { languageOf } from "./sheet-forms.js";
 import type { SheetWork } from "./sheet-work.js";
 import { LANGUAGE } from "./shelf.js";
 import { tradeUnits } from "./trade-units.js";
@@ -24,10 +28,6 @@ export interface Choice {
   readonly says?: string;
 }
 type Known = Pick<SheetWork, "sheet" | "common" | "others">;
-
-/** The language a sheet's words are changed in: the one shown, else the only one it has. */
-export const languageOf = ({ texts }: Pick<Sheet, "texts">): string =>
-  Object.hasOwn(texts, LANGUAGE) ? LANGUAGE : (Object.keys(texts)[0] ?? LANGUAGE);
 
 const wordsOf = (sheet: Sheet): SheetTexts | undefined => sheet.texts[languageOf(sheet)];
 const sharedWords = ({ common }: Pick<Known, "common">): CommonTexts | undefined =>
@@ -105,7 +105,7 @@ export const faultChoices = (work: Known): readonly Choice[] =>
 export const partChoices = ({ sheet }: Pick<Known, "sheet">): readonly Choice[] =>
   Object.entries(wordsOf(sheet)?.parts ?? {}).map(([value, name]) => ({ value, words: named(name, value) }));
 
-const shared = (
+const fromShared = (
   { common }: Pick<Known, "common">,
   things: readonly { readonly id: string }[],
   name: (words: CommonTexts, id: string) => string | undefined,
@@ -116,26 +116,29 @@ const shared = (
 
 /** In walking order. */
 export const stateChoices = ({ common }: Known): readonly Choice[] =>
-  shared(
+  fromShared(
     { common },
     common.states.toSorted((a, b) => a.order - b.order),
     (words, id) => words.states[id]?.name,
   );
 export const cautionChoices = ({ common }: Known): readonly Choice[] =>
-  shared({ common }, common.cautions, (words, id) => words.cautions[id]?.not);
+  fromShared({ common }, common.cautions, (words, id) => words.cautions[id]?.not);
 export const accessChoices = ({ common }: Known): readonly Choice[] =>
-  shared({ common }, common.access, (words, id) => words.access[id]);
+  fromShared({ common }, common.access, (words, id) => words.access[id]);
 export const placeChoices = ({ common }: Known): readonly Choice[] =>
-  shared({ common }, common.places, (words, id) => words.places[id]);
+  fromShared({ common }, common.places, (words, id) => words.places[id]);
 /** Gauges first, then what is held in the hand and measures nothing. */
 export const toolChoices = ({ common }: Known): readonly Choice[] => [
-  ...shared({ common }, common.gauges, (words, id) => words.gauges[id]),
-  ...shared(
+  ...fromShared({ common }, common.gauges, (words, id) => words.gauges[id]),
+  ...fromShared(
     { common },
     (common.aids ?? []).map((id) => ({ id })),
     (words, id) => words.aids?.[id],
   ),
 ];
+
+/** A kind of place as it is spoken of, `Wheels`. */
+export const kindCalled = (kind: string): string => kindOfPlace(kind) ?? capital(plainWord(kind));
 
 const NAMED_OF_A_KIND = 2;
 /** Kinds of place, each with the first places that are of it. */
@@ -145,7 +148,7 @@ export function kindChoices({ common }: Known): readonly Choice[] {
   return [...kinds].map((value) => {
     const names = common.places.flatMap(({ id, kind }) => (kind === value ? [words?.places[id] ?? plainWord(id)] : []));
     const says = names.slice(0, NAMED_OF_A_KIND).join(", ") + (names.length > NAMED_OF_A_KIND ? " …" : "");
-    return { value, words: kindWords(value), says };
+    return { value, words: kindCalled(value), says };
   });
 }
 
@@ -158,6 +161,14 @@ export const relationChoices = ({ common }: Known): readonly Choice[] => {
     words: capital(plainWord(value)),
   }));
 };
+
+/** What can be measured, in the order of its words. */
+export const quantityChoices = (): readonly Choice[] =>
+  QUANTITIES.map((value) => ({ value, words: t(`quantity.${value}`) })).toSorted((a, b) =>
+    a.words.localeCompare(b.words),
+  );
+export const basisChoices = (): readonly Choice[] =>
+  BASES.map((value) => ({ value, words: capital(shared(`basis.${value}`)) }));
 
 /** Units a figure of this quantity may be written in, the one that stands first. */
 export const unitChoices = (quantity: string, unit: string): readonly Choice[] =>

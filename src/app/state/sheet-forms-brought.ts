@@ -9,12 +9,12 @@ import {
   moved,
   namesAt,
   slug,
-  stepInUnit,
   textAt,
   valueAt,
   withAt,
   withoutAt,
 } from "./sheet-forms.js";
+import { stepInUnit } from "./sheet-forms-units.js";
 
 export const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
 export const PLANS = ["body", "chassis", "none"] as const;

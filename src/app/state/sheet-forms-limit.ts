@@ -4,7 +4,8 @@
  */
 import type { DraftItem } from "../../core/sheet/draft.js";
 import { GRADES, type Grade } from "../../core/terms/index.js";
-import { inUnit, textAt, valueAt, withAt } from "./sheet-forms.js";
+import { textAt, valueAt, withAt } from "./sheet-forms.js";
+import { inUnit } from "./sheet-forms-units.js";
 
 export const DIRECTIONS = ["over", "at-or-over", "under", "at-or-under"] as const;
 export const AGGREGATES = ["max", "min", "mean", "median", "spread", "each"] as const;

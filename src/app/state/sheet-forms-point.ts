@@ -10,15 +10,14 @@ import {
   entriesAt,
   freshSlug,
   type Inside,
-  inUnit,
   moved,
   namesAt,
-  stepInUnit,
   textAt,
   valueAt,
   withAt,
   withoutAt,
 } from "./sheet-forms.js";
+import { inUnit, stepInUnit } from "./sheet-forms-units.js";
 
 export const REPLY_KINDS = ["words", "reading", "count", "yes", "date"] as const;
 export type ReplyKind = (typeof REPLY_KINDS)[number];

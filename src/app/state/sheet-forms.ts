@@ -3,7 +3,12 @@
  * spell it (`limits`' `bands`, `major`; words below `texts` and their language). Pure; judges nothing.
  */
 import type { AboutItem, DraftItem } from "../../core/sheet/draft.js";
-import { convert, convertStep, isQuantity, unitOf } from "../../core/units/index.js";
+import type { Sheet } from "../../core/sheet/run.js";
+import { LANGUAGE } from "./shelf.js";
+
+/** The language a sheet's words are changed in: the one shown, else the only one it has. */
+export const languageOf = ({ texts }: Pick<Sheet, "texts">): string =>
+  Object.hasOwn(texts, LANGUAGE) ? LANGUAGE : (Object.keys(texts)[0] ?? LANGUAGE);
 
 export type Inside = readonly (string | number)[];
 type Loose = Readonly<Record<string, unknown>>;
@@ -116,21 +121,3 @@ export function figureFrom(text: string): number | undefined {
   const value = Number(plain);
   return plain === "" || !Number.isFinite(value) ? undefined : value;
 }
-
-interface UnitMove {
-  readonly quantity: string;
-  readonly from: string;
-  readonly to: string;
-}
-type Convert = typeof convert;
-
-const unitMoved =
-  (by: Convert) =>
-  (figure: unknown, { quantity, from, to }: UnitMove): unknown => {
-    const fits = isQuantity(quantity) && unitOf(from, quantity) && unitOf(to, quantity);
-    return typeof figure === "number" && fits ? by(figure, from, to, quantity) : figure;
-  };
-/** A figure in another unit; as it was where it cannot be converted. */
-export const inUnit = unitMoved(convert);
-/** The same of a step or an error, where a zero point counts for nothing. */
-export const stepInUnit = unitMoved(convertStep);

@@ -16,6 +16,8 @@ export const enSheetForms = {
   "sheet-form.search": "Find by a word",
   "sheet-form.none-found": "Nothing is called so.",
   "sheet-form.more-found": "{n} more. Another word tells them apart.",
+  "sheet-form.on": "on",
+  "sheet-form.off": "off",
   "sheet-form.basis": "Basis",
   "sheet-form.low": "Low",
   "sheet-form.likely": "Likely",

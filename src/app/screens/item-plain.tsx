@@ -1,14 +1,58 @@
-/** When to look again: after a fault, a grade or a job, so far or so long from now. */
+/** Forms of a few boxes: a sheet's title, what is words alone (faults, parts, notes), when to look again. */
 import { useState } from "preact/hooks";
 import { GRADES } from "../../core/terms/index.js";
 import { capital } from "../state/knowledge.js";
 import { faultChoices, jobChoices } from "../state/sheet-choices.js";
 import { textAt, withAt } from "../state/sheet-forms.js";
-import { t as shared } from "../texts/index.js";
+import { t as shared } from "../texts/reading.js";
 import { t } from "../texts/sheet-forms.js";
-import { Boxes, FigureBox, ItemForm, useItem } from "./item-boxes.js";
+import { Boxes, FigureBox, ItemForm, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox } from "./item-choice.js";
 import type { ItemFormProps } from "./item-form.js";
+
+function Head() {
+  const { words } = useItem();
+  return (
+    <Boxes>
+      <TextBox at={[...words, "title"]} label={t("item-head.title")} wanted />
+      <TextBox at={[...words, "about"]} label={t("item-head.about")} help={t("item-head.about.help")} long wanted />
+      <TextBox at={["label"]} label={t("item-head.label")} help={t("item-head.label.help")} wanted />
+    </Boxes>
+  );
+}
+
+export const ItemHead = (props: ItemFormProps) => (
+  <ItemForm {...props}>
+    <Head />
+  </ItemForm>
+);
+
+function Words() {
+  const { list, words } = useItem();
+  if (list === "faults")
+    return (
+      <Boxes>
+        <TextBox at={[...words, "says"]} label={t("item-words.says")} help={t("item-words.says.help")} wanted />
+        <TextBox at={[...words, "owner"]} label={t("item-words.owner")} help={t("item-words.owner.help")} />
+        <TextBox at={[...words, "cause"]} label={t("item-words.cause")} />
+      </Boxes>
+    );
+  return (
+    <Boxes>
+      {list === "parts" ? (
+        <TextBox at={words} label={t("item-words.part")} help={t("item-words.part.help")} wanted />
+      ) : (
+        <TextBox at={words} label={t("item-words.note")} long wanted />
+      )}
+    </Boxes>
+  );
+}
+
+export const ItemWords = (props: ItemFormProps) => (
+  <ItemForm {...props}>
+    <Words />
+  </ItemForm>
+);
 
 const AFTER = ["fault", "grade", "job"] as const;
 type After = (typeof AFTER)[number];

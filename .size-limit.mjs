@@ -40,6 +40,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  */
 const APART = {
   judging: "33 kB",
+  "condition-field": "24 kB",
   "item-point": "26 kB",
   "item-job": "26 kB",
   "item-brought": "24 kB",

@@ -3,9 +3,9 @@ import { canonicalUnit, isQuantity } from "../../core/units/index.js";
 import { kindChoices, quantityChoices, readingChoices, unitChoices } from "../state/sheet-choices.js";
 import { textAt, valueAt, withAt } from "../state/sheet-forms.js";
 import { t } from "../texts/sheet-forms.js";
-import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
+import { ConditionField } from "./item-condition.js";
 import type { ItemFormProps } from "./item-form.js";
 
 function Derived() {

@@ -5,9 +5,9 @@ import { cautionChoices, pointChoices, stateChoices } from "../state/sheet-choic
 import { namesAt, toldOf, withAt } from "../state/sheet-forms.js";
 import type { SheetWork } from "../state/sheet-work.js";
 import { t } from "../texts/sheet-forms.js";
-import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, ItemForm, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
+import { ConditionField } from "./item-condition.js";
 import type { ItemFormProps } from "./item-form.js";
 
 const STARTS = ["not-cleared", "cleared"] as const;

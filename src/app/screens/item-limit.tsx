@@ -7,9 +7,9 @@ import { AGGREGATES, DIRECTIONS, edgesAstray, limitInUnit, overReading, WEARS } 
 import { t as shared } from "../texts/reading.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
-import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, FigureBox, ItemForm, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox } from "./item-choice.js";
+import { ConditionField } from "./item-condition.js";
 import type { ItemFormProps } from "./item-form.js";
 
 function Judged() {

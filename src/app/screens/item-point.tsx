@@ -6,9 +6,9 @@ import { fieldsOf, kindAt } from "../state/sheet-forms-point.js";
 import { t as shared } from "../texts/round.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
-import { ConditionField } from "./condition-field.js";
 import { Boxes, boxId, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
+import { ConditionField } from "./item-condition.js";
 import type { ItemFormProps } from "./item-form.js";
 import { PointReplies } from "./item-point-reply.js";
 

@@ -12,9 +12,9 @@ import type { ItemFormProps } from "./item-form.js";
 import { lazy, Nothing } from "./lazy.js";
 import { OnSheetWork } from "./on-sheet-work.js";
 
-/** The form of each list; a row is `points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing)`. */
 const brought = lazy(() => import("./item-brought.js").then((file) => file.ItemBrought), Nothing);
 const words = lazy(() => import("./item-plain.js").then((file) => file.ItemWords), Nothing);
+/** The form of each list; lists alike share one. */
 const FORMS: { readonly [List in DraftList]?: ComponentType<ItemFormProps> } = {
   head: lazy(() => import("./item-plain.js").then((file) => file.ItemHead), Nothing),
   points: lazy(() => import("./item-point.js").then((file) => file.ItemPoint), Nothing),

@@ -23,6 +23,8 @@ const FORMS: { readonly [List in DraftList]?: ComponentType<ItemFormProps> } = {
   jobs: lazy(() => import("./item-job.js").then((file) => file.ItemJob), Nothing),
   gates: lazy(() => import("./item-gate.js").then((file) => file.ItemGate), Nothing),
   nextLooks: lazy(() => import("./item-plain.js").then((file) => file.ItemNextLook), Nothing),
+  rules: lazy(() => import("./item-rule.js").then((file) => file.ItemRule), Nothing),
+  cases: lazy(() => import("./item-case.js").then((file) => file.ItemCase), Nothing),
   faults: words,
   parts: words,
   notes: words,

@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { demoAddresses } from "../../src/app/demo/addresses.js";
 import { axeFinds } from "../support/axe-finds.js";
 import { expect, test } from "../support/harness.js";
-import { openScreen } from "../support/route-walk.js";
+import { beginSheetWork, openScreen } from "../support/route-walk.js";
 import { tooSmall } from "../support/small-text.js";
 import { Walker } from "../support/walker.js";
 
@@ -27,6 +27,8 @@ test(`every screen: ${says}`, async ({ page, site }) => {
   const walker = new Walker(page, site.address);
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
+  await walker.open(demoAddresses().find(({ name }) => name === "sheet")?.href ?? "");
+  await beginSheetWork(walker);
   for (const { name, href: hash } of demoAddresses()) {
     await page.emulateMedia({ colorScheme: THEMES[0].theme, reducedMotion: "reduce" });
     await openScreen(walker, hash);

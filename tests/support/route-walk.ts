@@ -6,6 +6,7 @@ import { expect, type Page } from "@playwright/test";
 import { DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf, ROUTES, type RouteName, readAddress, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
+import { t as sheetWork } from "../../src/app/texts/sheet-work.js";
 import type { Walker } from "./walker.js";
 
 /** The point at which the demo listened to both sides. */
@@ -30,8 +31,37 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
 }
 
 /** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
-const OTHERWISE: readonly RouteName[] = ["demo", "judge-again", "part", "point", "picture", "sound", "wearing", "wear"];
+const OTHERWISE: readonly RouteName[] = [
+  ...(["demo", "judge-again", "part", "point", "picture", "sound", "wearing", "wear"] as const),
+  ...(["sheet-work", "sheet-list", "sheet-item", "sheet-try", "sheet-difference"] as const),
+];
 const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
+
+/** Begins to change the sheet whose screen is open: the screens of a sheet under work stand only then. */
+export async function beginSheetWork({ page }: Walker): Promise<void> {
+  await page.getByRole("button", { name: sheetWork("sheet-work.change") }).click();
+  await expect(page).toHaveURL(/\/work$/);
+}
+
+async function workRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
+  const { page } = walker;
+  await beginSheetWork(walker);
+  found.set("sheet-work", hashOf(page));
+  const leads: readonly (readonly [RouteName, string])[] = [
+    ["sheet-try", 'main a[href$="/try"]'],
+    ["sheet-difference", 'main a[href$="/difference"]'],
+    ["sheet-list", 'main a[href$="/work/points"]'],
+  ];
+  for (const [name, where] of leads) {
+    const link = page.locator(where).first();
+    await expect(link).toBeVisible();
+    found.set(name, (await link.getAttribute("href")) ?? "");
+  }
+  await page.locator('main a[href$="/work/points"]').first().click();
+  const item = page.locator('main a[href*="/work/points/"]').first();
+  await expect(item).toBeVisible();
+  found.set("sheet-item", (await item.getAttribute("href")) ?? "");
+}
 
 /** What is reached by a press, by the address alone, or only after something was kept. */
 async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
@@ -58,6 +88,8 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
     await expect(link).toBeVisible({ timeout: 60_000 });
     found.set(name, (await link.getAttribute("href")) ?? "");
   }
+  await openScreen(walker, found.get("sheet") ?? "");
+  await workRoutes(walker, found);
   await openScreen(walker, HEARD);
   const drawn = page.locator('a[href*="/sound/"]').first();
   await expect(drawn).toBeVisible();

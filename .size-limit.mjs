@@ -46,7 +46,7 @@ const APART = {
   "item-brought": "24 kB",
   "item-limit": "22 kB",
   "plan-editions": "40 kB",
-  "sheet-tools": "98 kB",
+  "sheet-tools": "104 kB",
   "sheet-try": "90 kB",
   "item-rule": "60 kB",
   "item-case": "60 kB",

@@ -39,12 +39,12 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * either: a visit freezes it whole.
  */
 const APART = {
-  judging: "33 kB",
+  judging: "35 kB",
   "condition-field": "24 kB",
   "item-point": "26 kB",
   "item-job": "26 kB",
-  "item-brought": "24 kB",
-  "item-limit": "22 kB",
+  "item-brought": "26 kB",
+  "item-limit": "24 kB",
   "plan-editions": "40 kB",
   "sheet-tools": "104 kB",
   "sheet-try": "90 kB",
@@ -66,7 +66,7 @@ const APART = {
   "decide-sheet": "48 kB",
   "all-yes-sheet": "46 kB",
   "plan-decisions": "53 kB",
-  "hand-over-body": "91 kB",
+  "hand-over-body": "93 kB",
   "handover-files": "96 kB",
   "plan-addition": "47 kB",
   "plan-estimate": "38 kB",
@@ -93,6 +93,10 @@ const APART = {
   head: "36 kB",
   trans: "36 kB",
   susp: "28 kB",
+  "item-gate": "23 kB",
+  "item-derived": "23 kB",
+  "item-plain": "23 kB",
+  tyre: "24 kB",
 };
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";
 

@@ -2,7 +2,7 @@
  * How a value of a chosen size is brought about under each limit: which replies at which place make the reading, or the
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
-import { type Applies, type Brought, mm, of, plain } from "./limit-brought.js";
+import { type Applies, type Brought, mm, of, plain, type Said } from "./limit-brought.js";
 import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";

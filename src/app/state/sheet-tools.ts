@@ -50,12 +50,7 @@ export interface ProvingGround {
 export interface SheetTools {
   readonly readSheet: SheetReader;
   /** Checks a sheet under work whole, as the next edition after `before`; `common` is without what any sheet brings. */
-  readonly checkWork: (
-    sheet: Sheet,
-    common: Common,
-    others: readonly Sheet[],
-    before?: Sheet,
-  ) => Promise<WorkChecked>;
+  readonly checkWork: (sheet: Sheet, common: Common, others: readonly Sheet[], before?: Sheet) => Promise<WorkChecked>;
   /** A sheet as one file that can be read in again. */
   readonly writeSheet: (sheet: Sheet, as: "yaml" | "json") => string;
   /** What proves a sheet the app comes with. */

@@ -126,7 +126,8 @@ function Table({ table: { caption, head, rows }, paper }: { readonly table: Tabl
             {row.cells.map((cell, index) => {
               const words = index === 0 ? [wordBeside(paper, row), cell].filter(Boolean).join(" ") : cell;
               const named = { "data-name": head[index]?.text ?? "" };
-              return index === 0 ? (
+              // A row that goes on under the name above it has no name of its own.
+              return index === 0 && (words !== "" || row.mark) ? (
                 <th key={head[index]?.text} scope="row">
                   {row.mark && <Mark mark={row.mark} />} {words}
                 </th>

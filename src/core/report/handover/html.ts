@@ -92,9 +92,11 @@ function tableText({ caption, head, rows }: TableBlock, words: HandoverWords): s
   const figure = (index: number): string | undefined => (head[index]?.isFigure ? "figure" : undefined);
   const rowText = ({ cells, mark, notes = [] }: TableRow): string => {
     const [name = "", ...rest] = cells;
+    // A row that goes on under the name above it has no name of its own.
+    const isNamed = name !== "" || mark !== undefined;
     const first = element(
-      "th",
-      { scope: "row", class: "row-name", dir: "auto" },
+      isNamed ? "th" : "td",
+      { scope: isNamed ? "row" : undefined, class: "row-name", dir: "auto" },
       ...(mark === undefined ? [] : [markText(mark), wordBeside(words, mark, cells)]),
       escaped(name),
     );

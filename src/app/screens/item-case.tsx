@@ -23,6 +23,9 @@ import type { ItemFormProps } from "./item-form.js";
 import { useLoaded } from "./use-loaded.js";
 import { useRuleDesk } from "./use-rule-desk.js";
 
+const hasNearMiss = (one: SheetCase): boolean =>
+  Object.keys({ ...one["near-miss"], ...one["near-miss-facts"] }).length > 0;
+
 /** Whether it comes out now, with the reasons where it does not. */
 function ComesOut() {
   const { is, work, change } = useItem();
@@ -36,7 +39,8 @@ function ComesOut() {
   const [first] = ran ?? [];
   if (!ready) return <p class="remark">{t(work.checked === "yet" ? "try.checking" : "case.not-yet")}</p>;
   if (!first) return <p class="remark">{t("case.running")}</p>;
-  if (first.failures.length === 0) return <Notice kind="plain" title={t("case.holds")} />;
+  if (first.failures.length === 0)
+    return <Notice kind="plain" title={t(hasNearMiss(one) ? "case.holds" : "case.holds.alone")} />;
   const now = first.outcome ? expectFrom({ id: one.fires }, first.outcome) : {};
   const isExpected = first.failures.some((failure) => failure.is === "expected" && Object.keys(now).length > 0);
   return (

@@ -218,6 +218,7 @@ export const enSheetRules = {
   "rule.provisional": "For now only",
   "rule.provisional.says": "It rests on what nobody has said yet, and is shown so",
   "case.holds": "It comes out, and the near miss stays quiet",
+  "case.holds.alone": "It comes out; a near miss is still wanted",
   "case.fails": "It does not come out",
   "case.running": "Being tried …",
   "case.not-yet": "It is tried once no problem stands against the sheet.",

@@ -104,7 +104,7 @@ export class Walker {
     for (const title of titles) await expect(sheets.filter({ hasText: title })).toBeChecked();
     for (const sheet of await sheets.all()) {
       const words = (await sheet.textContent()) ?? "";
-      if (!titles.some((title) => words.includes(title))) await sheet.click();
+      if (!titles.some((title) => words.includes(title)) && (await sheet.isChecked())) await sheet.click();
     }
   }
 

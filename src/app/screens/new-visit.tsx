@@ -9,7 +9,7 @@ import { ReplyGrid } from "../parts/reply-grid.js";
 import { useApp } from "../state/app.js";
 import { openVisit } from "../state/car-acts.js";
 import { carTitle } from "../state/car-view.js";
-import { isoNow, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
+import { isoNow, ON_THE_BENCH, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { keepTyped, typedBefore } from "../state/settings.js";
 import { readSheets } from "../state/sheets-at-hand.js";
@@ -35,7 +35,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     odometer: "",
     odometerUnit: settings.value.odometerUnit,
     complaint: typedBefore(remembered, car.stream),
-    left: [],
+    left: ON_THE_BENCH,
   });
   const [name, setName] = useState(settings.value.name);
   const [tried, setTried] = useState(false);

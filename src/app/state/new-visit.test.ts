@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { commonFrozen, sheetFrozen } from "../../../tests/support/app-bench.js";
+import { loadChecklists } from "../../build/load-checklists.js";
 import { foldCar } from "../../core/record/index.js";
-import { isoNow, openingFrom, type VisitForm } from "./new-visit.js";
+import { isoNow, ON_THE_BENCH, openingFrom, type VisitForm } from "./new-visit.js";
 
 test("the moment of a visit carries the offset of where it was", () => {
   expect(isoNow(0, 0)).toBe("1970-01-01T00:00:00+00:00");
@@ -32,4 +33,11 @@ test("empty boxes leave nothing behind; the complaint is kept as spoken", () => 
     odometer: { value: "61 240", unit: "km" },
     complaint: { text: "it hums", complaint: "sym.hum" },
   });
+});
+
+test("sheets for the bench are there, and are left out until somebody chooses them", async () => {
+  const { result } = await loadChecklists("checklists");
+  const ids = result.ok ? result.value.sheets.map(({ sheet }) => sheet.id) : [];
+  expect(ids).toEqual(expect.arrayContaining([...ON_THE_BENCH]));
+  expect(ids.length).toBeGreaterThan(ON_THE_BENCH.length);
 });

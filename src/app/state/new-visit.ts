@@ -15,6 +15,9 @@ export const USUALLY: Readonly<Record<(typeof PURPOSES)[number], Audience>> = {
   season: "owner",
 };
 
+/** Sheets for what lies on the bench or came in a parcel: chosen when there is such a thing, never by themselves. */
+export const ON_THE_BENCH: readonly string[] = ["head", "recv", "trans"];
+
 export interface VisitForm {
   readonly purpose: (typeof PURPOSES)[number];
   readonly who: Audience;

@@ -69,7 +69,7 @@ export function useSheetWork(sheet: string): SheetWork | undefined {
   if (failed !== undefined) throw failed;
   const on = ground?.key === key ? ground.is : undefined;
   const work = on && found && house.is === "open" ? layOnce(on, house.state, found.draft) : undefined;
-  useChecking(app, work, on);
+  useChecking(app, work, on, setFailed);
   const last = checked.value;
   return useMemo(
     () => (work && last?.draft === work.draft ? withTold(work, last.outcome, last.sheet !== work.sheet) : work),
@@ -77,7 +77,12 @@ export function useSheetWork(sheet: string): SheetWork | undefined {
   );
 }
 
-function useChecking({ sheetTools }: App, work: SheetWork | undefined, on: WorkGround | undefined): void {
+function useChecking(
+  { sheetTools }: App,
+  work: SheetWork | undefined,
+  on: WorkGround | undefined,
+  fail: (error: unknown) => void,
+): void {
   const sheet = work?.sheet;
   useEffect(() => {
     if (!work || !on || checked.peek()?.sheet === work.sheet) return;
@@ -87,7 +92,8 @@ function useChecking({ sheetTools }: App, work: SheetWork | undefined, on: WorkG
         .then(({ checkWork }) => checkWork(work.sheet, on.bare, on.others, on.before))
         .then((outcome) => {
           if (current) checked.value = { draft: work.draft, sheet: work.sheet, outcome };
-        });
+        })
+        .catch(fail);
     }, CHECKED_AFTER_MS);
     return () => {
       current = false;

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { bench, benchVisit, sheetFrozen, until } from "../../../tests/support/app-bench.js";
 import { readFrozen } from "./frozen.js";
 import { workUndo } from "./sheet-undo.js";
-import { draftOf, itemsIn, layWork, wholeSheet } from "./sheet-work.js";
+import { draftOf, draftsOf, itemsIn, layWork, wholeSheet } from "./sheet-work.js";
 import { beginWork, dropWork, fileOf, keepEdition, putItem, undoWork } from "./sheet-work-acts.js";
 
 /** A bench with a working copy of the small sheet begun on it. */
@@ -61,4 +61,30 @@ test("a working copy thrown away comes back with all its changes when that is ta
   if (last) await undoWork(journal, last.step);
   expect(draftOf(await house(), "hub")?.draft).toBe(draft.draft);
   expect((await house()).draftItems.size).toBe(1);
+});
+
+test("a working copy begun again throws the one before away, so that it never comes up behind the new one", async () => {
+  const { journal, phone, house, draft } = await begun();
+  expect(await beginWork(journal, phone, sheetFrozen)).toBe(true);
+  const standing = draftsOf(await house());
+  expect(standing).toHaveLength(1);
+  expect(standing[0]?.draft).not.toBe(draft.draft);
+});
+
+test("what two people changed differently is told, and what they changed alike is not", async () => {
+  const { house, draft } = await begun();
+  const put = (name: string) => ({
+    id: name,
+    at: { wall: 1, count: 0 },
+    by: "p",
+    value: { to: { texts: { en: { name } } } },
+  });
+  const lay = async (...names: readonly string[]) => {
+    const draftItems = new Map([[`${draft.draft}|points|hub.spin`, names.map(put)]]);
+    return layWork(ground, { ...(await house()), draftItems }, draft.draft).told;
+  };
+  expect(await lay("Turning", "Turning")).toEqual([]);
+  expect(await lay("Turning", "Spinning")).toMatchObject([
+    { is: "problem", about: { list: "points", item: "hub.spin" } },
+  ]);
 });

@@ -16,6 +16,7 @@ import type { DraftItem, DraftList } from "../../core/sheet/work.js";
 import { FROZEN_TYPE, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 import type { NewItem } from "./sheet-new-item.js";
+import { draftsOf } from "./sheet-work.js";
 import { textsOf } from "./shelf.js";
 
 type Hashing = Pick<Phone, "hash">;
@@ -53,9 +54,15 @@ export async function fileOf(phone: Hashing, { texts, cases, ...bare }: Sheet): 
 /** Begins a working copy of that edition; another one of the same sheet is thrown away with it. */
 export async function beginWork(journal: Journal, phone: Hashing, file: FrozenSheetFile): Promise<boolean> {
   const blob = await blobOf(phone, file);
-  return houseAct(journal, (act, house) => [draftSheetDraft(act, house, act.nonce(), frozenOf(file, blob.hash))], [
-    blob,
-  ]);
+  const others = (house: HouseState) => draftsOf(house).filter(({ base }) => base.id === file.sheet.id);
+  return houseAct(
+    journal,
+    (act, house) => [
+      ...others(house).map(({ draft }) => draftSheetDraft(act, house, draft, null)),
+      draftSheetDraft(act, house, act.nonce(), frozenOf(file, blob.hash)),
+    ],
+    [blob],
+  );
 }
 
 /** Throws a working copy away; its changes stay in the record and come back with it. */

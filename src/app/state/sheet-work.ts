@@ -2,7 +2,7 @@
  * A check sheet under work as its screens see it: the edition it was begun from with the house's changes laid over it,
  * and what the checker told. Pure; keeps nothing and loads no checker.
  */
-import { compareStamps, type FrozenSheet, type HouseState } from "../../core/record/index.js";
+import { compareStamps, differ, type FrozenSheet, type HouseState } from "../../core/record/index.js";
 import { type BuiltSheet, type Common, type Sheet, withBrought, withBroughtTexts } from "../../core/sheet/run.js";
 import {
   type AboutItem,
@@ -14,6 +14,7 @@ import {
   type DraftList,
   draftItems,
 } from "../../core/sheet/work.js";
+import { t } from "../texts/sheet-work.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 import type { Told, WorkChecked } from "./sheet-tools.js";
 
@@ -77,7 +78,7 @@ export const draftOf = (house: HouseState, sheet: string): SheetDraft | undefine
 
 const isList = (name: string): name is DraftList => (DRAFT_LISTS as readonly string[]).includes(name);
 
-/** What the house changed in one draft; where people differ, what was said last. */
+/** What the house changed in one draft; where people differ, what was said last, and `differing` tells it. */
 export function changesOf(house: HouseState, draft: string): DraftChanges {
   const items = new Map<DraftList, Map<string, DraftItem | null>>();
   for (const [name, standing] of house.draftItems) {
@@ -95,6 +96,15 @@ export function changesOf(house: HouseState, draft: string): DraftChanges {
   return { items, orders: new Map(orders) };
 }
 
+/** Items two people changed differently: the last is shown, and none is kept as an edition until one is put again. */
+function differing(house: HouseState, draft: string): readonly ItemTold[] {
+  return [...house.draftItems].flatMap(([name, standing]): readonly ItemTold[] => {
+    const [of, list = "", item = ""] = name.split("|");
+    if (of !== draft || !isList(list) || !differ(standing)) return [];
+    return [{ is: "problem", code: "work-differs", says: t("sheet-work.differs"), about: { list, item, inside: [] } }];
+  });
+}
+
 /** A sheet as it was frozen, with its words and cases in their place. */
 export const wholeSheet = ({ sheet, texts, cases = [] }: FrozenSheetFile): Sheet => ({
   ...sheet,
@@ -110,7 +120,7 @@ export const itemsIn = ({ base, changes }: Pick<SheetWork, "base" | "changes">, 
 export const toldOf = ({ told }: Pick<SheetWork, "told">, list: DraftList, item: string): readonly ItemTold[] =>
   told.filter(({ about }) => about?.list === list && about.item === item);
 
-/** The base with the house's changes laid over it; nothing told yet. */
+/** The base with the house's changes laid over it; only what people differ in is told yet. */
 export function layWork(ground: WorkGround, house: HouseState, draft: string): SheetWork {
   const changes = changesOf(house, draft);
   const sheet = changedSheet(ground.base, changes);
@@ -120,12 +130,22 @@ export function layWork(ground: WorkGround, house: HouseState, draft: string): S
   });
   const common = { ...withBrought(ground.bare, [sheet]), texts: Object.fromEntries(texts) };
   const from = ground.begunFrom === undefined ? {} : { begunFrom: ground.begunFrom };
-  return { draft, base: ground.base, ...from, changes, sheet, common, others: ground.others, told: [], checked: "yet" };
+  return {
+    draft,
+    base: ground.base,
+    ...from,
+    changes,
+    sheet,
+    common,
+    others: ground.others,
+    told: differing(house, draft),
+    checked: "yet",
+  };
 }
 
 /** The work with what the checker told of it; `stale`: of the sheet as it was before. */
 export function withTold(work: SheetWork, { told, built }: WorkChecked, stale: boolean): SheetWork {
-  const about = told.map((one) => itemTold(work, one));
+  const about = [...work.told, ...told.map((one) => itemTold(work, one))];
   if (stale) return { ...work, told: about };
   return { ...work, told: about, checked: "now", ...(built ? { built } : {}) };
 }

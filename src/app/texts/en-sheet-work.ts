@@ -4,6 +4,7 @@ export const enSheetWork = {
   "sheet-work.title": "Working copy",
   "sheet-work.problems": "{n} {n|one=problem|other=problems}",
   "sheet-work.checking": "Checking …",
+  "sheet-work.differs": "Two people changed this differently; the last is shown. Change it once more to settle it.",
   "sheet-work.unnamed": "without a name",
   "sheet-work.sheets": "Check sheets",
   "sheet-work.change": "Change this sheet",

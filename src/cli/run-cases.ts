@@ -17,8 +17,11 @@ import type { SheetCase } from "../core/sheet/run.js";
 import { type Problem, problem } from "../core/terms/index.js";
 import { TRADE_WORK } from "../core/trade/index.js";
 
-/** Every case of every loaded sheet and of the shared files; each failure at the case's own line. */
-export function runCases(lists: Checklists): readonly Problem[] {
+/**
+ * Every case of every loaded sheet and of the shared files; each failure at the case's own line. With `only`, the cases
+ * of that sheet: what somebody who writes one runs after each change.
+ */
+export function runCases(lists: Checklists, only?: string): readonly Problem[] {
   const engine = prepare(
     lists.whole,
     lists.sheets.map((s) => s.built),
@@ -29,6 +32,10 @@ export function runCases(lists: Checklists): readonly Problem[] {
   const sheets = lists.sheets.map((s) => s.sheet.id);
   const shared = proving(engine, lookupFor(partOfCommon(common), common, parts), sheets);
   const own = (s: LoadedSheet): Proving => ({ ...shared, look: lookupFor(partOfSheet(s.sheet), common, parts) });
+  if (only !== undefined)
+    return lists.sheets
+      .filter((s) => s.sheet.id === only)
+      .flatMap((s) => failuresOf(s.sheet.cases, own(s), s.spotOf));
   return [
     ...failuresOf(common.cases, shared, lists.commonSpotOf),
     ...lists.sheets.flatMap((s) => failuresOf(s.sheet.cases, own(s), s.spotOf)),

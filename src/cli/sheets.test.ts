@@ -157,3 +157,15 @@ test("a folder that is not there ends with 1", async () => {
     "DIR/none file “DIR/none” cannot be read: ENOENT: no such file or directory, scandir 'DIR/none'",
   ]);
 });
+
+test("with --cases-of that sheet's cases are run; a sheet that is not there, or none named, is told", async () => {
+  await change("hub/cases.yaml", "{ at: FR }", "{ at: FL }");
+  expect(await run(dir, "--cases-of", "hub")).toMatchObject({
+    code: 1,
+    err: ["DIR/hub/cases.yaml:13:5 case of “hub.r3”: expected at: FL, found FR"],
+  });
+  const none = await run(dir, "--cases-of", "boat");
+  expect(none).toMatchObject({ code: 2, report: undefined });
+  expect(none.err.join()).toMatch(/^There is no sheet boat in DIR/);
+  expect((await run(dir, "--cases-of")).code).toBe(2);
+});

@@ -10,20 +10,26 @@ export interface Terminal {
   readonly err: (text: string) => void;
 }
 
-const USE = "use: sheets [DIR]   (DIR: the folder of check sheets, else checklists)";
+const USE = `use: sheets [DIR] [--cases-of SHEET]
+  DIR: the folder of check sheets, else checklists. Everything is checked against everything; with --cases-of only that
+  sheet's cases are run.`;
 
 /**
  * Prints `{sheets, unused, notLoaded, problems}` as JSON and each problem as `file:line:column message` on the error
  * side. Gives 0 when all stands, 1 when a sheet or a case is faulty, 2 when called wrongly.
  */
 export async function sheetsVerb(args: readonly string[], { out, err }: Terminal): Promise<0 | 1 | 2> {
-  const [dir = "checklists", ...rest] = args;
-  if (rest.length > 0 || dir.startsWith("-")) {
+  const read = readArguments(args);
+  if (read === undefined) {
     err(USE);
     return 2;
   }
-  const { result } = await loadChecklists(dir);
-  const problems = result.ok ? runCases(result.value) : result.problems;
+  const { result } = await loadChecklists(read.dir);
+  if (result.ok && read.casesOf !== undefined && !result.value.sheets.some(({ sheet }) => sheet.id === read.casesOf)) {
+    err(`There is no sheet ${read.casesOf} in ${read.dir}.\n${USE}`);
+    return 2;
+  }
+  const problems = result.ok ? runCases(result.value, read.casesOf) : result.problems;
   const notes = result.ok ? result.value.notes : [];
   const sheets = result.ok ? result.value.sheets : [];
   for (const p of problems) err(tell(p));
@@ -47,6 +53,14 @@ export async function sheetsVerb(args: readonly string[], { out, err }: Terminal
   };
   out(JSON.stringify(report, null, 2));
   return problems.length > 0 ? 1 : 0;
+}
+
+function readArguments(args: readonly string[]): { readonly dir: string; readonly casesOf?: string } | undefined {
+  const at = args.indexOf("--cases-of");
+  const [dir = "checklists", ...rest] = at < 0 ? args : [...args.slice(0, at), ...args.slice(at + 2)];
+  const casesOf = at < 0 ? undefined : args[at + 1];
+  if (rest.length > 0 || dir.startsWith("-") || (at >= 0 && casesOf === undefined)) return undefined;
+  return { dir, ...(casesOf === undefined ? {} : { casesOf }) };
 }
 
 /** How many names of each sheet that is not loaded are used. */

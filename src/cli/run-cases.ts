@@ -33,9 +33,7 @@ export function runCases(lists: Checklists, only?: string): readonly Problem[] {
   const shared = proving(engine, lookupFor(partOfCommon(common), common, parts), sheets);
   const own = (s: LoadedSheet): Proving => ({ ...shared, look: lookupFor(partOfSheet(s.sheet), common, parts) });
   if (only !== undefined)
-    return lists.sheets
-      .filter((s) => s.sheet.id === only)
-      .flatMap((s) => failuresOf(s.sheet.cases, own(s), s.spotOf));
+    return lists.sheets.filter((s) => s.sheet.id === only).flatMap((s) => failuresOf(s.sheet.cases, own(s), s.spotOf));
   return [
     ...failuresOf(common.cases, shared, lists.commonSpotOf),
     ...lists.sheets.flatMap((s) => failuresOf(s.sheet.cases, own(s), s.spotOf)),

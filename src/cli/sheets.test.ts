@@ -144,7 +144,7 @@ test("called wrongly it prints its use and ends with 2", async () => {
     const { code, err, report } = await run(...args);
     expect({ code, err, report }).toEqual({
       code: 2,
-      err: ["use: sheets [DIR]   (DIR: the folder of check sheets, else checklists)"],
+      err: [expect.stringMatching(/^use: sheets \[DIR\] \[--cases-of SHEET\]/)],
       report: undefined,
     });
   }

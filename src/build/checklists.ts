@@ -126,8 +126,8 @@ function wovenModule(data: object, texts: Readonly<Record<string, object>>): str
 }
 
 function indexModule(lists: Checklists): string {
-  const sheets = lists.sheets.map(({ built, sheet: { id, label, texts } }) => {
-    const head = { id, label, titles: each(texts, (t) => t.title) };
+  const sheets = lists.sheets.map(({ built, sheet: { id, label, "opens-for": opensFor, texts } }) => {
+    const head = { id, label, "opens-for": opensFor, titles: each(texts, (t) => t.title) };
     return `  { ...${JSON.stringify(head)}, ...${sourceCode("sheet", `sheet/${id}`, id, built.edition, texts)} }`;
   });
   const { texts } = lists.commonWithTexts;

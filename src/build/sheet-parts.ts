@@ -15,7 +15,7 @@ type Layout = Readonly<Record<string, readonly string[]>>;
 
 /** Parts of a sheet's folder. All but `sheet` may be left out: a sheet without gates needs no gates.yaml. */
 export const SHEET_PARTS: Layout = {
-  sheet: ["format", "id", "label"],
+  sheet: ["format", "id", "label", "opens-for"],
   points: ["points"],
   limits: ["limits"],
   derived: ["derived"],

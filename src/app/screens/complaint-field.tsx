@@ -13,7 +13,8 @@ interface ComplaintFieldProps {
   readonly text: string;
   readonly chosen: string | undefined;
   readonly onText: (text: string) => void;
-  readonly onChoose: (known: string | undefined) => void;
+  /** With the points the known complaint puts first. */
+  readonly onChoose: (known: string | undefined, points: readonly string[]) => void;
 }
 
 export function ComplaintField({ id, text, chosen, onText, onChoose }: ComplaintFieldProps) {
@@ -23,6 +24,7 @@ export function ComplaintField({ id, text, chosen, onText, onChoose }: Complaint
   const [core, known] =
     useLoaded(async () => (isSaid ? Promise.all([judging(), complaintsOf(shelf)]) : undefined), String(isSaid)) ?? [];
   const words = known?.texts ?? {};
+  const pointsOf = (one: string): readonly string[] => known?.listed.find(({ id }) => id === one)?.points ?? [];
   const suggested = core && isSaid ? core.complaintsIn(text, words).slice(0, MOST_SUGGESTED) : [];
   const shown = chosen === undefined || suggested.includes(chosen) ? suggested : [chosen, ...suggested];
   return (
@@ -48,7 +50,7 @@ export function ComplaintField({ id, text, chosen, onText, onChoose }: Complaint
               words: words[one]?.name ?? one,
               chosen: one === chosen,
             }))}
-            onChoose={(one, isChosen) => onChoose(isChosen ? one : undefined)}
+            onChoose={(one, isChosen) => (isChosen ? onChoose(one, pointsOf(one)) : onChoose(undefined, []))}
           />
         </>
       )}

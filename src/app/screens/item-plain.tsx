@@ -1,22 +1,35 @@
 /** Forms of a few boxes: a sheet's title, what is words alone (faults, parts, notes), when to look again. */
 import { useState } from "preact/hooks";
-import { GRADES } from "../../core/terms/index.js";
+import { GRADES, PURPOSES } from "../../core/terms/index.js";
 import { capital } from "../state/knowledge.js";
 import { faultChoices, jobChoices } from "../state/sheet-choices.js";
-import { textAt, withAt } from "../state/sheet-forms.js";
+import { namesAt, textAt, valueAt, withAt } from "../state/sheet-forms.js";
 import { t as shared } from "../texts/reading.js";
+import { t as round } from "../texts/round.js";
 import { t } from "../texts/sheet-forms.js";
 import { Boxes, FigureBox, ItemForm, TextBox, useItem } from "./item-boxes.js";
-import { ChoiceBox } from "./item-choice.js";
+import { ChoiceBox, NamesBox } from "./item-choice.js";
 import type { ItemFormProps } from "./item-form.js";
 
 function Head() {
-  const { words } = useItem();
+  const { is, words, change } = useItem();
+  // Where nothing is said every visit opens with it.
+  const opensFor = valueAt(is, ["opens-for"]) !== undefined ? namesAt(is, ["opens-for"]) : PURPOSES;
   return (
     <Boxes>
       <TextBox at={[...words, "title"]} label={t("item-head.title")} wanted />
       <TextBox at={[...words, "about"]} label={t("item-head.about")} help={t("item-head.about.help")} long wanted />
       <TextBox at={["label"]} label={t("item-head.label")} help={t("item-head.label.help")} wanted />
+      <NamesBox
+        at={["opens-for"]}
+        label={t("item-head.opens-for")}
+        help={t("item-head.opens-for.help")}
+        choices={PURPOSES.map((value) => ({ value, words: round(`purpose.${value}`) }))}
+        value={opensFor}
+        onPut={(names) =>
+          change((item) => withAt(item, ["opens-for"], names.length === PURPOSES.length ? undefined : names))
+        }
+      />
     </Boxes>
   );
 }

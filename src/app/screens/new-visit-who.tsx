@@ -1,10 +1,10 @@
 /** Of a new visit: what for, who looks, the odometer. */
 import { useState } from "preact/hooks";
-import { AUDIENCES, type Audience } from "../../core/terms/index.js";
+import { AUDIENCES, type Audience, PURPOSES } from "../../core/terms/index.js";
 import { Field } from "../parts/field.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
-import { PURPOSES, USUALLY, type VisitForm } from "../state/new-visit.js";
+import { USUALLY, type VisitForm } from "../state/new-visit.js";
 import { t } from "../texts/round.js";
 import { OdometerBox } from "./odometer-box.js";
 

@@ -9,7 +9,7 @@ import { ReplyGrid } from "../parts/reply-grid.js";
 import { useApp } from "../state/app.js";
 import { openVisit } from "../state/car-acts.js";
 import { carTitle } from "../state/car-view.js";
-import { isoNow, ON_THE_BENCH, type Opening, openingFrom, type VisitForm } from "../state/new-visit.js";
+import { chosenSheets, isoNow, type Opening, openingFrom, sheetsOfPoints, type VisitForm } from "../state/new-visit.js";
 import { type ParamsOf, paramOf, to } from "../state/routes.js";
 import { keepTyped, typedBefore } from "../state/settings.js";
 import { readSheets } from "../state/sheets-at-hand.js";
@@ -35,7 +35,8 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     odometer: "",
     odometerUnit: settings.value.odometerUnit,
     complaint: typedBefore(remembered, car.stream),
-    left: ON_THE_BENCH,
+    led: [],
+    byHand: {},
   });
   const [name, setName] = useState(settings.value.name);
   const [tried, setTried] = useState(false);
@@ -44,7 +45,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
   if (!common) return <OpeningScreen />;
   const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
   const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer, unit: form.odometerUnit }) === undefined;
-  const chosen = sheets.filter((sheet) => !form.left.includes(sheet.id));
+  const chosen = chosenSheets(sheets, form);
   const open = async (): Promise<void> => {
     setTried(true);
     if (odd || chosen.length === 0) return;
@@ -84,11 +85,12 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
               keepTyped(remembered, car.stream, complaint);
               set({ complaint });
             }}
-            onChoose={(known) => set({ known })}
+            onChoose={(known, points) => set({ known, led: sheetsOfPoints(points) })}
           />
         </Band>
         <Band heading={t("new-visit.sheets")}>
           <div class="form">
+            <p class="remark">{t("new-visit.sheets.says")}</p>
             <ReplyGrid
               kind="several"
               columns={1}
@@ -96,11 +98,9 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
               replies={sheets.map((sheet) => ({
                 id: sheet.id,
                 words: sheet.title,
-                chosen: !form.left.includes(sheet.id),
+                chosen: chosen.includes(sheet),
               }))}
-              onChoose={(id, chosen) =>
-                set({ left: chosen ? form.left.filter((one) => one !== id) : [...form.left, id] })
-              }
+              onChoose={(id, isChosen) => set({ byHand: { ...form.byHand, [id]: isChosen } })}
             />
           </div>
           {unread.length > 0 && <SheetsUnread problems={unread} />}

@@ -1,8 +1,11 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
+import { parse } from "yaml";
 import { commonFrozen, sheetFrozen } from "../../../tests/support/app-bench.js";
-import { loadChecklists } from "../../build/load-checklists.js";
 import { foldCar } from "../../core/record/index.js";
-import { isoNow, ON_THE_BENCH, openingFrom, type VisitForm } from "./new-visit.js";
+import { PURPOSES, type Purpose } from "../../core/terms/index.js";
+import { chosenSheets, isoNow, openingFrom, sheetsOfPoints, type VisitForm } from "./new-visit.js";
 
 test("the moment of a visit carries the offset of where it was", () => {
   expect(isoNow(0, 0)).toBe("1970-01-01T00:00:00+00:00");
@@ -17,7 +20,8 @@ test("empty boxes leave nothing behind; the complaint is kept as spoken", () => 
     odometer: " ",
     odometerUnit: "km",
     complaint: "",
-    left: [],
+    led: [],
+    byHand: {},
   };
   const opening = openingFrom(form, foldCar([]), commonFrozen, [sheetFrozen], "2026-11-25T10:00:00+01:00");
   expect(opening).not.toHaveProperty("odometer");
@@ -35,9 +39,35 @@ test("empty boxes leave nothing behind; the complaint is kept as spoken", () => 
   });
 });
 
-test("sheets for the bench are there, and are left out until somebody chooses them", async () => {
-  const { result } = await loadChecklists("checklists");
-  const ids = result.ok ? result.value.sheets.map(({ sheet }) => sheet.id) : [];
-  expect(ids).toEqual(expect.arrayContaining([...ON_THE_BENCH]));
-  expect(ids.length).toBeGreaterThan(ON_THE_BENCH.length);
+test("a visit opens with the sheets for what it is for, with those its complaint leads to, and as chosen by hand", () => {
+  const sheets = [
+    { id: "own" },
+    { id: "brk", opensFor: ["workshop", "season"] as const },
+    { id: "buy", opensFor: ["viewing"] as const },
+    { id: "head", opensFor: [] },
+  ];
+  const ids = (form: Partial<VisitForm>) =>
+    chosenSheets(sheets, { purpose: "workshop", led: [], byHand: {}, ...form }).map(({ id }) => id);
+  expect(ids({})).toEqual(["own", "brk"]);
+  expect(ids({ purpose: "viewing" })).toEqual(["own", "buy"]);
+  expect(ids({ led: sheetsOfPoints(["head.gasket", "head.guide", "brk.pedal"]) })).toEqual(["own", "brk", "head"]);
+  expect(ids({ led: ["head"], byHand: { head: false, buy: true } })).toEqual(["own", "brk", "buy"]);
+});
+
+test("every occasion opens with some of the sheets there are, and what lies on the bench with none", () => {
+  const folders = readdirSync("checklists", { withFileTypes: true }).filter((one) => one.isDirectory());
+  const heads = folders.map(({ name }) => join("checklists", name, "sheet.yaml")).filter((file) => existsSync(file));
+  const sheets = heads.map((file) => {
+    const head: { readonly id: string; readonly "opens-for"?: readonly Purpose[] } = parse(readFileSync(file, "utf8"));
+    return { id: head.id, opensFor: head["opens-for"] };
+  });
+  for (const purpose of PURPOSES) {
+    const opened = chosenSheets(sheets, { purpose, led: [], byHand: {} });
+    expect(opened.length).toBeGreaterThan(2);
+    expect(opened.length).toBeLessThan(sheets.length);
+    expect(opened.map(({ id }) => id)).not.toEqual(expect.arrayContaining(["head"]));
+  }
+  expect(sheets.filter(({ opensFor }) => opensFor?.length === 0).map(({ id }) => id)).toEqual(
+    expect.arrayContaining(["head", "recv", "trans"]),
+  );
 });

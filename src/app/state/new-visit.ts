@@ -1,25 +1,38 @@
 /** From the form of a new visit to what opening needs. Pure. */
 import { type CarState, limitsOf } from "../../core/record/index.js";
-import type { Audience } from "../../core/terms/index.js";
+import type { Audience, Purpose } from "../../core/terms/index.js";
 import type { Opening } from "./car-acts.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
+import type { SheetAtHand } from "./sheets-at-hand.js";
 
 export type { Opening };
 
-export const PURPOSES = ["workshop", "viewing", "season"] as const;
-
 /** Who usually looks on such an occasion; chosen beforehand, and free to be changed. */
-export const USUALLY: Readonly<Record<(typeof PURPOSES)[number], Audience>> = {
+export const USUALLY: Readonly<Record<Purpose, Audience>> = {
   workshop: "technician",
   viewing: "buyer",
   season: "owner",
 };
 
-/** Sheets for what lies on the bench or came in a parcel: chosen when there is such a thing, never by themselves. */
-export const ON_THE_BENCH: readonly string[] = ["head", "recv", "trans"];
+type Offered = Pick<SheetAtHand, "id" | "opensFor">;
+
+/** Which sheets lead to a known complaint: those that own a point it puts first. */
+export const sheetsOfPoints = (points: readonly string[]): readonly string[] => [
+  ...new Set(points.flatMap((point) => point.split(".").slice(0, 1))),
+];
+
+/**
+ * The sheets a visit opens with: those for its purpose, those the complaint leads to, and what the person chose on or
+ * off by hand, which goes before both.
+ */
+export const chosenSheets = <T extends Offered>(
+  sheets: readonly T[],
+  { purpose, byHand, led }: Pick<VisitForm, "purpose" | "byHand" | "led">,
+): readonly T[] =>
+  sheets.filter(({ id, opensFor }) => byHand[id] ?? (led.includes(id) || (opensFor?.includes(purpose) ?? true)));
 
 export interface VisitForm {
-  readonly purpose: (typeof PURPOSES)[number];
+  readonly purpose: Purpose;
   readonly who: Audience;
   readonly odometer: string;
   /** UCUM: km or [mi_i]. */
@@ -27,8 +40,10 @@ export interface VisitForm {
   readonly complaint: string;
   /** The known complaint the words sound like. */
   readonly known?: string | undefined;
-  /** Sheets not to open. */
-  readonly left: readonly string[];
+  /** Sheets the known complaint leads to. */
+  readonly led: readonly string[];
+  /** Sheets the person chose on or off. */
+  readonly byHand: Readonly<Record<string, boolean>>;
 }
 
 /** A moment as ISO 8601 with the offset of where the phone is. `offsetMin` is minutes east of UTC. */

@@ -1,7 +1,7 @@
 /** The sheets a visit can be opened with: those of the app and the person's own, each fetched when it is needed. */
 import type { HouseState, Store } from "../../core/record/index.js";
 import { withBrought, withBroughtTexts } from "../../core/sheet/run.js";
-import { fail, ok, type Problem, problem, type Result } from "../../core/terms/index.js";
+import { fail, ok, type Problem, type Purpose, problem, type Result } from "../../core/terms/index.js";
 import { type FrozenCommonFile, type FrozenSheetFile, readFrozen } from "./frozen.js";
 import { commonTextsOf, LANGUAGE, listedFile, type Shelf, textsOf } from "./shelf.js";
 
@@ -10,6 +10,8 @@ export interface SheetAtHand {
   readonly title: string;
   readonly edition: string;
   readonly own: boolean;
+  /** What a visit is for that opens with it; every visit where nothing is said. */
+  readonly opensFor?: readonly Purpose[] | undefined;
   readonly file: () => Promise<Result<FrozenSheetFile>>;
 }
 
@@ -28,7 +30,7 @@ export async function readSheets(sheets: readonly SheetAtHand[]): Promise<Sheets
   };
 }
 
-/** An own sheet takes the place of one of the app with the same id. */
+/** An own sheet takes the place of one of the app with the same id, and opens for the same visits. */
 export function sheetsAtHand(
   shelf: Shelf,
   house: HouseState | undefined,
@@ -43,7 +45,8 @@ export function sheetsAtHand(
       if (!blob.value) return fail({ code: "app.frozen-missing", where: {}, params: { blob: kept.blob } });
       return readFrozen("leadlamp-frozen-sheet/1", blob.value.bytes);
     };
-    return [{ id, title: kept.label, edition: kept.edition, own: true, file }];
+    const opensFor = shelf.sheets.find((sheet) => sheet.id === id)?.["opens-for"];
+    return [{ id, title: kept.label, edition: kept.edition, own: true, opensFor, file }];
   });
   const listed = shelf.sheets
     .filter((sheet) => !own.some((one) => one.id === sheet.id))
@@ -52,6 +55,7 @@ export function sheetsAtHand(
       title: sheet.titles[LANGUAGE] ?? sheet.label,
       edition: sheet.edition,
       own: false,
+      opensFor: sheet["opens-for"],
       file: async (): Promise<Result<FrozenSheetFile>> => ok(await listedFile(sheet)),
     }));
   return [...listed, ...own];

@@ -43,6 +43,7 @@ export const enRound = {
   "new-visit.sounds-like": "Sounds like",
   "new-visit.sounds-like-none": "None known here; kept as said.",
   "new-visit.sheets": "Check sheets",
+  "new-visit.sheets.says": "Chosen for this occasion and for what was complained of. Choose others on or off.",
   "new-visit.no-sheet": "Choose at least one sheet.",
   "new-visit.open": "Open the visit",
   "new-visit.opening": "Opening the visit …",

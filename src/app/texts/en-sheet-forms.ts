@@ -27,6 +27,8 @@ export const enSheetForms = {
   "item-head.title": "Title of the sheet",
   "item-head.about": "What it is about",
   "item-head.about.help": "Two or three lines: what is looked at, how, and where its limits come from.",
+  "item-head.opens-for": "Visits that open with it",
+  "item-head.opens-for.help": "Where none is chosen, only a person's choice or a complaint opens it.",
   "item-head.label": "Label of this edition",
   "item-head.label.help": "Tells editions apart for people, as “Wheel bearings 2”.",
 

@@ -3,7 +3,7 @@
  * nonces and writers come in from outside. Rules: SPEC.md.
  */
 import type { CarLimit, PlaceChange } from "../sheet/car.js";
-import type { Audience, Grade, ReplyKey, ReplyValue } from "../terms/index.js";
+import type { Audience, Grade, Purpose, ReplyKey, ReplyValue } from "../terms/index.js";
 import type { HouseCalendar, HouseTerms, HouseTermsBodies, Supplier } from "./house-bodies.js";
 import type { Kinds } from "./kinds.js";
 import type { PictureBodies } from "./picture-bodies.js";
@@ -132,7 +132,7 @@ export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies, She
   "car.same-occasion": { readonly visits: readonly string[] };
   "visit.opened": {
     readonly car: string;
-    readonly purpose: "workshop" | "viewing" | "season";
+    readonly purpose: Purpose;
     readonly who: Audience;
     /** When the car was looked at, ISO 8601 with offset: not the stamp, which a wrong clock may spoil. */
     readonly on: string;

@@ -3,7 +3,7 @@
  * of its body, and the slot whose value it gives. A house's and a plan's own kinds come in tables of their own
  * (house-kinds.ts, plan-kinds.ts). Knows nothing of order, undo or erasing.
  */
-import { AUDIENCES, GRADES, NON_ANSWERS, REASONS } from "../terms/index.js";
+import { AUDIENCES, GRADES, NON_ANSWERS, PURPOSES, REASONS } from "../terms/index.js";
 import type { Bodies, Entry, IdText, Kind } from "./contract.js";
 import { faultKey, limitKey, NAME_PATTERN, parseId, type StreamKind, streamKind } from "./identity.js";
 import type { PictureKind } from "./picture-bodies.js";
@@ -173,7 +173,7 @@ export const KINDS: { readonly [K in Exclude<Kind, LaterKind>]: KindOf<K> } = {
     check: fields(
       {
         car: carName,
-        purpose: oneOf(["workshop", "viewing", "season"]),
+        purpose: oneOf(PURPOSES),
         who: oneOf(AUDIENCES),
         on: dateTime,
         sheets: listOf(frozen),

@@ -4,6 +4,7 @@
  * likely points first and judge nothing, so no visit freezes them and no edition is named by them.
  */
 import type { Plan } from "../expr/run.js";
+import type { Purpose } from "../terms/index.js";
 import type { Common, CommonTexts, Complaint, Sheet, SheetTexts } from "./schema-types.js";
 
 export type BareSheet = Omit<Sheet, "texts" | "cases">;
@@ -42,6 +43,8 @@ export interface ListedSheet {
   readonly id: string;
   readonly label: string;
   readonly edition: string;
+  /** As in the sheet: what a visit is for that opens with it. */
+  readonly "opens-for"?: readonly Purpose[];
   /** By language. */
   readonly titles: Readonly<Record<string, string>>;
   readonly load: () => Promise<BuiltSheet>;

@@ -6,7 +6,7 @@ import { idOf } from "./brings.js";
 import type { Sheet, SheetTexts } from "./schema-types.js";
 import type { Path } from "./source.js";
 
-/** What a sheet is changed by. `faults`, `parts` and `notes` are words alone; `head` is the sheet's own label and titles. */
+/** What a sheet is changed by. `faults`, `parts` and `notes` are words alone; `head` is what stands over the whole: label, titles, which visits open with it. */
 export const DRAFT_LISTS = [
   ...[
     "head",
@@ -72,7 +72,8 @@ export function itemsOf(sheet: Sheet, list: DraftList): ReadonlyMap<string, Draf
   const languages = Object.entries(sheet.texts);
   if (list === HEAD) {
     const texts = Object.fromEntries(languages.map(([name, { title, about }]) => [name, { title, about }]));
-    return new Map([[HEAD, { value: { label: sheet.label }, texts }]]);
+    const opensFor = sheet["opens-for"];
+    return new Map([[HEAD, { value: { label: sheet.label, ...(opensFor && { "opens-for": opensFor }) }, texts }]]);
   }
   const wordsOf = (key: string): Loose =>
     Object.fromEntries(
@@ -166,7 +167,7 @@ export function aboutItem(sheet: Sheet, path: Path): AboutItem | undefined {
   const inTexts = path[0] === "texts";
   const language = inTexts ? String(path[1] ?? "") : "";
   const [head, ...rest] = inTexts ? path.slice(2) : path;
-  if (head === "label" || (inTexts && (head === "title" || head === "about")))
+  if (head === "label" || head === "opens-for" || (inTexts && (head === "title" || head === "about")))
     return { list: HEAD, item: HEAD, inside: [String(head)] };
   const [name, ...more] = head === "brings" ? rest : [head ?? "", ...rest];
   const list = DRAFT_LISTS.find((one) => one === name) as DraftList | undefined;

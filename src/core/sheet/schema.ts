@@ -3,7 +3,7 @@
  * the JSON Schema in public/ is made from here. Knows the shape only; cross-checks live beside it.
  */
 import * as z from "zod/mini";
-import { AUDIENCES, BASES, GRADES, SURENESS } from "../terms/index.js";
+import { AUDIENCES, BASES, GRADES, PURPOSES, SURENESS } from "../terms/index.js";
 import {
   Access,
   Brings,
@@ -280,6 +280,8 @@ export const Sheet = z.strictObject({
   format: z.literal("leadlamp-sheet/1"),
   id,
   label: z.string(),
+  /** What a visit must be for to open with this sheet; every visit where nothing is said, none where the list is empty. */
+  "opens-for": z.optional(z.array(z.enum(PURPOSES))),
   /** Car fact values this sheet asks for, as points of state w0-talk. */
   points: z.array(Point),
   limits: z.array(Limit),

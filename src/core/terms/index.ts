@@ -39,6 +39,10 @@ export type Reason = (typeof REASONS)[number];
 export const AUDIENCES = ["technician", "buyer", "owner"] as const;
 export type Audience = (typeof AUDIENCES)[number];
 
+/** What a visit is for. */
+export const PURPOSES = ["workshop", "viewing", "season"] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
 /** How sure a conclusion is, from weak to strong. */
 export const SURENESS = ["possible", "likely", "certain"] as const;
 export type Sure = (typeof SURENESS)[number];

@@ -5,6 +5,7 @@
 import { type Applies, type Brought, mm, of, plain, type Said } from "./limit-brought.js";
 import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
+import { EXH_APPLIES, EXH_BROUGHT, EXH_BROUGHT_FOR } from "./limits-brought-exh.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { HEAD_BROUGHT } from "./limits-brought-head.js";
 import { RECV_APPLIES, RECV_BROUGHT } from "./limits-brought-recv.js";
@@ -211,6 +212,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
 
   ...COOL_BROUGHT,
   ...ENG_BROUGHT,
+  ...EXH_BROUGHT,
   ...FUEL_BROUGHT,
   ...HEAD_BROUGHT,
   ...STEER_BROUGHT,
@@ -227,6 +229,7 @@ export const BROUGHT_FOR: Readonly<Record<string, Brought>> = {
   "lim.wall-least": wall(MAIN),
   "lim.wall-least-A": wall(VITAL),
   "lim.wall-least-A-thin": wall(VITAL),
+  ...EXH_BROUGHT_FOR,
 };
 
 /** What makes a limit apply that asks for more than its reading: replies and facts of the car. */
@@ -261,6 +264,7 @@ export const APPLIES: Applies = {
   "lim.service-elsewhere": { facts: { country: "us" } },
   ...COOL_APPLIES,
   ...ENG_APPLIES,
+  ...EXH_APPLIES,
   ...FUEL_APPLIES,
   ...TYRE_APPLIES,
   ...TRANS_APPLIES,

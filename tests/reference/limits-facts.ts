@@ -6,6 +6,7 @@
 import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type Rests } from "./limit-fact.js";
 import { COOL } from "./limits-facts-cool.js";
 import { ENG } from "./limits-facts-eng.js";
+import { EXH } from "./limits-facts-exh.js";
 import { FUEL } from "./limits-facts-fuel.js";
 import { HEAD } from "./limits-facts-head.js";
 import { RECV } from "./limits-facts-recv.js";
@@ -220,6 +221,6 @@ const DRN: readonly LimitFact[] = [
 /** Every limit of every shipped sheet. */
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
-  ...[...ENG, ...FUEL, ...COOL, ...STEER, ...TYRE],
+  ...[...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
   ...[...TRANS, ...HEAD, ...RECV],
 ];

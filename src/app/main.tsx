@@ -23,7 +23,9 @@ import { defaultSettings, keepSettings, recallAddress, rememberAddress } from ".
 import { surroundings, textShelf } from "./surroundings.js";
 import { decimalComma } from "./texts/first.js";
 import { startWorker } from "./trusted.js";
-import { startUpdates, type Updates } from "./updates.js";
+import { followSwitch, startUpdates, type Updates } from "./updates.js";
+
+followSwitch();
 
 const VERSION = "0.1.0";
 const STORE = "leadlamp";

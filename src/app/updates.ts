@@ -18,7 +18,7 @@ export interface Updates {
 }
 
 /** An old page whose parts are gone must not linger: load again even when the browser never says that it switched. */
-const SWITCH_WITHIN_MS = 5_000;
+const SWITCH_WITHIN_MS = 15_000;
 /** A phone may keep the app open for days. */
 const LOOK_AGAIN_MS = 60 * 60 * 1000;
 
@@ -41,6 +41,21 @@ function followInstalling(registration: ServiceWorkerRegistration, tell: (state:
   registration.addEventListener("updatefound", () => follow(registration.installing));
 }
 
+/**
+ * Loads the page again when another worker takes over. Call once, before anything else: a worker that takes over while
+ * the first screen is still being made would else leave an old page on a new worker.
+ */
+export function followSwitch(): void {
+  const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
+  if (!workers) return;
+  // The very first worker takes over a page that came from the network: nothing to load again for.
+  let takenOver = workers.controller !== null;
+  workers.addEventListener("controllerchange", () => {
+    if (takenOver) location.reload();
+    takenOver = true;
+  });
+}
+
 /** Registers the service worker at `script` and follows it. Call once, when the first screen stands. */
 export function startUpdates(script = "./sw.js"): Updates {
   const kept = signal<Kept>("none");
@@ -49,12 +64,6 @@ export function startUpdates(script = "./sw.js"): Updates {
   if (!workers) return { kept, waiting, agree: () => undefined };
 
   let registration: ServiceWorkerRegistration | undefined;
-  // The very first worker takes over a page that came from the network: nothing to load again for.
-  let takenOver = workers.controller !== null;
-  workers.addEventListener("controllerchange", () => {
-    if (takenOver) location.reload();
-    takenOver = true;
-  });
 
   const look = (): void => {
     waiting.value = registration?.waiting != null && registration.active != null;

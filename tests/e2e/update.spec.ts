@@ -39,7 +39,7 @@ test("a newer version is offered in both windows, waits, and starts in both when
 
   await pressable(second.page.getByRole("status"), t("update.take")).click();
   for (const { page } of [first, second])
-    await expect(page.locator("html")).toHaveAttribute("data-version", "2", { timeout: 20_000 });
+    await expect(page.locator("html")).toHaveAttribute("data-version", "2", { timeout: 40_000 });
   expect(await first.page.evaluate(() => globalThis.notReloaded)).toBeUndefined();
   await expect(first.page.getByText(t("update.title"))).toBeHidden();
   await first.stands();

@@ -1,16 +1,17 @@
 /**
  * One good body of every kind of a plan and of a house's terms, version 1, with every field it may have; those of the
- * owner's word, of handing back and of comparing visits stand in files of their own.
+ * owner's word, of handing back, of comparing visits and of a viewing stand in files of their own.
  */
 import type {
   DecisionBodies,
   HouseTermsBodies,
   PlanBodies,
   ReleaseBodies,
+  ViewingBodies,
   WearBodies,
 } from "../../src/core/record/index.js";
 
-type All = Omit<PlanBodies, keyof (DecisionBodies & ReleaseBodies & WearBodies)> & HouseTermsBodies;
+type All = Omit<PlanBodies, keyof (DecisionBodies & ReleaseBodies & WearBodies & ViewingBodies)> & HouseTermsBodies;
 const at = { job: "whl.bearing", place: "FR" };
 const part = { ...at, part: "bearing-set" };
 

@@ -26,6 +26,8 @@ const KINDS = {
   "plan.release": "release",
   "estimate.addition": "addition",
   "plan.intake": "intake",
+  claim: "claim",
+  "claim.seen": "claim",
 } as const;
 export type PlanPaperIs = (typeof KINDS)[keyof typeof KINDS];
 
@@ -37,7 +39,7 @@ const fieldsOf = (value: unknown): Fields =>
   typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Fields) : {};
 
 /** What one thing is about: everything ever said of it goes together, or an earlier word would be left. */
-const ABOUT = ["job", "place", "complaint", "question", "addition", "item"] as const;
+const ABOUT = ["job", "place", "complaint", "question", "addition", "item", "claim"] as const;
 /** Said once and never written over: each is a paper of its own. */
 const ONCE: ReadonlySet<PlanPaperIs> = new Set(["signature", "sent", "second-look", "recheck"]);
 
@@ -48,7 +50,7 @@ function keyOf(entry: Entry, is: PlanPaperIs): string {
 }
 
 const WORDS = ["yes-now", "yes-by", "no", "tell-me-more"] as const;
-const INSIDE = ["said", "answer", "release", "agreed"] as const;
+const INSIDE = ["said", "answer", "release", "agreed", "says", "seen"] as const;
 const SAID = ["because", "what", "words", "text", "says", "reason"] as const;
 
 /** Who said what and when, read off a body whatever its version: `Anna, 2 Mar 2026, no, too dear`. */
@@ -71,6 +73,8 @@ function standingIn(plan: PlanState): ReadonlySet<string> {
     plan.rechecked,
     plan.additions,
     plan.intake,
+    plan.claims,
+    plan.claimsSeen,
   ];
   const lists = [plan.signed, plan.progressSent, plan.release, ...maps.flatMap((map) => [...map.values()])];
   return new Set(lists.flatMap((list) => list.map(({ id }) => id)));

@@ -212,6 +212,7 @@ export const enFiles = {
   "erase.release": "Handing back",
   "erase.addition": "Addition to the estimate",
   "erase.intake": "Told when the car came in",
+  "erase.claim": "Claimed of the car",
   "erase.unread": "Something a newer version wrote",
   "erase.word.yes-now": "yes, now",
   "erase.word.yes-by": "yes, later",

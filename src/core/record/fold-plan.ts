@@ -71,6 +71,11 @@ const FILL: Parts<PlanState>["fill"] = {
   signed: (plan, ledger, slot) => {
     plan.signed = standsIn(ledger, slot, (e) => (e.kind === "decision.signed" ? e.body : null));
   },
+  claim: each("claims", (e) => (e.kind === "claim" ? e.body.says : null)),
+  "claim-seen": each("claimsSeen", (e) => (e.kind === "claim.seen" ? e.body.seen : null)),
+  "papers-until": (plan, ledger, slot) => {
+    plan.papersUntil = standsIn(ledger, slot, (e) => (e.kind === "papers.until" ? e.body.until : null));
+  },
   wear: each("wear", (e) => (e.kind === "wear.said" ? e.body.says : null)),
 };
 
@@ -104,6 +109,9 @@ const PLAN: Parts<PlanState> = {
     ownerAnswers: new Map(),
     signed: [],
     wear: new Map(),
+    claims: new Map(),
+    claimsSeen: new Map(),
+    papersUntil: [],
   }),
   copy: (plan) => ({
     ...plan,
@@ -122,6 +130,8 @@ const PLAN: Parts<PlanState> = {
     decisions: new Map(plan.decisions),
     ownerAnswers: new Map(plan.ownerAnswers),
     wear: new Map(plan.wear),
+    claims: new Map(plan.claims),
+    claimsSeen: new Map(plan.claimsSeen),
   }),
   fill: FILL,
   join: (own, folded) => ({ ...own, ...folded }),

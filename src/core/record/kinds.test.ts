@@ -5,6 +5,7 @@ import { PICTURE_BODIES } from "../../../tests/store/sample-pictures.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
 import { SHEET_DRAFT_BODIES } from "../../../tests/store/sample-sheet-drafts.js";
+import { VIEWING_BODIES } from "../../../tests/store/sample-viewing.js";
 import { WEAR_BODIES } from "../../../tests/store/sample-wear.js";
 import { ALL_KINDS } from "./all-kinds.js";
 import { faultsOf } from "./check-logged.js";
@@ -39,6 +40,7 @@ test("every kind has a sample", () => {
     ...RELEASE_BODIES,
     ...PICTURE_BODIES,
     ...WEAR_BODIES,
+    ...VIEWING_BODIES,
     ...SHEET_DRAFT_BODIES,
   };
   const sampled = [...kinds, ...Object.keys(later)];

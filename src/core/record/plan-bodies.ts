@@ -5,6 +5,7 @@
 import type { IsoDate, Three } from "../terms/index.js";
 import type { DecisionBodies } from "./decision-bodies.js";
 import type { ReleaseBodies } from "./release-bodies.js";
+import type { ViewingBodies } from "./viewing-bodies.js";
 import type { WearBodies } from "./wear-bodies.js";
 
 type Replaces = { readonly replaces: readonly string[] };
@@ -83,7 +84,7 @@ export interface PlanScope {
 }
 
 /** Bodies of a plan's own kinds. Steps and estimates name nothing they replace: they are only ever undone. */
-export interface PlanBodies extends ReleaseBodies, DecisionBodies, WearBodies {
+export interface PlanBodies extends ReleaseBodies, DecisionBodies, WearBodies, ViewingBodies {
   "plan.begun": { readonly visit: string };
   /** The earliest day the car can be worked on. */
   "plan.begins": Replaces & { readonly on: IsoDate | null };

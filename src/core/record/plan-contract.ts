@@ -3,6 +3,7 @@ import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./co
 import type { Decision } from "./decision-bodies.js";
 import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";
 import type { ComplaintAnswer, Release } from "./release-bodies.js";
+import type { Claim, ClaimSeen } from "./viewing-bodies.js";
 import type { WearSaid } from "./wear-bodies.js";
 
 type Said<K extends keyof PlanBodies> = Stands<PlanBodies[K]>;
@@ -59,6 +60,11 @@ export interface PlanState extends FoldedState {
   readonly signed: readonly Said<"decision.signed">[];
   /** By `wearKey` (of.field@place): what is said of readings of this visit; several where people differ. */
   readonly wear: ReadonlyMap<string, readonly Stands<WearSaid>[]>;
+  /** By the name a claim keeps. */
+  readonly claims: ReadonlyMap<string, readonly Stands<Claim>[]>;
+  /** By the same: whether it was shown; several where people differ. */
+  readonly claimsSeen: ReadonlyMap<string, readonly Stands<ClaimSeen>[]>;
+  readonly papersUntil: readonly Stands<IsoDate>[];
 }
 
 export type RecordState = CarState | VisitState | HouseState | PlanState;

@@ -21,6 +21,7 @@ import {
   text,
 } from "./shape.js";
 import { date, three } from "./shape-figures.js";
+import { VIEWING_ROWS } from "./viewing-kinds.js";
 import { WEAR_ROWS } from "./wear-kinds.js";
 
 const PLAN = ["plan"] as const;
@@ -69,6 +70,7 @@ const ROWS: Rows = {
   ...RELEASE_ROWS,
   ...DECISION_ROWS,
   ...WEAR_ROWS,
+  ...VIEWING_ROWS,
   "plan.begun": { v: 1, streams: PLAN, check: fields({ visit: visitName }), slots: () => ["begun|"] },
   "plan.begins": { v: 1, streams: PLAN, check: fields({ on: orNull(date), replaces }), slots: () => ["begins|"] },
   "plan.use": { v: 1, streams: PLAN, check: fields({ use: orNull(oneOf(USES)), replaces }), slots: () => ["use|"] },

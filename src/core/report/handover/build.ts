@@ -23,6 +23,7 @@ export function handover(given: HandoverInput): HandoverModel {
   const pressing = cannotWait(parts);
   const money = moneyLine(input, pressing);
   const isBuyer = input.for === "buyer";
+  const gates = input.gates.map((gate) => ({ ...gate, state: gateState(gate, standing) }));
   const { madeAt, engine, visit, car, notSeen, readings, sheets, plan, release } = input;
   return {
     for: input.for,
@@ -40,7 +41,7 @@ export function handover(given: HandoverInput): HandoverModel {
     },
     findings,
     notSeen,
-    gates: input.gates.map((gate) => ({ ...gate, state: gateState(gate, standing) })),
+    gates,
     cautions: [...standingCautions(input.cautions, standing)].sort(
       (a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal),
     ),
@@ -60,6 +61,6 @@ export function handover(given: HandoverInput): HandoverModel {
     ...(plan === undefined ? {} : { plan }),
     ...(release === undefined ? {} : { release }),
     signatures: isBuyer ? [] : (input.signatures ?? []),
-    ...(isBuyer ? { buying: buyingOf(parts, notSeen, input.money) } : {}),
+    ...(isBuyer ? { buying: buyingOf(parts, { ...input, gates }) } : {}),
   };
 }

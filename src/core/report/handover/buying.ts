@@ -1,9 +1,10 @@
 /**
- * What a buyer takes to the table: what is due with its figures, reasons to walk away with what they rest on, what
- * nobody could look at. Knows no words.
+ * What a buyer takes to the table: what is due with its figures, reasons to walk away with what they rest on, what must
+ * be cleared before any figure is named, what was claimed, what nobody could look at. Knows no words.
  */
+import { guardsPrice } from "../../terms/driving.js";
 import { levelOf, type Three } from "../../terms/index.js";
-import type { MoneyTold, NotSeen } from "./input.js";
+import type { ClaimTold, GateTold, MoneyTold, NotSeen } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { Buying, LetteredFinding, NumberedJob, WalkAway } from "./model.js";
 import { isSettled } from "./standing.js";
@@ -11,23 +12,31 @@ import { isSettled } from "./standing.js";
 /** Watched, not due: no price is asked off for it. */
 const WATCH = 4;
 
-export function buyingOf(
-  { findings, work }: Lettered,
-  notSeen: readonly NotSeen[],
-  money: MoneyTold | undefined,
-): Buying {
+interface Told {
+  readonly notSeen: readonly NotSeen[];
+  readonly money?: MoneyTold | undefined;
+  /** As they stand once it is known what still stands. */
+  readonly gates: readonly GateTold[];
+  readonly claims?: readonly ClaimTold[] | undefined;
+}
+
+export function buyingOf({ findings, work }: Lettered, { notSeen, money, gates, claims }: Told): Buying {
   const due = work.filter(({ byWhen, doneOn }) => byWhen.class < WATCH && doneOn === undefined);
   const priced = due.flatMap(({ cost }) => (cost === undefined ? [] : [cost]));
   const asked = new Set(due.map(({ id }) => id));
   // One of which nobody knows what needs it is opened all the same.
   const openings = (money?.openings ?? []).filter(({ jobs }) => jobs.length === 0 || jobs.some((id) => asked.has(id)));
   const total = sumOf([...priced, ...openings.map(({ cost }) => cost)]);
+  const held = gates.filter(({ guards, state }) => guardsPrice(guards) && state !== "cleared");
+  const isShut = held.some(({ state }) => state === "tripped");
   return {
     due,
     openings: priced.length === 0 ? [] : openings,
-    ...(priced.length === 0 ? {} : { total }),
+    ...(priced.length === 0 || isShut ? {} : { total }),
     withoutFigure: due.length - priced.length,
     walkAway: findings.filter((one) => !isSettled(one)).flatMap((one) => walkAway(one, work) ?? []),
+    held,
+    claims: claims ?? [],
     risks: risksOf(notSeen),
   };
 }

@@ -9,7 +9,7 @@ import { lookTexts } from "./pages-done.js";
 import { leftText, sureText, whyUnseen } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
-import { dateSays, openingText } from "./pages-work.js";
+import { claimText, dateSays, openingText } from "./pages-work.js";
 import { beforeText, decisionText, placed } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -28,6 +28,7 @@ export interface Fact {
     | "trend"
     | "signature"
     | "picture"
+    | "claim"
     | "unread"
     | "sheet";
   /** Told where it is missing. */
@@ -135,9 +136,12 @@ function workFacts(
   words: HandoverWords,
 ): readonly Fact[] {
   if (reader === "buyer")
-    return (buying?.due ?? []).map(
-      ({ id, title, where }): Fact => ({ is: "job", id, texts: [placed(words, title, where)] }),
-    );
+    return [
+      ...(buying?.due ?? []).map(
+        ({ id, title, where }): Fact => ({ is: "job", id, texts: [placed(words, title, where)] }),
+      ),
+      ...(buying?.claims ?? []).map((one): Fact => ({ is: "claim", id: one.id, texts: [claimText(words, one)] })),
+    ];
   return [
     ...work.map((job): Fact => {
       const { id, title, where, byWhen, minutes, cost, most } = job;

@@ -122,6 +122,34 @@ describe("HO31 to HO33 a buyer's version", () => {
       withoutFigure: 1,
     });
   });
+  it("HO43 tells no sum while a check before a price is shut, and puts it first", () => {
+    const jobs = [job({ cost: [100, 200, 300] })];
+    const [some] = soundVisit().gates;
+    const at = (state: "tripped" | "not cleared" | "cleared", guards = "p2-price") =>
+      soundVisit({
+        for: "buyer",
+        jobs,
+        gates: some === undefined ? [] : [{ ...some, title: "Papers", guards, state, otherwise: state }],
+      });
+    expect(handover(at("tripped")).buying).toMatchObject({ held: [{ title: "Papers" }], due: [{ id: jobs[0]?.id }] });
+    expect(handover(at("tripped")).buying?.total).toBeUndefined();
+    expect(text(at("tripped"))).toMatch(/First, before any figure.*Papers.*No sum is told until.*Reasons to walk away/s);
+    expect(handover(at("not cleared")).buying).toMatchObject({ held: [{ title: "Papers" }], total: [100, 200, 300] });
+    expect(handover(at("cleared")).buying).toMatchObject({ held: [], total: [100, 200, 300] });
+    expect(handover(at("tripped", "w4-road")).buying).toMatchObject({ held: [], total: [100, 200, 300] });
+  });
+  it("HO43 tells what was claimed with what was seen of it, to a buyer alone", () => {
+    const claims = [
+      { id: "a", words: "New belts.", from: "advert", seen: { word: "not-shown", words: "" } },
+      { id: "b", words: "Never wet", from: "seller", seen: { word: "otherwise", words: "felt is wet" } },
+      { id: "c", words: "One owner", from: "papers" },
+    ] as const;
+    const said = text(soundVisit({ for: "buyer", claims }));
+    expect(said).toContain("“New belts” (advert). Not shown: counts as not done.");
+    expect(said).toContain("“Never wet” (seller). The car or a paper says otherwise: felt is wet.");
+    expect(said).toContain("“One owner” (papers). Not asked for: not known.");
+    expect(text(soundVisit({ for: "owner", claims }))).not.toContain("belts");
+  });
   it("puts what nobody could look at in order of what it could have shown, the unknown first", () => {
     const at = (point: string, couldDecide?: "nothing" | "minor" | "dangerous") =>
       ({ point, place: "car", title: point, where: "", state: "s", is: "not-looked", couldDecide }) as const;

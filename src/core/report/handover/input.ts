@@ -5,6 +5,7 @@
 import type { Audience, Grade, IsoDate } from "../../terms/index.js";
 import type { PlaceLook, PlanKind, PlanSide } from "../plan-terms.js";
 import type { Drawing } from "../tree.js";
+import type { ClaimTold } from "./input-claims.js";
 import type { ComplaintTold, FaultRef, FaultTold, Figure, NotSeen } from "./input-findings.js";
 import type { CautionTold, GateTold, LookedTold, ReadingTold, SheetTold } from "./input-looked.js";
 import type {
@@ -18,6 +19,7 @@ import type {
   SignatureTold,
 } from "./input-work.js";
 
+export type * from "./input-claims.js";
 export type * from "./input-findings.js";
 export type * from "./input-looked.js";
 export type * from "./input-work.js";
@@ -32,6 +34,8 @@ export interface HandoverInput {
   readonly visit: VisitTold;
   readonly car: CarTold;
   readonly complaints: readonly ComplaintTold[];
+  /** What was claimed of the car; in a buyer's version alone. */
+  readonly claims?: readonly ClaimTold[] | undefined;
   readonly faults: readonly FaultTold[];
   /** Points of this look that nobody answered, with why. */
   readonly notSeen: readonly NotSeen[];

@@ -6,6 +6,7 @@ import type { Audience, Grade, IsoDate, Three } from "../../terms/index.js";
 import type {
   CarTold,
   CautionTold,
+  ClaimTold,
   ComplaintAnswer,
   DoneTold,
   FaultRef,
@@ -206,11 +207,15 @@ export interface Buying {
   readonly due: readonly NumberedJob[];
   /** What is opened for the work. */
   readonly openings: readonly OpeningTold[];
-  /** Sum of the known figures, openings once; undefined where none is known. */
+  /** Sum of the known figures, openings once; undefined where none is known, and while a check before a price is shut. */
   readonly total?: Three | undefined;
   /** Jobs of `due` in no sum. */
   readonly withoutFigure: number;
   readonly walkAway: readonly WalkAway[];
+  /** Checks before any figure is named that are shut or were never opened: no sum is told until they are. */
+  readonly held: readonly GateTold[];
+  /** What was claimed, with what was seen of it; what was not shown counts as not done. */
+  readonly claims: readonly ClaimTold[];
   /** What nobody could look at, gravest first. */
   readonly risks: readonly NotSeen[];
 }

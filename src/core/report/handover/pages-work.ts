@@ -1,10 +1,11 @@
 /** The work list, what was declined, what was left loose, days to think of, and what a buyer takes along, in words. */
 import { sumOf } from "./buying.js";
 import { byWhenText, dayText, hoursText, momentText, moneyRange, moneyText, untilText } from "./figures.js";
-import type { MoneyTold, OpeningTold, PartTold } from "./input.js";
+import type { ClaimTold, MoneyTold, OpeningTold, PartTold } from "./input.js";
 import type { DueDate, HandoverModel, NumberedJob } from "./model.js";
 import type { Block, TableRow } from "./page.js";
 import { riskLine } from "./pages-findings.js";
+import { gateText } from "./pages-rest.js";
 import { capital, decisionText, decisionTold, ended, placed, unended } from "./sentence.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
@@ -229,9 +230,18 @@ export function dateText(words: HandoverWords, date: DueDate): string {
 /** For a buyer: what is due with its figures, reasons to walk away, what could not be looked at. */
 export function buyingPages({ buying, money }: HandoverModel, words: HandoverWords): readonly Block[] {
   if (buying === undefined) return [];
-  const { due, openings, total, withoutFigure, walkAway, risks } = buying;
+  const { due, openings, total, withoutFigure, walkAway, held, claims, risks } = buying;
   return [
-    heading(say(words, "away.title"), true),
+    ...(held.length === 0
+      ? []
+      : [
+          heading(say(words, "held.title"), true),
+          list(held.map((one) => gateText(words, one))),
+          ...(held.some(({ state }) => state === "tripped")
+            ? [{ is: "text", text: say(words, "held.no-sum") } as const]
+            : []),
+        ]),
+    heading(say(words, "away.title"), held.length === 0),
     walkAway.length === 0
       ? { is: "text", text: say(words, "away.none") }
       : list(
@@ -250,11 +260,21 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
     { is: "text", text: say(words, due.length === 0 ? "due.none" : "due.says") },
     ...(due.length === 0 ? [] : [dueTable(due, openings, total, money, words)]),
     ...(withoutFigure > 0 ? [{ is: "text", text: say(words, "due.without", { n: withoutFigure }) } as const] : []),
+    ...(claims.length === 0
+      ? []
+      : [heading(say(words, "claims.title")), list(claims.map((one) => claimText(words, one)))]),
     heading(say(words, "risks.title")),
     risks.length === 0
       ? { is: "text", text: say(words, "risks.none") }
       : list(risks.map((one) => riskLine(words, one))),
   ];
+}
+
+/** What was claimed, who claimed it, and what was seen of it. */
+export function claimText(words: HandoverWords, { words: text, from, seen }: ClaimTold): string {
+  const what = say(words, `claim.${seen?.word ?? "not-asked"}`);
+  const shown = seen && seen.words !== "" ? ended(`${unended(what)}: ${seen.words}`) : what;
+  return say(words, "claim.line", { text: unended(text), from: say(words, `claim.from.${from}`), what: shown });
 }
 
 function dueTable(

@@ -66,6 +66,8 @@ const NO_WORDS: ReadonlySet<string> = new Set([
     "by",
     "signal",
     "lookers",
+    "from",
+    "word",
   ],
   ...["edition", "engine", "madeAt", "next", "currency", "typed", "couldDecide", "lookAgain", "reaches", "marks"],
 ]);

@@ -64,7 +64,8 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     if (stream === undefined) return;
     keepTyped(remembered, car.stream, "");
     await journal.refresh();
-    router.swap(to("round", { visit: paramOf(stream) }));
+    // A viewing begins before the car is reached: what is claimed is written down first.
+    router.swap(to(form.purpose === "viewing" ? "viewing" : "round", { visit: paramOf(stream) }));
   };
   return (
     <Plain back={carTitle(car)} href={to("car", { car: param })} title={t("new-visit.title")}>

@@ -45,6 +45,7 @@ export const SCREENS: Screens = {
   job: lazy(() => import("./job.js").then((file) => file.Job)),
   part: lazy(() => import("./part.js").then((file) => file.PartScreen)),
   plan: lazy(() => import("./planning.js").then((file) => file.Planning)),
+  viewing: lazy(() => import("./viewing-page.js").then((file) => file.ViewingPage)),
   "hand-over": lazy(() => import("./hand-over.js").then((file) => file.HandOver)),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
   gate: lazy(() => import("./gate.js").then((file) => file.Gate)),

@@ -9,6 +9,7 @@ import { Switch, UnitSwitch } from "../parts/switch.js";
 import { useApp } from "../state/app.js";
 import { isoNow } from "../state/new-visit.js";
 import { byPoint, pointRow } from "../state/point-rows.js";
+import { to } from "../state/routes.js";
 import { setWay } from "../state/set-way.js";
 import { stillWorth } from "../state/still-worth.js";
 import { type ViewingClock, viewingClock } from "../state/viewing-clock.js";
@@ -73,6 +74,9 @@ export function ViewingSheet({ on, onClose }: { readonly on: OnDesk; readonly on
   return (
     <Sheet open title={t("viewing.title")} closeWords={t("app.close")} onClose={onClose}>
       {!on.visit.closed && <Time on={on} clock={clock} />}
+      {on.visit.opened?.value.purpose === "viewing" && (
+        <ListRow title={t("viewing.page")} second={t("viewing.page.says")} href={to("viewing", { visit: on.param })} />
+      )}
       <section class="point-field">
         <h3>{t("viewing.order")}</h3>
         <div class="form">

@@ -83,6 +83,13 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           />
         )}
         {!view.closed && <ListRow title={viewing("viewing.title")} onPress={() => open("way")} />}
+        {on.visit.opened?.value.purpose === "viewing" && (
+          <ListRow
+            title={viewing("viewing.page")}
+            second={viewing("viewing.page.says")}
+            href={to("viewing", { visit: on.param })}
+          />
+        )}
         <ListRow title={t("visit.pictures")} second={picturesSay(on)} href={to("pictures", { visit: on.param })} />
         {!view.closed && <ListRow title={t("visit.shoot")} href={cameraHref(on.param, { at: "visit" })} />}
         <ListRow

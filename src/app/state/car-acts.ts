@@ -3,6 +3,7 @@ import {
   type Bodies,
   carStream,
   draftCar,
+  draftClock,
   draftComplaint,
   draftVisit,
   foldVisit,
@@ -72,7 +73,9 @@ export async function openVisit(
       limits: limits.hash,
     });
     const said = opening.complaint ? [{ ...draftComplaint(one, foldVisit([]), opening.complaint), stream }] : [];
-    return { drafts: [opened, ...said], blobs: [common, limits, ...sheets.map(({ blob }) => blob)] };
+    // Nobody has arrived yet: the time for looking is started by whoever stands before the car.
+    const waits = opening.purpose === "viewing" ? [draftClock(one, { ...foldVisit([]), stream }, null)] : [];
+    return { drafts: [opened, ...said, ...waits], blobs: [common, limits, ...sheets.map(({ blob }) => blob)] };
   });
   return kept ? stream : undefined;
 }

@@ -1,5 +1,6 @@
 /** The whole input of a hand-over from a visit as folded, judged and planned. Pure. */
 import type { HandoverInput } from "../../core/report/index.js";
+import { claimsTold } from "./claims-view.js";
 import { complaintsTold, releaseTold, signaturesTold } from "./handover-after.js";
 import { donesTold } from "./handover-done.js";
 import { faultsTold } from "./handover-faults.js";
@@ -21,6 +22,7 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     visit: visitTold(ground),
     car: carTold(ground),
     complaints: complaintsTold(ground),
+    claims: claimsTold(ground.said),
     faults: faultsTold(ground),
     notSeen: notSeenTold(ground),
     looked: lookedTold(ground),

@@ -31,6 +31,7 @@ export const ROUTES = {
   job: "/visit/:visit/work/:job/:place",
   part: "/visit/:visit/work/:job/:place/:part",
   plan: "/visit/:visit/plan/:page",
+  viewing: "/visit/:visit/viewing",
   "hand-over": "/visit/:visit/hand-over",
   cautions: "/visit/:visit/cautions",
   gate: "/visit/:visit/gate/:gate",

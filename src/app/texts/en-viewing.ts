@@ -36,6 +36,8 @@ export const enViewing = {
   "viewing.off": "off",
   "viewing.still": "The time is up. Not looked at yet, and it decides most",
   "viewing.still-more": "{n} more that can make you walk away",
+  "viewing.page": "Claims, pictures, papers",
+  "viewing.page.says": "What is claimed, what to take pictures of, what comes before a price",
   "viewing.covered": "Kept covered while you look",
   "viewing.covered-says": "What was found is kept. Uncover it where nobody reads along.",
   "viewing.uncover": "Uncover",

@@ -1,4 +1,5 @@
 /** What folding a plan's stream gives. Types only; loaded by nobody who only replies. Rules: SPEC.md. */
+import type { IsoDate } from "../terms/index.js";
 import type { CarState, FoldedState, HouseState, Stands, VisitState } from "./contract.js";
 import type { Decision } from "./decision-bodies.js";
 import type { Budget, PlanBodies, PlanScope, PlanUse } from "./plan-bodies.js";

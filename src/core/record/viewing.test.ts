@@ -11,8 +11,14 @@ import { draftUndo, undoable } from "./undo.js";
 import type { ViewingKind } from "./viewing-bodies.js";
 
 const planOf = (log: SampleLog) => ({ ...log.plan, stream: "plan:v" });
-const claims = (log: SampleLog) => planOf(log).claims.get("c1")?.map(({ value }) => value.text);
-const seen = (log: SampleLog) => planOf(log).claimsSeen.get("c1")?.map(({ value }) => value.word);
+const claims = (log: SampleLog) =>
+  planOf(log)
+    .claims.get("c1")
+    ?.map(({ value }) => value.text);
+const seen = (log: SampleLog) =>
+  planOf(log)
+    .claimsSeen.get("c1")
+    ?.map(({ value }) => value.word);
 const SEEN = { words: "", on: "2026-03-14" } as const;
 
 test("[RC65] the words of a claim are mended under its name, and what was seen of it stays", () => {
@@ -69,8 +75,8 @@ test.each(Object.keys(VIEWING_BODIES) as ViewingKind[])(
       expect(faults({ ...body, [field]: { strange: true } }), field).not.toEqual([]);
       expect(faults(Object.fromEntries(Object.entries(body).filter(([key]) => key !== field))), field).not.toEqual([]);
     }
-    expect(faultsOf(entry({ claim: "c", says: { text: "  ", from: "advert" }, replaces: [] }), {}, ALL_KINDS)).not.toEqual(
-      [],
-    );
+    expect(
+      faultsOf(entry({ claim: "c", says: { text: "  ", from: "advert" }, replaces: [] }), {}, ALL_KINDS),
+    ).not.toEqual([]);
   },
 );

@@ -133,7 +133,9 @@ describe("HO31 to HO33 a buyer's version", () => {
       });
     expect(handover(at("tripped")).buying).toMatchObject({ held: [{ title: "Papers" }], due: [{ id: jobs[0]?.id }] });
     expect(handover(at("tripped")).buying?.total).toBeUndefined();
-    expect(text(at("tripped"))).toMatch(/First, before any figure.*Papers.*No sum is told until.*Reasons to walk away/s);
+    expect(text(at("tripped"))).toMatch(
+      /First, before any figure.*Papers.*No sum is told until.*Reasons to walk away/s,
+    );
     expect(handover(at("not cleared")).buying).toMatchObject({ held: [{ title: "Papers" }], total: [100, 200, 300] });
     expect(handover(at("cleared")).buying).toMatchObject({ held: [], total: [100, 200, 300] });
     expect(handover(at("tripped", "w4-road")).buying).toMatchObject({ held: [], total: [100, 200, 300] });

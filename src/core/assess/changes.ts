@@ -48,18 +48,21 @@ const sameFigure = (a: BookFigure, b: BookFigure): boolean =>
 export function forget(changed: ReadonlySet<number>, records: Records, rawRecords: Records): void {
   if (changed.size === 0) return;
   // a flag per node: every list of reads there is gets looked through
-  const stale: boolean[] = new Array(Math.max(records.length, rawRecords.length)).fill(false);
-  for (const id of changed) stale[id] = true;
-  const isStale = (read: number): boolean => stale[read] === true;
+  const stale = new Uint8Array(Math.max(records.length, rawRecords.length));
+  for (const id of changed) stale[id] = 1;
+  const restsOnStale = (reads: readonly number[]): boolean => {
+    for (let i = 0; i < reads.length; i += 1) if (stale[reads[i] as number] === 1) return true;
+    return false;
+  };
   for (let grew = true; grew; ) {
     grew = false;
     for (const all of [records, rawRecords])
       for (let id = 0; id < all.length; id += 1) {
         const kept = all[id];
-        if (kept === undefined || !kept.reads.some(isStale)) continue;
+        if (kept === undefined || !restsOnStale(kept.reads)) continue;
         all[id] = undefined;
-        grew ||= !isStale(id);
-        stale[id] = true;
+        grew ||= stale[id] === 0;
+        stale[id] = 1;
       }
   }
 }

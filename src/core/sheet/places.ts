@@ -54,7 +54,7 @@ export function buildPlaces(
  * so that one goes round the car once in each car state. All else stays in the order of the list.
  */
 function byCorner(list: readonly PlaceDef[]): readonly PlaceDef[] {
-  const byId = new Map(list.map((d) => [d.id, d]));
+  const byId = byIdOf(list);
   const position = new Map(list.map((d, i) => [d.id, i]));
   const isCorner = (id: string | undefined) => id !== undefined && byId.get(id)?.kind === "corner";
   const stationOf = (place: PlaceDef): number => {
@@ -84,7 +84,8 @@ function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]
         problem("unknown-place", { path }, { place: parent, found: parent, expected: list.map((d) => d.id) }),
       );
     used.add(place.id);
-    const last = list.findLastIndex((d) => d.id === parent || liesIn(list, d, parent));
+    const byId = byIdOf(list);
+    const last = list.findLastIndex((d) => d.id === parent || liesIn(byId, d, parent));
     list = [...list.slice(0, last + 1), place, ...list.slice(last + 1)];
   };
   const remove = (id: string, path: string) => {
@@ -92,8 +93,8 @@ function applyChanges(defs: readonly PlaceDef[], changes: readonly PlaceChange[]
       return problems.push(
         problem("unknown-place", { path }, { place: id, found: id, expected: list.map((d) => d.id) }),
       );
-    const before = list;
-    list = before.filter((d) => d.id !== id && !liesIn(before, d, id));
+    const byId = byIdOf(list);
+    list = list.filter((d) => d.id !== id && !liesIn(byId, d, id));
   };
   parentsFirst(changes).forEach(({ change, index }) => {
     if ("add" in change) add(change.add, `places[${index}].add`);
@@ -111,8 +112,10 @@ function parentsFirst(changes: readonly PlaceChange[]): readonly { change: Place
     .sort((a, b) => Number(isInner(a.change)) - Number(isInner(b.change)));
 }
 
-function liesIn(list: readonly PlaceDef[], def: PlaceDef, outer: string): boolean {
-  const byId = new Map(list.map((d) => [d.id, d]));
+type ById = ReadonlyMap<string, PlaceDef>;
+const byIdOf = (list: readonly PlaceDef[]): ById => new Map(list.map((d) => [d.id, d]));
+
+function liesIn(byId: ById, def: PlaceDef, outer: string): boolean {
   const seen = new Set<string>();
   for (let at = def.in; at !== undefined && !seen.has(at); at = byId.get(at)?.in) {
     if (at === outer) return true;
@@ -125,7 +128,7 @@ const asList = (x: string | readonly string[] | undefined): readonly string[] =>
   x === undefined ? [] : typeof x === "string" ? [x] : x;
 
 function treeOf(list: readonly PlaceDef[]): PlaceTree {
-  const byId = new Map(list.map((d) => [d.id, d]));
+  const byId = byIdOf(list);
   const position = new Map(list.map((d, i) => [d.id, i]));
   const kinds = new Map<string, string[]>();
   for (const d of list) kinds.set(d.kind, [...(kinds.get(d.kind) ?? []), d.id]);
@@ -162,7 +165,7 @@ function treeOf(list: readonly PlaceDef[]): PlaceTree {
   const within = (outer: string, inner: string): boolean => {
     const def = byId.get(inner);
     if (!byId.has(outer) || def === undefined) return false;
-    if (outer === inner || outer === "car" || liesIn(list, def, outer)) return true;
+    if (outer === inner || outer === "car" || liesIn(byId, def, outer)) return true;
     return WIDER.some((kind) => kindOf(outer) === kind && around(inner, kind) === outer);
   };
 

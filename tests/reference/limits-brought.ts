@@ -4,6 +4,7 @@
  */
 import { type Applies, type Brought, mm, of, plain, type Said } from "./limit-brought.js";
 import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
+import { ELEC_APPLIES, ELEC_BROUGHT, ELEC_BROUGHT_FOR } from "./limits-brought-elec.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { EXH_APPLIES, EXH_BROUGHT, EXH_BROUGHT_FOR } from "./limits-brought-exh.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
@@ -211,6 +212,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   },
 
   ...COOL_BROUGHT,
+  ...ELEC_BROUGHT,
   ...ENG_BROUGHT,
   ...EXH_BROUGHT,
   ...FUEL_BROUGHT,
@@ -229,6 +231,7 @@ export const BROUGHT_FOR: Readonly<Record<string, Brought>> = {
   "lim.wall-least": wall(MAIN),
   "lim.wall-least-A": wall(VITAL),
   "lim.wall-least-A-thin": wall(VITAL),
+  ...ELEC_BROUGHT_FOR,
   ...EXH_BROUGHT_FOR,
 };
 
@@ -263,6 +266,7 @@ export const APPLIES: Applies = {
   "lim.service-gb-early": { facts: { country: "gb", "first-used": 1967 } },
   "lim.service-elsewhere": { facts: { country: "us" } },
   ...COOL_APPLIES,
+  ...ELEC_APPLIES,
   ...ENG_APPLIES,
   ...EXH_APPLIES,
   ...FUEL_APPLIES,

@@ -5,6 +5,7 @@
  */
 import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type Rests } from "./limit-fact.js";
 import { COOL } from "./limits-facts-cool.js";
+import { ELEC } from "./limits-facts-elec.js";
 import { ENG } from "./limits-facts-eng.js";
 import { EXH } from "./limits-facts-exh.js";
 import { FUEL } from "./limits-facts-fuel.js";
@@ -221,6 +222,6 @@ const DRN: readonly LimitFact[] = [
 /** Every limit of every shipped sheet. */
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
-  ...[...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
+  ...[...ELEC, ...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
   ...[...TRANS, ...HEAD, ...RECV],
 ];

@@ -3,6 +3,7 @@
  * value worked out from readings, come out as wanted. Knows what is measured; refuses to know any edge.
  */
 import { type Applies, type Brought, mm, of, plain, type Said } from "./limit-brought.js";
+import { BUY_APPLIES, BUY_BROUGHT } from "./limits-brought-buy.js";
 import { COOL_APPLIES, COOL_BROUGHT } from "./limits-brought-cool.js";
 import { ELEC_APPLIES, ELEC_BROUGHT, ELEC_BROUGHT_FOR } from "./limits-brought-elec.js";
 import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
@@ -211,6 +212,7 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
     says: (value) => ({ "drn.floor-temp": of(10 + value, "Cel"), "drn.dew": "10 Cel" }),
   },
 
+  ...BUY_BROUGHT,
   ...COOL_BROUGHT,
   ...ELEC_BROUGHT,
   ...ENG_BROUGHT,
@@ -265,6 +267,7 @@ export const APPLIES: Applies = {
   "lim.service-gb-older": { facts: { country: "gb", "first-used": 1968 } },
   "lim.service-gb-early": { facts: { country: "gb", "first-used": 1967 } },
   "lim.service-elsewhere": { facts: { country: "us" } },
+  ...BUY_APPLIES,
   ...COOL_APPLIES,
   ...ELEC_APPLIES,
   ...ENG_APPLIES,

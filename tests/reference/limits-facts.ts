@@ -4,6 +4,7 @@
  * differ on purpose the row says so and why. Refuses to know the sheets.
  */
 import { borrowed, but, CP, fact, type LimitFact, MEMORY, own, published, type Rests } from "./limit-fact.js";
+import { BUY } from "./limits-facts-buy.js";
 import { COOL } from "./limits-facts-cool.js";
 import { ELEC } from "./limits-facts-elec.js";
 import { ENG } from "./limits-facts-eng.js";
@@ -221,7 +222,7 @@ const DRN: readonly LimitFact[] = [
 
 /** Every limit of every shipped sheet. */
 export const LIMIT_FACTS: readonly LimitFact[] = [
-  ...[...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
+  ...[...BUY, ...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ELEC, ...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
   ...[...TRANS, ...HEAD, ...RECV],
 ];

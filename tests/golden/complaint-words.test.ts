@@ -61,6 +61,8 @@ test.each([
   ["Mayonnaise under the oil filler cap", "sym.white-smoke"],
   ["Oil light comes on when it idles", "sym.oil-lamp"],
   ["It overheated in traffic", "sym.overheats"],
+  ["Exhaust fumes inside with the window down", "sym.fumes"],
+  ["The exhaust is blowing", "sym.exhaust-loud"],
   ["It loses water, about a litre a month", "sym.water-loss"],
   ["The heater blows cold since spring", "sym.heater-cold"],
   ["Clutch is slipping in fourth", "sym.clutch-slip"],

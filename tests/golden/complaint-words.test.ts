@@ -63,6 +63,8 @@ test.each([
   ["It overheated in traffic", "sym.overheats"],
   ["Exhaust fumes inside with the window down", "sym.fumes"],
   ["The exhaust is blowing", "sym.exhaust-loud"],
+  ["The battery is always flat after two weeks", "sym.flat-battery"],
+  ["It just clicks, the starter clicks once", "sym.cranks-slow"],
   ["It loses water, about a litre a month", "sym.water-loss"],
   ["The heater blows cold since spring", "sym.heater-cold"],
   ["Clutch is slipping in fourth", "sym.clutch-slip"],

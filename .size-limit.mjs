@@ -31,6 +31,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * The bench reckoner brings every trade function, so does what was heard (turns and
  * bearing frequencies), and so does the first judgement by a sheet that calls one. What is wearing brings the lines of
  * the trade's trend, and where something is said of it the kinds of a plan.
+ * What an owner does after a look is weighed with the hand-over it is made from.
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
  * Reading a file in is weighed with the screen of copies, which is there already.
@@ -68,6 +69,8 @@ const APART = {
   "all-yes-sheet": "46 kB",
   "plan-decisions": "53 kB",
   "hand-over-body": "93 kB",
+  "what-now-body": "95 kB",
+  "what-now-steps": "99 kB",
   "handover-files": "98 kB",
   "plan-addition": "47 kB",
   "plan-estimate": "40 kB",

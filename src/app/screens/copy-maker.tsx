@@ -49,8 +49,10 @@ interface CopyMakerProps {
   readonly ways: readonly CopyWay[];
   /** What the file is named after. */
   readonly of: string;
-  /** Called when every part was handed over. */
+  /** Called when every part of a copy of everything, or of what is new, was handed over. */
   readonly onHanded?: (made: CopyMade) => void;
+  /** Called when every part of any file was handed over. */
+  readonly onOut?: () => void;
 }
 
 const wentOut = (handed: Handed | undefined): boolean => handed === "shared" || handed === "downloaded";
@@ -71,7 +73,7 @@ function Told({ plan }: { readonly plan: CopyPlan }) {
   );
 }
 
-function useMaking({ of: called, onHanded }: CopyMakerProps) {
+function useMaking({ of: called, onHanded, onOut }: CopyMakerProps) {
   const { store, phone, files, packer, around } = useApp();
   const [step, setStep] = useState<Step>({ is: "idle" });
   const [passphrase, setPassphrase] = useState("");
@@ -111,8 +113,10 @@ function useMaking({ of: called, onHanded }: CopyMakerProps) {
   const hand = async (ready: Ready): Promise<void> => {
     const handed = await files.ready(ready.file).hand();
     setStep({ ...ready, handed });
+    if (!wentOut(handed) || ready.part < ready.plan.volumes.length - 1) return;
     const made = madeOf(ready.plan, Date.parse(stamp.current.made));
-    if (made && wentOut(handed) && ready.part === ready.plan.volumes.length - 1) onHanded?.(made);
+    if (made) onHanded?.(made);
+    onOut?.();
   };
   /** A worker ended by the phone is told, not waited for. */
   const guarded = (work: Promise<void>): void => {

@@ -1,16 +1,13 @@
 /** For whom it is, what is still open, the files to take along, and the hand-over as it will be read. */
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { AUDIENCES, type Audience } from "../../core/terms/index.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { ReplyGrid } from "../parts/reply-grid.js";
 import { Title } from "../parts/title.js";
-import { useApp } from "../state/app.js";
 import type { HandoverGround } from "../state/handover-ground.js";
-import { type MadeHandover, madeHandover, openLines, readerOf } from "../state/handover-made.js";
-import { momentOf } from "../state/handover-moment.js";
+import { type MadeHandover, openLines, readerOf } from "../state/handover-made.js";
 import { printDrawn } from "../state/handover-phone.js";
-import { heardIn } from "../state/heard.js";
 import { to } from "../state/routes.js";
 import { t } from "../texts/hand-over.js";
 import { Top } from "./frame.js";
@@ -18,60 +15,9 @@ import { HandOverFiles } from "./hand-over-files.js";
 import { HandOverPage } from "./hand-over-page.js";
 import { lazy, Nothing } from "./lazy.js";
 import type { OnPlan } from "./on-plan.js";
+import { type Trends, useMade } from "./use-made.js";
 
 const HandOverWearing = lazy(() => import("./hand-over-wearing.js").then((file) => file.HandOverWearing), Nothing);
-
-/** Undefined: still being worked out. */
-type Trends = HandoverGround["trends"];
-
-/** Made anew only when something it says may have changed. */
-function useMade(on: OnPlan, reader: Audience, trends: Trends): readonly [HandoverGround, MadeHandover] {
-  const { phone, journal } = useApp();
-  const { telling, visit, car, tree, assessment, due, said, house, input, plan, currency, desk } = on;
-  const earlier = desk.earlier.value;
-  const heard = heardIn(journal, visit, earlier);
-  const heardText = JSON.stringify(heard);
-  return useMemo(() => {
-    const ground: HandoverGround = {
-      telling: { ...telling, who: reader },
-      for: reader,
-      madeAt: momentOf(phone.now()),
-      today: input.today,
-      engine: desk.engineVersion(),
-      visit,
-      earlier,
-      heard,
-      car,
-      tree,
-      assessment,
-      due,
-      said,
-      house,
-      input,
-      plan,
-      currency,
-      trends,
-    };
-    return [ground, madeHandover(ground)];
-  }, [
-    reader,
-    telling.known,
-    visit,
-    car,
-    tree,
-    assessment,
-    due,
-    said,
-    house,
-    input,
-    plan,
-    earlier,
-    heardText,
-    desk,
-    phone,
-    trends,
-  ]);
-}
 
 function StillOpen({ ground, made }: { readonly ground: HandoverGround; readonly made: MadeHandover }) {
   const lines = openLines(ground, made);

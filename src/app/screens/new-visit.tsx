@@ -23,6 +23,7 @@ import { OnCar } from "./on-car.js";
 import { useLoaded } from "./use-loaded.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 
+const SeasonWhich = lazy(() => import("./season-which.js").then((file) => file.SeasonWhich), Nothing);
 const SheetsUnread = lazy(() => import("./sheets-unread.js").then((file) => file.SheetsUnread), Nothing);
 
 function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
@@ -59,7 +60,8 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
       odometerUnit: form.odometerUnit === "[mi_i]" ? "[mi_i]" : "km",
     };
     const opening: Opening = openingFrom(form, car, common, files, isoNow(phone.now()));
-    const stream = await openVisit(journal, phone, opening, car.demo);
+    const replies = form.season ? (await import("../state/season.js")).seasonReplies(form, files) : [];
+    const stream = await openVisit(journal, phone, { ...opening, replies }, car.demo);
     setBusy(false);
     if (stream === undefined) return;
     keepTyped(remembered, car.stream, "");
@@ -76,6 +78,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
         }}
       >
         <WhatForAndWho form={form} set={set} names={{ name, setName }} />
+        {form.purpose === "season" && <SeasonWhich form={form} sheets={chosen} set={set} />}
         <Band>
           <OdometerField form={form} set={set} odd={tried && odd} />
           <ComplaintField

@@ -9,9 +9,12 @@ import { to } from "../state/routes.js";
 import type { PointAt } from "../state/standing.js";
 import { whereToGoOn } from "../state/stops.js";
 import { t } from "../texts/round.js";
+import { lazy, Nothing } from "./lazy.js";
 import type { OnDesk } from "./on-visit.js";
 import type { RoundOver } from "./round-sheets.js";
 import type { Answering } from "./use-answering.js";
+
+const LastTime = lazy(() => import("./last-time.js").then((file) => file.LastTime), Nothing);
 
 /** The plan with the side one stands at below; pressing a place goes there, in this car state where it is asked. */
 export function Plan({ on, view, at }: { readonly on: OnDesk; readonly view: RoundView; readonly at: PointAt }) {
@@ -58,7 +61,9 @@ export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
     ? { words: t("round.elsewhere"), href: to("where", { visit: on.param }) }
     : next
       ? { words: next.words, says: next.says, onPress: () => router.swap(to("point", { visit: on.param, ...next.at })) }
-      : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
+      : on.visit.opened?.value.purpose === "season"
+        ? { words: t("round.what-now"), href: to("what-now", { visit: on.param }) }
+        : { words: t("round.finish"), href: to("findings", { visit: on.param }) };
   const closed = on.visit.closed !== undefined;
   const shoot = to("camera", { visit: on.param, aim: ["point", at.state, at.place, at.point].join("~") });
   return (
@@ -71,6 +76,7 @@ export function Thumbs({ on, view, isGated, last, open }: ThumbsProps) {
             aside={t("round.undo")}
             onPress={last.takeBack}
           />
+          <LastTime on={on} at={last.at} />
         </section>
       )}
       <ThumbZone

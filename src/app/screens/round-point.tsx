@@ -73,7 +73,14 @@ export function OpenPointPool(props: PointProps) {
         <p key={text} class="small noted">{`${t("round.note")}: ${text}`}</p>
       ))}
       {(open.done || open.pictures.length > 0 || isHeard(on.visit.sounds, open.at)) && (
-        <PointMedia on={on} at={open.at} pictures={open.pictures} point={open.question} place={view.place} />
+        <PointMedia
+          on={on}
+          at={open.at}
+          done={open.done}
+          pictures={open.pictures}
+          point={open.question}
+          place={view.place}
+        />
       )}
     </Pool>
   );

@@ -4,6 +4,7 @@ import type { ParamsOf, RouteName } from "../state/routes.js";
 import { Cars } from "./cars.js";
 import type { HouseScreen } from "./house-screens.js";
 import { lazy, onTheWay } from "./lazy.js";
+import type { SeldomScreen } from "./seldom-screens.js";
 
 export interface ScreenProps<Name extends RouteName> {
   readonly params: ParamsOf<Name>;
@@ -18,18 +19,21 @@ const Point = onTheWay(() => loadWay().then((way) => way.Point));
 const ofHouse = <Name extends HouseScreen>(name: Name): ComponentType<ScreenProps<Name>> =>
   lazy(() => import("./house-screens.js").then(({ HOUSE_SCREENS }) => HOUSE_SCREENS[name]()));
 
+const ofSeldom = <Name extends SeldomScreen>(name: Name): ComponentType<ScreenProps<Name>> =>
+  lazy(() => import("./seldom-screens.js").then(({ SELDOM_SCREENS }) => SELDOM_SCREENS[name]()));
+
 export const SCREENS: Screens = {
   cars: Cars,
   demo: lazy(() => import("./demo.js").then((file) => file.Demo)),
   "new-car": onTheWay(() => loadWay().then((way) => way.NewCar)),
   car: onTheWay(() => loadWay().then((way) => way.Car)),
-  facts: lazy(() => import("./facts.js").then((file) => file.Facts)),
-  limits: lazy(() => import("./limits.js").then((file) => file.Limits)),
-  limit: lazy(() => import("./limit.js").then((file) => file.LimitScreen)),
-  places: lazy(() => import("./places.js").then((file) => file.Places)),
-  "car-file": lazy(() => import("./car-file.js").then((file) => file.CarFile)),
-  wearing: lazy(() => import("./wearing.js").then((file) => file.WearingScreen)),
-  wear: lazy(() => import("./wear.js").then((file) => file.Wear)),
+  facts: ofSeldom("facts"),
+  limits: ofSeldom("limits"),
+  limit: ofSeldom("limit"),
+  places: ofSeldom("places"),
+  "car-file": ofSeldom("car-file"),
+  wearing: ofSeldom("wearing"),
+  wear: ofSeldom("wear"),
   "new-visit": onTheWay(() => loadWay().then((way) => way.NewVisit)),
   visit: lazy(() => import("./visit.js").then((file) => file.Visit)),
   round: Round,
@@ -46,20 +50,21 @@ export const SCREENS: Screens = {
   part: lazy(() => import("./part.js").then((file) => file.PartScreen)),
   plan: lazy(() => import("./planning.js").then((file) => file.Planning)),
   viewing: lazy(() => import("./viewing-page.js").then((file) => file.ViewingPage)),
-  "hand-over": lazy(() => import("./hand-over.js").then((file) => file.HandOver)),
+  "hand-over": ofSeldom("hand-over"),
+  "what-now": ofSeldom("what-now"),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),
   gate: lazy(() => import("./gate.js").then((file) => file.Gate)),
-  differ: lazy(() => import("./differ.js").then((file) => file.Differ)),
-  "judge-again": lazy(() => import("./judge-again.js").then((file) => file.JudgeAgain)),
-  history: lazy(() => import("./history.js").then((file) => file.History)),
-  "visit-file": lazy(() => import("./visit-file.js").then((file) => file.VisitFile)),
-  picture: lazy(() => import("./picture.js").then((file) => file.Picture)),
-  marks: lazy(() => import("./marks.js").then((file) => file.Marks)),
-  beside: lazy(() => import("./beside.js").then((file) => file.Beside)),
-  pictures: lazy(() => import("./pictures.js").then((file) => file.Pictures)),
+  differ: ofSeldom("differ"),
+  "judge-again": ofSeldom("judge-again"),
+  history: ofSeldom("history"),
+  "visit-file": ofSeldom("visit-file"),
+  picture: ofSeldom("picture"),
+  marks: ofSeldom("marks"),
+  beside: ofSeldom("beside"),
+  pictures: ofSeldom("pictures"),
   camera: lazy(() => import("./camera.js").then((file) => file.CameraScreen)),
-  "visit-reckoner": lazy(() => import("./reckoner.js").then((file) => file.VisitReckoner)),
-  "visit-reckoning": lazy(() => import("./reckoning.js").then((file) => file.VisitReckoning)),
+  "visit-reckoner": ofSeldom("visit-reckoner"),
+  "visit-reckoning": ofSeldom("visit-reckoning"),
   sheets: ofHouse("sheets"),
   sheet: ofHouse("sheet"),
   "new-sheet": ofHouse("new-sheet"),

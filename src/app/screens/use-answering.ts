@@ -35,7 +35,9 @@ export interface Answering {
   readonly cannot: (nonAnswer: NonAnswer, reason?: Reason) => void;
   readonly sweep: (replies: readonly SweepReply[]) => void;
   /** What can be taken back, in words; nothing when it was at another visit. */
-  readonly last: { readonly point: string; readonly says: string; readonly takeBack: () => void } | undefined;
+  readonly last:
+    | { readonly at: PointAt; readonly point: string; readonly says: string; readonly takeBack: () => void }
+    | undefined;
 }
 
 export function useAnswering(on: OnDesk, at: PointAt): Answering {
@@ -103,6 +105,7 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
     last:
       stands && says !== undefined
         ? {
+            at: stands.at,
             point: pointName(on.known, stands.at.point),
             says,
             takeBack: () => {

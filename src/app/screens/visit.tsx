@@ -97,6 +97,9 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           second={t("visit.reckoner.says")}
           href={to("visit-reckoner", { visit: on.param })}
         />
+        {on.visit.opened?.value.purpose === "season" && (
+          <ListRow title={t("round.what-now")} href={to("what-now", { visit: on.param })} />
+        )}
         <ListRow title={onward("hand-over.to")} href={to("hand-over", { visit: on.param })} />
         <ListRow
           title={t("visit.history")}

@@ -5,12 +5,14 @@ import {
   draftCar,
   draftClock,
   draftComplaint,
+  draftReply,
   draftVisit,
   foldVisit,
   type KeptBytes,
   visitStream,
 } from "../../core/record/index.js";
 import type { CarLimit } from "../../core/sheet/run.js";
+import type { ReplyKey, ReplyValue } from "../../core/terms/index.js";
 import { FROZEN_TYPE, type FrozenCommonFile, type FrozenFile, type FrozenSheetFile, frozenBytes } from "./frozen.js";
 import type { Journal, Phone } from "./journal.js";
 
@@ -33,6 +35,8 @@ export interface Opening {
   readonly on: string;
   readonly odometer?: { readonly value: string; readonly unit: string };
   readonly complaint?: { readonly text: string; readonly complaint?: string };
+  /** What was answered on the form already. */
+  readonly replies?: readonly { readonly key: ReplyKey; readonly value: ReplyValue }[];
   readonly common: FrozenCommonFile;
   readonly sheets: readonly FrozenSheetFile[];
   readonly limits: readonly CarLimit[];
@@ -72,10 +76,15 @@ export async function openVisit(
       common: common.hash,
       limits: limits.hash,
     });
-    const said = opening.complaint ? [{ ...draftComplaint(one, foldVisit([]), opening.complaint), stream }] : [];
+    const empty = { ...foldVisit([]), stream };
+    const said = opening.complaint ? [draftComplaint(one, empty, opening.complaint)] : [];
+    const replied = (opening.replies ?? []).map(({ key, value }) => draftReply(one, empty, key, value));
     // Nobody has arrived yet: the time for looking is started by whoever stands before the car.
-    const waits = opening.purpose === "viewing" ? [draftClock(one, { ...foldVisit([]), stream }, null)] : [];
-    return { drafts: [opened, ...said, ...waits], blobs: [common, limits, ...sheets.map(({ blob }) => blob)] };
+    const waits = opening.purpose === "viewing" ? [draftClock(one, empty, null)] : [];
+    return {
+      drafts: [opened, ...said, ...replied, ...waits],
+      blobs: [common, limits, ...sheets.map(({ blob }) => blob)],
+    };
   });
   return kept ? stream : undefined;
 }

@@ -44,6 +44,8 @@ export interface VisitForm {
   readonly led: readonly string[];
   /** Sheets the person chose on or off. */
   readonly byHand: Readonly<Record<string, boolean>>;
+  /** Of a seasonal check: which it is. */
+  readonly season?: string | undefined;
 }
 
 /** A moment as ISO 8601 with the offset of where the phone is. `offsetMin` is minutes east of UTC. */

@@ -33,6 +33,7 @@ export const ROUTES = {
   plan: "/visit/:visit/plan/:page",
   viewing: "/visit/:visit/viewing",
   "hand-over": "/visit/:visit/hand-over",
+  "what-now": "/visit/:visit/what-now",
   cautions: "/visit/:visit/cautions",
   gate: "/visit/:visit/gate/:gate",
   differ: "/visit/:visit/differ",

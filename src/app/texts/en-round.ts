@@ -67,6 +67,7 @@ export const enRound = {
   "round.now": "Now: {state}",
   "round.next-place": "Next place",
   "round.finish": "See the findings",
+  "round.what-now": "What now",
   "round.photo": "Photo",
   "round.sound": "Sound",
   "round.note": "Note",

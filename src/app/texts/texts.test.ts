@@ -19,6 +19,7 @@ import { enPlanUse } from "./en-plan-use.js";
 import { enPlanWork } from "./en-plan-work.js";
 import { enReading } from "./en-reading.js";
 import { enRound } from "./en-round.js";
+import { enSeason } from "./en-season.js";
 import { enSheetForms } from "./en-sheet-forms.js";
 import { enSheetWork } from "./en-sheet-work.js";
 import { enViewing } from "./en-viewing.js";
@@ -70,6 +71,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enPlanScope),
     Object.keys(enPlanUse),
     Object.keys(enPlanIntake),
+    Object.keys(enSeason),
     Object.keys(enViewing),
     Object.keys(enWorking),
     Object.keys(enPlanDates),
@@ -93,6 +95,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     ...enHouse,
     ...planned,
     ...enWorking,
+    ...enSeason,
     ...enViewing,
     ...enHandOver,
     ...enHandOverTo,

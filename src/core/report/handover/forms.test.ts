@@ -123,6 +123,17 @@ describe("HO70 a calendar", () => {
     expect(ics.startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n")).toBe(true);
     expect(ics.endsWith("END:VCALENDAR\r\n")).toBe(true);
   });
+  it("holds what comes every month once, with the rule that ends it; its day is on it like any other", () => {
+    const model = handover(wholeVisit({ dates: [{ id: "look", is: "other", words: "look", on: "2031-07-28" }] }));
+    const dates = model.dates.map((one) => (one.is === "other" ? { ...one, monthlyUntil: "2031-11-30" } : one));
+    const events = toIcs({ ...model, dates }, WORDS)
+      .split("BEGIN:VEVENT")
+      .filter((event) => event.includes("RRULE"));
+    expect(events).toHaveLength(1);
+    expect(events[0]).toContain(
+      "DTSTART;VALUE=DATE:20310728\r\nDTEND;VALUE=DATE:20310729\r\nRRULE:FREQ=MONTHLY;UNTIL=20311130\r\n",
+    );
+  });
   it("keeps the name of an event when its day and words change, and gives no two the same", () => {
     const uids = (ics: string) => ics.match(/UID:.*/g) ?? [];
     const before = uids(lines());

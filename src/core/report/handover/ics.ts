@@ -28,7 +28,7 @@ export function toIcs(model: HandoverModel, words: HandoverWords): string {
 }
 
 function eventLines(model: HandoverModel, date: DueDate, words: HandoverWords): readonly string[] {
-  const { on } = date;
+  const { on, monthlyUntil } = date;
   const next = on === undefined ? undefined : dayAfter(on);
   if (on === undefined || next === undefined) return [];
   const what = dateSays(words, date);
@@ -39,8 +39,10 @@ function eventLines(model: HandoverModel, date: DueDate, words: HandoverWords): 
     "BEGIN:VEVENT",
     `UID:${uidOf(model.visit.id, date.id)}`,
     `DTSTAMP:${stampOf(model.madeAt)}`,
-    `DTSTART;VALUE=DATE:${on.slice(0, 10).replaceAll("-", "")}`,
+    `DTSTART;VALUE=DATE:${digits(on)}`,
     `DTEND;VALUE=DATE:${next}`,
+    // Until is a day like the start (RFC 5545, 3.3.10).
+    ...(monthlyUntil === undefined ? [] : [`RRULE:FREQ=MONTHLY;UNTIL=${digits(monthlyUntil)}`]),
     `SUMMARY:${icsText(title)}`,
     `DESCRIPTION:${icsText(says)}`,
     "TRANSP:TRANSPARENT",
@@ -67,6 +69,8 @@ function stampOf(madeAt: string): string {
   const day = `${at.getUTCFullYear()}${two(at.getUTCMonth() + 1)}${two(at.getUTCDate())}`;
   return `${day}T${two(at.getUTCHours())}${two(at.getUTCMinutes())}${two(at.getUTCSeconds())}Z`;
 }
+
+const digits = (day: string): string => day.slice(0, 10).replaceAll("-", "");
 
 /** The day after as eight digits; undefined where it is no day of the calendar. */
 function dayAfter(on: string): string | undefined {

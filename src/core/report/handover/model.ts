@@ -195,6 +195,8 @@ export interface DueDate {
   readonly words: string;
   readonly where: string;
   readonly on?: IsoDate | undefined;
+  /** Comes again every month from that day on, the last time on this day at the latest. */
+  readonly monthlyUntil?: IsoDate | undefined;
   /** From the day of the visit on. */
   readonly distance?: Figure | undefined;
   /** What the odometer then shows. */

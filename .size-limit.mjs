@@ -70,7 +70,7 @@ const APART = {
   "plan-decisions": "53 kB",
   "hand-over-body": "93 kB",
   "what-now-body": "95 kB",
-  "what-now-steps": "99 kB",
+  "what-now-steps": "110 kB",
   "handover-files": "98 kB",
   "plan-addition": "47 kB",
   "plan-estimate": "40 kB",

@@ -49,7 +49,7 @@ export const SCREENS: Screens = {
   job: lazy(() => import("./job.js").then((file) => file.Job)),
   part: lazy(() => import("./part.js").then((file) => file.PartScreen)),
   plan: lazy(() => import("./planning.js").then((file) => file.Planning)),
-  viewing: lazy(() => import("./viewing-page.js").then((file) => file.ViewingPage)),
+  viewing: ofSeldom("viewing"),
   "hand-over": ofSeldom("hand-over"),
   "what-now": ofSeldom("what-now"),
   cautions: lazy(() => import("./cautions.js").then((file) => file.Cautions)),

@@ -8,7 +8,7 @@ import type { ScreenProps } from "./screens.js";
 
 type Fetched<Name extends RouteName> = () => Promise<ComponentType<ScreenProps<Name>>>;
 export type SeldomScreen =
-  | ("facts" | "limits" | "limit" | "places" | "car-file" | "wearing" | "wear" | "hand-over" | "what-now")
+  | ("facts" | "limits" | "limit" | "places" | "car-file" | "wearing" | "wear" | "hand-over" | "what-now" | "viewing")
   | ("differ" | "judge-again" | "history" | "visit-file" | "visit-reckoner" | "visit-reckoning")
   | ("picture" | "marks" | "beside" | "pictures");
 
@@ -30,6 +30,7 @@ export const SELDOM_SCREENS: { readonly [Name in SeldomScreen]: Fetched<Name> } 
   pictures: () => import("./pictures.js").then((file) => file.Pictures),
   "visit-reckoner": () => import("./reckoner.js").then((file) => file.VisitReckoner),
   "visit-reckoning": () => import("./reckoning.js").then((file) => file.VisitReckoning),
+  viewing: () => import("./viewing-page.js").then((file) => file.ViewingPage),
   "hand-over": () => import("./hand-over.js").then((file) => file.HandOver),
   "what-now": () => import("./what-now.js").then((file) => file.WhatNow),
 };

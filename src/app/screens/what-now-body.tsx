@@ -15,29 +15,37 @@ import { rememberSteps, STEPS, type StepName, type StepsDone, stepsDone, stepsSt
 import { workshopMessage } from "../state/workshop-message.js";
 import { t } from "../texts/season.js";
 import { Top } from "./frame.js";
-import { HandOverWearing } from "./hand-over-wearing.js";
 import { lazy, Nothing } from "./lazy.js";
 import type { OnPlan } from "./on-plan.js";
 import { useLoaded } from "./use-loaded.js";
 import { type Trends, useMade } from "./use-made.js";
 
+const HandOverWearing = lazy(() => import("./hand-over-wearing.js").then((file) => file.HandOverWearing), Nothing);
 const StepSheet = lazy(() => import("./what-now-steps.js").then((file) => file.StepSheet), Nothing);
 
-/** Findings named before the rest is left to their own screen. */
+/** Findings named before the rest is left to their own screen, and reasons before it is left to the hand-over. */
 const MOST_FOUND = 5;
+const MOST_REASONS = 4;
 
-function Verdict({ made: { model, words } }: { readonly made: MadeHandover }) {
-  const { verdict } = model.first;
+function Verdict({ on, made: { model, words } }: { readonly on: OnPlan; readonly made: MadeHandover }) {
+  const { is, owner, reasons } = model.first.verdict;
+  const texts = reasons.map((reason) => reasonText(words, reason));
+  const rest = texts.length - MOST_REASONS;
   return (
     <Pool as="section" label={say(words, "verdict.title")}>
-      <h2>{say(words, `owner.${verdict.owner}`)}</h2>
-      <p>{say(words, `verdict.${verdict.is}`)}</p>
-      {verdict.reasons.length > 0 && (
-        <ul class="reasons">
-          {verdict.reasons.map((reason) => (
-            <li key={reasonText(words, reason)}>{reasonText(words, reason)}</li>
-          ))}
-        </ul>
+      <div class="question">
+        <h2>{say(words, `owner.${owner}`)}</h2>
+        {owner !== "dont-drive" && <p>{say(words, `verdict.${is}`)}</p>}
+      </div>
+      <ul class="reasons">
+        {texts.slice(0, MOST_REASONS).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      {rest > 0 && (
+        <a class="plain-link" href={to("hand-over", { visit: on.param })}>
+          {t("what-now.reasons", { n: rest })}
+        </a>
       )}
     </Pool>
   );
@@ -121,7 +129,7 @@ export function WhatNowBody({ on }: { readonly on: OnPlan }) {
           ticks={names.map((name) => (isDone(name) ? "done" : name === next ? "here" : "open"))}
         />
         <HandOverWearing car={on.car} onTold={setTrends} />
-        <Verdict made={made} />
+        <Verdict on={on} made={made} />
         <Found on={on} made={made} />
         <Band heading={t("what-now.steps")}>
           {names.map((name, index) => (

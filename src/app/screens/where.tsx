@@ -90,6 +90,11 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
           here={at ? `${at.state} ${at.place}` : ""}
         />
       ))}
+      {on.visit.opened?.value.purpose === "season" && (
+        <Band>
+          <ListRow title={t("round.what-now")} href={to("what-now", { visit: on.param })} />
+        </Band>
+      )}
     </Plain>
   );
 }

@@ -11,6 +11,8 @@ import type { Season } from "./season.js";
 
 /** Lines of one kind before the rest is counted: a message is read on a phone too. Own choice. */
 const MOST = 8;
+/** Of what was noticed of one finding; all of it stands in the file. */
+const MOST_NOTICED = 3;
 
 /** What somebody noticed or measured, without what only makes it surer. */
 const NOTICED: readonly string[] = ["seen", "heard", "felt", "told", "measured", "found"];
@@ -22,7 +24,7 @@ function foundLine({ because, close, ...one }: LetteredFinding): string {
   const noticed = because.flatMap((step) =>
     step.is !== "limit" && NOTICED.includes(step.is) && !step.supports ? [step.words] : [],
   );
-  const what = [placed(one), ...new Set(noticed)].join("; ");
+  const what = [placed(one), ...[...new Set(noticed)].slice(0, MOST_NOTICED)].join("; ");
   return close ? t("message.close", { what }) : what;
 }
 

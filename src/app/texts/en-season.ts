@@ -17,6 +17,7 @@ export const enSeason = {
   "what-now.title": "What now",
   "what-now.back": "Round the car",
   "what-now.done": " of {n} done",
+  "what-now.reasons": "{n} more {n|one=reason|other=reasons}, in the hand-over",
   "what-now.found": "Found",
   "what-now.found.none": "Nothing was found in what was looked at",
   "what-now.found.more": "All findings with their because",

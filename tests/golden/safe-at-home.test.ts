@@ -44,17 +44,23 @@ beforeAll(async () => {
 
 const stateOf = () => new Map(lists.wholeWithTexts.states.map((one) => [one.id, one]));
 
+/** What is wrong with asking this point in this car state: the same however often it comes up. */
+const judged = new Map<string, readonly string[]>();
+function offencesOf(id: string, state: string): readonly string[] {
+  const there = judged.get(`${id} ${state}`);
+  if (there) return there;
+  const of = known.get(id);
+  const why = of ? unsafeAtHome(of.point, of.text, state, lists.wholeWithTexts).map((one) => `${id}: ${one}`) : [id];
+  judged.set(`${id} ${state}`, why);
+  return why;
+}
+
 /** Every point asked of the owner now, with what is wrong about it. */
 function offences({ asked }: Assessment): readonly string[] {
   const at = { states: stateOf(), points: known } as unknown as Parameters<typeof isAskedHere>[0];
   return asked
     .filter((one) => isAskedHere(at, "owner", one))
-    .flatMap(({ point, state, with: along }) =>
-      [point, ...along].flatMap((id) => {
-        const of = known.get(id);
-        return of ? unsafeAtHome(of.point, of.text, state, lists.wholeWithTexts).map((why) => `${id}: ${why}`) : [id];
-      }),
-    );
+    .flatMap(({ point, state, with: along }) => [point, ...along].flatMap((id) => offencesOf(id, state)));
 }
 
 const EVERY = 20;

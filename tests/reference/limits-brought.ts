@@ -11,6 +11,8 @@ import { EXH_APPLIES, EXH_BROUGHT, EXH_BROUGHT_FOR } from "./limits-brought-exh.
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { HEAD_BROUGHT } from "./limits-brought-head.js";
 import { RECV_APPLIES, RECV_BROUGHT } from "./limits-brought-recv.js";
+import { REST_BROUGHT } from "./limits-brought-rest.js";
+import { ROAD_APPLIES, ROAD_BROUGHT } from "./limits-brought-road.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
 import { TRANS_APPLIES, TRANS_BROUGHT } from "./limits-brought-trans.js";
 import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
@@ -223,6 +225,8 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   ...TYRE_BROUGHT,
   ...TRANS_BROUGHT,
   ...RECV_BROUGHT,
+  ...REST_BROUGHT,
+  ...ROAD_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -276,4 +280,5 @@ export const APPLIES: Applies = {
   ...TYRE_APPLIES,
   ...TRANS_APPLIES,
   ...RECV_APPLIES,
+  ...ROAD_APPLIES,
 };

@@ -12,6 +12,8 @@ import { EXH } from "./limits-facts-exh.js";
 import { FUEL } from "./limits-facts-fuel.js";
 import { HEAD } from "./limits-facts-head.js";
 import { RECV } from "./limits-facts-recv.js";
+import { REST } from "./limits-facts-rest.js";
+import { ROAD } from "./limits-facts-road.js";
 import { STEER } from "./limits-facts-steer.js";
 import { TRANS } from "./limits-facts-trans.js";
 import { TYRE } from "./limits-facts-tyre.js";
@@ -224,5 +226,5 @@ const DRN: readonly LimitFact[] = [
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...BUY, ...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ELEC, ...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
-  ...[...TRANS, ...HEAD, ...RECV],
+  ...[...TRANS, ...HEAD, ...RECV, ...REST, ...ROAD],
 ];

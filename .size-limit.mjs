@@ -96,6 +96,7 @@ const APART = {
   eng: "36 kB",
   fuel: "36 kB",
   head: "36 kB",
+  legal: "36 kB",
   trans: "36 kB",
   susp: "28 kB",
   "item-gate": "25 kB",

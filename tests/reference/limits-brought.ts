@@ -10,6 +10,7 @@ import { ENG_APPLIES, ENG_BROUGHT } from "./limits-brought-eng.js";
 import { EXH_APPLIES, EXH_BROUGHT, EXH_BROUGHT_FOR } from "./limits-brought-exh.js";
 import { FUEL_APPLIES, FUEL_BROUGHT } from "./limits-brought-fuel.js";
 import { HEAD_BROUGHT } from "./limits-brought-head.js";
+import { LEGAL_APPLIES, LEGAL_BROUGHT } from "./limits-brought-legal.js";
 import { RECV_APPLIES, RECV_BROUGHT } from "./limits-brought-recv.js";
 import { REST_BROUGHT } from "./limits-brought-rest.js";
 import { ROAD_APPLIES, ROAD_BROUGHT } from "./limits-brought-road.js";

@@ -11,6 +11,7 @@ import { ENG } from "./limits-facts-eng.js";
 import { EXH } from "./limits-facts-exh.js";
 import { FUEL } from "./limits-facts-fuel.js";
 import { HEAD } from "./limits-facts-head.js";
+import { LEGAL } from "./limits-facts-legal.js";
 import { RECV } from "./limits-facts-recv.js";
 import { REST } from "./limits-facts-rest.js";
 import { ROAD } from "./limits-facts-road.js";
@@ -226,5 +227,5 @@ const DRN: readonly LimitFact[] = [
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...BUY, ...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ELEC, ...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
-  ...[...TRANS, ...HEAD, ...RECV, ...REST, ...ROAD],
+  ...[...TRANS, ...HEAD, ...RECV, ...REST, ...ROAD, ...LEGAL],
 ];

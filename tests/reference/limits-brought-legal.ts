@@ -1,4 +1,4 @@
-/** How a value of a chosen size is brought about under each limit of the short legal check. Refuses to know any edge. */
+/** How a value of a chosen size is brought about under each limit of the legal check. Refuses to know any edge. */
 import { type Applies, type Brought, mm, of, plain } from "./limit-brought.js";
 
 const SIDE = "side-L";

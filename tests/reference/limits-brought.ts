@@ -16,6 +16,7 @@ import { REST_BROUGHT } from "./limits-brought-rest.js";
 import { ROAD_APPLIES, ROAD_BROUGHT } from "./limits-brought-road.js";
 import { STEER_BROUGHT } from "./limits-brought-steer.js";
 import { TRANS_APPLIES, TRANS_BROUGHT } from "./limits-brought-trans.js";
+import { TRIM_APPLIES, TRIM_BROUGHT } from "./limits-brought-trim.js";
 import { TYRE_APPLIES, TYRE_BROUGHT } from "./limits-brought-tyre.js";
 
 const JOINT = "FL-lower-outer";
@@ -228,6 +229,8 @@ export const BROUGHT: Readonly<Record<string, Brought>> = {
   ...RECV_BROUGHT,
   ...REST_BROUGHT,
   ...ROAD_BROUGHT,
+  ...LEGAL_BROUGHT,
+  ...TRIM_BROUGHT,
 };
 
 /** Where two limits are over one reading of unlike parts: by the limit. */
@@ -282,4 +285,6 @@ export const APPLIES: Applies = {
   ...TRANS_APPLIES,
   ...RECV_APPLIES,
   ...ROAD_APPLIES,
+  ...LEGAL_APPLIES,
+  ...TRIM_APPLIES,
 };

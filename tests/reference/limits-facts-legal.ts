@@ -3,7 +3,7 @@ import { but, fact, type LimitFact, MEMORY, own, published } from "./limit-fact.
 
 const RATE = published("EU 2014/45 Annex I 4.4.4", "EU 2014/45 Annex I 4.4.4");
 /** The notes give the range a lamp is set to; in use the regulation allows more, and only that is major. */
-const IN_USE = "1.0 to 1.5 % is where it is set; outside 0.5 to 2.5 % it fails, both from memory of the same regulation";
+const IN_USE = "it is set from 1.0 to 1.5 % and fails outside 0.5 to 2.5 %, both from memory of one regulation";
 
 /** A fall of one per cent is ten centimetres over ten metres. */
 const cm = (percent: number): number => percent * 10;

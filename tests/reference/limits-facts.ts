@@ -17,6 +17,7 @@ import { REST } from "./limits-facts-rest.js";
 import { ROAD } from "./limits-facts-road.js";
 import { STEER } from "./limits-facts-steer.js";
 import { TRANS } from "./limits-facts-trans.js";
+import { TRIM } from "./limits-facts-trim.js";
 import { TYRE } from "./limits-facts-tyre.js";
 
 const LASH_2012 = "UK inspection manual of before 2018, 2.2";
@@ -227,5 +228,5 @@ const DRN: readonly LimitFact[] = [
 export const LIMIT_FACTS: readonly LimitFact[] = [
   ...[...BUY, ...SUSP, ...WHL, ...BRK, ...CORR, ...DRN],
   ...[...ELEC, ...ENG, ...EXH, ...FUEL, ...COOL, ...STEER, ...TYRE],
-  ...[...TRANS, ...HEAD, ...RECV, ...REST, ...ROAD, ...LEGAL],
+  ...[...TRANS, ...HEAD, ...RECV, ...REST, ...ROAD, ...LEGAL, ...TRIM],
 ];

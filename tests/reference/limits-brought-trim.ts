@@ -1,7 +1,7 @@
 /** How a value of a chosen size is brought about under each limit of the trim sheet. Refuses to know any edge. */
 import { type Applies, type Brought, of, plain } from "./limit-brought.js";
 
-const PANEL = "panel-door-L";
+const PANEL = "panel-card-L";
 const KIND = "fix-clip";
 /** More than any car has: so many that the least share over an edge is still a whole fixing. */
 const WANTED = 10_240;

@@ -21,7 +21,8 @@ const DIRECTIVE = "EU 2014/45 ";
 const MANY = 21;
 const FEWER: Readonly<Record<string, number>> = {
   ...{ buy: 0, cool: 16, elec: 13, eng: 13, head: 0, recv: 0 },
-  ...{ rest: 14, road: 9 },, trim: 5 };
+  ...{ rest: 14, road: 9, trim: 5 },
+};
 
 let published: Published;
 let lists: Checklists;

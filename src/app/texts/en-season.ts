@@ -49,7 +49,7 @@ export const enSeason = {
   "message.complaints": "What I noticed myself:",
   "message.said": "“{said}”",
   "message.noted": "Noted:",
-  "message.readings": "Read off (last time in brackets):",
+  "message.readings": "Read off:",
   "message.reading": "{what}: {now}",
   "message.reading.last": "{line} ({when}: {then})",
   "message.more": "and {n} more",

@@ -1,11 +1,13 @@
 /** Which season it is, as the reply a visit opens with. */
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { parse } from "yaml";
 import { bench, benchVisit, commonFrozen, sheetFrozen, until } from "../../../tests/support/app-bench.js";
 import { foldVisit } from "../../core/record/index.js";
 import type { Point } from "../../core/sheet/run.js";
 import { openVisit } from "./car-acts.js";
 import type { FrozenSheetFile } from "./frozen.js";
-import { asksSeason, seasonOf, seasonReplies } from "./season.js";
+import { asksSeason, SEASONS, seasonOf, seasonReplies } from "./season.js";
 
 const asked: Point = {
   id: "rest.season",
@@ -52,4 +54,14 @@ test("the reply is kept in the act that opens the visit, and nothing else is put
   expect(seasonOf(state.replies)).toBe("wake-up");
   expect(state.replies.size).toBe(1);
   expect(seasonOf(foldVisit([]).replies)).toBeUndefined();
+});
+
+test("the lay-up sheet asks which season it is in these very words, and every other point of it only in its own", () => {
+  const sheet: { readonly points: readonly Point[] } = parse(readFileSync("checklists/rest/points.yaml", "utf8"));
+  const [first, ...others] = sheet.points;
+  const known = first && { ...rest, sheet: { ...rest.sheet, points: [first] } };
+  for (const season of SEASONS)
+    expect(seasonReplies({ purpose: "season", season }, known ? [known] : []), season).toHaveLength(1);
+  expect(others.length).toBeGreaterThan(20);
+  for (const point of others) expect(point["asked-when"], point.id).toMatch(/^rest\.season (==|in) /);
 });

@@ -6,6 +6,7 @@ import type { CarLimit, PlaceChange } from "../sheet/car.js";
 import type { Audience, Grade, Purpose, ReplyKey, ReplyValue } from "../terms/index.js";
 import type { HouseCalendar, HouseTerms, HouseTermsBodies, Supplier } from "./house-bodies.js";
 import type { Kinds } from "./kinds.js";
+import type { LimitBodies } from "./limit-bodies.js";
 import type { PictureBodies } from "./picture-bodies.js";
 import type { PlanBodies } from "./plan-bodies.js";
 import type { DraftedItem, SheetDraftBodies } from "./sheet-draft-bodies.js";
@@ -119,7 +120,7 @@ export interface FreeFinding {
 }
 
 /** Bodies by kind, in every version known here. A value of null takes back what it replaces. */
-export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies, SheetDraftBodies {
+export interface Bodies extends PlanBodies, HouseTermsBodies, PictureBodies, SheetDraftBodies, LimitBodies {
   "car.begun": { readonly name: string };
   "car.named": Replaces & { readonly name: string };
   "car.fact": Replaces & { readonly fact: string; readonly value: FactValue | null };

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { BODIES } from "../../../tests/store/sample-bodies.js";
 import { DECISION_BODIES } from "../../../tests/store/sample-decisions.js";
+import { LIMIT_BODIES } from "../../../tests/store/sample-limits.js";
 import { PICTURE_BODIES } from "../../../tests/store/sample-pictures.js";
 import { PLAN_BODIES } from "../../../tests/store/sample-plan.js";
 import { RELEASE_BODIES } from "../../../tests/store/sample-release.js";
@@ -42,6 +43,7 @@ test("every kind has a sample", () => {
     ...WEAR_BODIES,
     ...VIEWING_BODIES,
     ...SHEET_DRAFT_BODIES,
+    ...LIMIT_BODIES,
   };
   const sampled = [...kinds, ...Object.keys(later)];
   expect(sampled.toSorted()).toEqual(Object.keys(ALL_KINDS).toSorted());

@@ -6,6 +6,7 @@
 import { AUDIENCES, GRADES, NON_ANSWERS, PURPOSES, REASONS } from "../terms/index.js";
 import type { Bodies, Entry, IdText, Kind } from "./contract.js";
 import { faultKey, limitKey, NAME_PATTERN, parseId, type StreamKind, streamKind } from "./identity.js";
+import type { LimitKind } from "./limit-bodies.js";
 import type { PictureKind } from "./picture-bodies.js";
 import type { PlanBodies } from "./plan-bodies.js";
 import {
@@ -124,9 +125,9 @@ export const replySlot = (key: { readonly point: string; readonly place: string;
 
 /** Kinds told of in tables of their own, which a first reply does without. */
 export type HouseKind = Extract<Kind, `house.${string}`>;
-export type LaterKind = HouseKind | PictureKind | keyof PlanBodies;
-/** Those of a visit's stream begin so: a fold that has not fetched their table keeps them and reports none. */
-const TOLD_LATER = /^picture\./;
+export type LaterKind = HouseKind | PictureKind | LimitKind | keyof PlanBodies;
+/** Those of a car's and a visit's stream begin so: a fold that has not fetched their table keeps them and reports none. */
+const TOLD_LATER = /^(picture|limit)\./;
 
 /** Kinds by their names, as a fold is given them. */
 export type Kinds = Readonly<
@@ -275,7 +276,7 @@ export type WhyUnknown = "kind" | "newer" | "body" | "stream";
 
 /** Whether an entry not known is left to a table not fetched; in a fold that has it, it is unknown like any other. */
 export const isToldLater = ({ kind }: Entry, why: WhyUnknown, kinds: Kinds): boolean =>
-  why === "kind" && TOLD_LATER.test(kind) && !Object.hasOwn(kinds, "picture.mark");
+  why === "kind" && TOLD_LATER.test(kind) && !("picture.mark" in kinds || "limit.told" in kinds);
 
 /** Entries found known before, and by which kinds. Entries are never changed, so what was found stays true. */
 const found = new WeakMap<Entry, Kinds>();

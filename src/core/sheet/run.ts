@@ -16,4 +16,5 @@ export { canonicalText, editionText } from "./edition.js";
 export { celName, type FieldRef, fieldOf, findField, mainField } from "./names.js";
 export { buildPlaces, type PlaceTree } from "./places.js";
 export type * from "./schema-types.js";
+export { type OddFigure, oddFigure, type Slip, USUAL_BASIS, type UsualWindow, usualWindows } from "./usual-figures.js";
 export { rankStates, type WalkStep, walk } from "./walk.js";

@@ -36,6 +36,8 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
  * Reading a file in is weighed with the screen of copies, which is there already.
  * The forms of a sheet's items are each weighed with the boxes and the words they all share.
+ * Entering a figure into the limits book is weighed with the units, the words and the record its page has brought
+ * already, and so is the book as a table.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -99,6 +101,8 @@ const APART = {
   legal: "36 kB",
   trans: "36 kB",
   susp: "28 kB",
+  "limit-form": "30 kB",
+  "limits-table": "22 kB",
   "item-gate": "25 kB",
   "item-derived": "25 kB",
   "item-plain": "25 kB",

@@ -1,8 +1,12 @@
-/** A maker's figure that comes while a visit is open: judged again on purpose, shown before and after, and taken back. */
+/**
+ * A maker's figure that comes while a visit is open: judged again on purpose, shown before and after, and taken back.
+ * Then a figure that is odd: asked about, kept on purpose, looked at by a second person, and taken out of the book again.
+ */
 
-import { DEMO_THIRD } from "../../src/app/demo/names.js";
+import { DEMO_CAR, DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
+import { t as book } from "../../src/app/texts/limits.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -43,4 +47,28 @@ test("a maker's figure grades a finding of the open visit otherwise once it is j
   await walker.press(t("history.undo", { what: t("history.visit.judged-again") }));
   await walker.open(findings);
   await expect(dangerous).toHaveText(before ?? "");
+
+  const sure = { why: "a later edition", sure: true };
+  await walker.keepFigure("lim.float-taper", "0.008", "dangerous", sure);
+  await expect(page.getByText(book("told.why", { why: sure.why }))).toBeVisible();
+  await walker.press(book("look.title"));
+  await page.getByLabel(book("look.who")).fill("Second pair of eyes");
+  await walker.press(book("look.keep"));
+  await expect(page.getByText(/Second pair of eyes/)).toBeVisible();
+  await expect(page.getByText(book("look.wanted"))).toBeHidden();
+  await walker.press(book("out.title"));
+  await page.getByLabel(book("out.why")).fill("inches read for millimetres");
+  await page
+    .getByRole("dialog")
+    .getByRole("button", { name: book("out.keep"), exact: true })
+    .click();
+  await page.getByText(new RegExp(book("told.before"))).click();
+  await expect(page.getByText(book("told.why", { why: "inches read for millimetres" }))).toBeVisible();
+  await expect(page.getByText(book("told.why", { why: sure.why }))).toBeVisible();
+
+  await walker.press(new RegExp(book("book.closed")));
+  await expect(page.getByText(book("book.closed.says"))).toBeVisible();
+  await walker.open(`#/car/${paramOf(DEMO_CAR)}/limits`);
+  await page.getByLabel(book("book.find")).fill("end flo");
+  await expect(page.getByText(/^\d+ limits?/)).toBeVisible();
 });

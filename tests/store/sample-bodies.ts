@@ -1,7 +1,8 @@
-/** One good body of every kind, version 1, but those of plans, of a house's terms (sample-plan.ts) and of what is said of pictures (sample-pictures.ts) and of sheets under work (sample-sheet-drafts.ts). */
+/** One good body of every kind, version 1, but those of plans, of a house's terms (sample-plan.ts) and of what is said of pictures (sample-pictures.ts) and of figures in a limits book (sample-limits.ts), of sheets under work (sample-sheet-drafts.ts). */
 import type {
   Bodies,
   HouseTermsBodies,
+  LimitBodies,
   PictureBodies,
   PlanBodies,
   SheetDraftBodies,
@@ -12,7 +13,7 @@ const id = "visit:v/w1/1/n1";
 
 type Own = Exclude<
   keyof Bodies,
-  keyof PlanBodies | keyof HouseTermsBodies | keyof PictureBodies | keyof SheetDraftBodies
+  keyof PlanBodies | keyof HouseTermsBodies | keyof PictureBodies | keyof SheetDraftBodies | keyof LimitBodies
 >;
 export const BODIES: { readonly [K in Own]: Bodies[K] } = {
   "car.begun": { name: "Little one" },

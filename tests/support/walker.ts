@@ -8,6 +8,7 @@ import { DEMO_CAR } from "../../src/app/demo/names.js";
 import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
+import { t as figures } from "../../src/app/texts/limits.js";
 import { t as media } from "../../src/app/texts/media.js";
 
 export interface VisitWishes {
@@ -184,13 +185,28 @@ export class Walker {
     await (await asked).setFiles(files);
   }
 
-  /** Puts a maker's figure into the demo car's limits book. */
-  async keepFigure(limit: string, value: string, grade: string): Promise<void> {
+  /** Puts a maker's figure out of a book into the demo car's limits book; `said` where it is outside what is usual. */
+  async keepFigure(
+    limit: string,
+    value: string,
+    grade: string,
+    said: { readonly why?: string; readonly sure?: boolean } = {},
+  ): Promise<void> {
     await this.open(`#/car/${paramOf(DEMO_CAR)}/limits/${limit}`);
-    await this.page.getByLabel(t("limit.value")).fill(value);
-    await this.page.getByLabel(t("limit.grade")).selectOption(grade);
-    await this.press(t("limit.keep"));
-    await expect(pressable(this.page, t("again.title"))).toBeVisible();
+    const another = pressable(this.page, figures("figure.another"));
+    const box = this.page.getByLabel(figures("figure.value"), { exact: true });
+    await expect(another.or(box).first()).toBeVisible();
+    if (await another.isVisible()) await another.click();
+    await box.fill(value);
+    await this.page.getByLabel(figures("figure.unit")).selectOption("mm");
+    await this.page.getByLabel(figures("figure.grade")).selectOption(grade);
+    await this.page.getByLabel(figures("figure.trust")).selectOption("maker-this");
+    await this.page.getByLabel(figures("figure.way")).selectOption("book");
+    await this.page.getByLabel(figures("figure.title.book"), { exact: true }).fill("Workshop notes");
+    if (said.why !== undefined) await this.page.getByLabel(figures("figure.why")).fill(said.why);
+    if (said.sure) await this.press(figures("odd.sure"));
+    await this.press(figures("figure.keep"));
+    await expect(this.page.getByText(figures("figure.kept"))).toBeVisible();
   }
 
   /** Leaves the open point for the next one, of this place or the next. */

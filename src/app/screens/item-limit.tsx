@@ -3,7 +3,15 @@ import { GRADES } from "../../core/terms/index.js";
 import { capital } from "../state/knowledge.js";
 import { basisChoices, kindChoices, measureOf, readingChoices, unitChoices } from "../state/sheet-choices.js";
 import { textAt, toldOf, withAt, withoutAt } from "../state/sheet-forms.js";
-import { AGGREGATES, DIRECTIONS, edgesAstray, limitInUnit, overReading, WEARS } from "../state/sheet-forms-limit.js";
+import {
+  AGGREGATES,
+  DIRECTIONS,
+  edgesAstray,
+  limitInUnit,
+  overReading,
+  WANTS,
+  WEARS,
+} from "../state/sheet-forms-limit.js";
 import { t as shared } from "../texts/reading.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
@@ -99,6 +107,12 @@ function Limit() {
           help={t("item-limit.wears.help")}
           choices={WEARS.map((value) => ({ value, words: t(`item-limit.wears.${value}`) }))}
           none={t("item-limit.wears.none")}
+        />
+        <ChoiceBox
+          at={["wants"]}
+          label={t("item-limit.wants")}
+          choices={WANTS.map((value) => ({ value, words: t(`item-limit.wants.${value}`) }))}
+          none={t("item-limit.wants.none")}
         />
         <ConditionField
           id={boxId(at)}

@@ -1,129 +1,185 @@
-/** A figure for the car's limits book: value, unit, the grade beyond it, where it holds and where it comes from. */
+/** Entering a figure into the car's limits book: its edges and unit, what it holds for, where it comes from. */
 import { useState } from "preact/hooks";
-import type { CarState } from "../../core/record/index.js";
-import type { CarLimit, Limit } from "../../core/sheet/run.js";
-import { BASES, GRADES } from "../../core/terms/index.js";
-import { isQuantity, readTyped } from "../../core/units/index.js";
-import { NextAction } from "../parts/button.js";
+import { type CarState, FIGURE_TRUST, limitKey } from "../../core/record/index.js";
+import type { Limit, Point } from "../../core/sheet/run.js";
+import { GRADES } from "../../core/terms/index.js";
+import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
+import { Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
-import { limit as keepLimit } from "../state/car-edits.js";
-import { unitChoices } from "../state/limits-view.js";
-import { t } from "../texts/index.js";
-import { problemText } from "../texts/problems.js";
-
-/** Every such place: a figure without a place. */
-const EVERYWHERE = "";
-
-interface Form {
-  readonly place: string;
-  readonly value: string;
-  readonly unit: string;
-  readonly grade: (typeof GRADES)[number];
-  readonly basis: (typeof BASES)[number];
-  readonly source: string;
-}
-
-const choice = <Value extends string>(all: readonly Value[], words: (one: Value) => string) =>
-  all.map((value) => ({ value, words: words(value) }));
-const oneOf = <Value extends string>(all: readonly Value[], text: string, otherwise: Value): Value =>
-  all.find((one) => one === text) ?? otherwise;
+import {
+  asTyped,
+  EVERYWHERE,
+  emptyFigure,
+  type FigureBox,
+  type FigureForm,
+  readFigure,
+  withEdge,
+} from "../state/figure-form.js";
+import { otherUnit } from "../state/figure-words.js";
+import { keepFigure } from "../state/limit-acts.js";
+import type { PlaceLine } from "../state/limit-book.js";
+import { figuresOn, unitChoices } from "../state/limits-view.js";
+import { figure, t } from "../texts/limits.js";
+import { unitShown } from "../texts/units.js";
+import { type BoxesProps, Condition, HoldsFor, Source } from "./limit-form-source.js";
+import { OddNotice } from "./limit-odd.js";
 
 interface LimitFormProps {
   readonly car: CarState;
   readonly limit: Limit;
-  readonly own: CarLimit | undefined;
+  /** Of the limit's own sheet. */
+  readonly points: readonly Point[];
+  readonly lines: readonly PlaceLine[];
   readonly places: readonly { readonly value: string; readonly words: string }[];
+  readonly onKept: () => void;
 }
 
-export function LimitForm({ car, limit, own, places }: LimitFormProps) {
+/** The figure itself: one box an edge, its grade beside it, and what the same is in the other unit. */
+function Edges({
+  form,
+  set,
+  wrong,
+  limit,
+  says,
+}: BoxesProps & { readonly limit: Limit; readonly says: readonly string[] }) {
+  const change = (at: number, part: Partial<FigureForm["edges"][number]>): void =>
+    set({ edges: form.edges.map((edge, index) => (index === at ? { ...edge, ...part } : edge)) });
+  return (
+    <>
+      {form.edges.map(({ grade, value }, at) => (
+        <fieldset key={at} class="bare-group" aria-label={`${t("figure.value")}: ${t(`grade.${grade}`)}`}>
+          <Field
+            id={`figure-value-${at}`}
+            kind="number"
+            label={t("figure.value")}
+            help={says[at] ?? (at === 0 ? t("figure.value.help") : undefined)}
+            value={value}
+            onInput={(next) => change(at, { value: next })}
+            required
+            {...wrong(`value-${at}`)}
+          />
+          {at === 0 && (
+            <Field
+              id="figure-unit"
+              kind="select"
+              label={t("figure.unit")}
+              value={form.unit}
+              onInput={(unit) => set({ unit })}
+              options={[
+                ...(form.unit === "" ? [{ value: "", words: t("figure.unit.choose") }] : []),
+                ...unitChoices(limit),
+              ]}
+              required
+              {...wrong("unit")}
+            />
+          )}
+          <Field
+            id={`figure-grade-${at}`}
+            kind="select"
+            label={t("figure.grade")}
+            value={grade}
+            onInput={(text) => change(at, { grade: GRADES.find((one) => one === text) ?? grade })}
+            options={GRADES.map((one) => ({ value: one, words: t(`grade.${one}`) }))}
+            {...wrong(`grade-${at}`)}
+          />
+          {at > 0 && (
+            <Tool
+              words={t("figure.less", { grade: t(`grade.${grade}`) })}
+              onPress={() => set({ edges: form.edges.filter((_, index) => index !== at) })}
+            />
+          )}
+        </fieldset>
+      ))}
+      {form.edges.length < GRADES.length && <Tool words={t("figure.more")} onPress={() => set(withEdge(form))} />}
+    </>
+  );
+}
+
+/** That what stands there is trusted more, before it is replaced. */
+function LessTrusted({ form, standing }: { readonly form: FigureForm; readonly standing: PlaceLine | undefined }) {
+  const stands = standing?.standing.at(-1)?.said.told?.source.trust;
+  if (stands === undefined || form.trust === "") return null;
+  if (FIGURE_TRUST.indexOf(form.trust) <= FIGURE_TRUST.indexOf(stands)) return null;
+  const says = { stands: t(`figure.trust.${stands}`), own: t(`figure.trust.${form.trust}`) };
+  return <Notice kind="plain" title={t("figure.less-trusted")} says={t("figure.less-trusted.says", says)} />;
+}
+
+export function LimitForm({ car, limit, points, lines, places, onKept }: LimitFormProps) {
   const { journal, settings } = useApp();
-  const [form, setForm] = useState<Form>({
-    place: own?.place ?? EVERYWHERE,
-    value: own?.value ?? "",
-    unit: own?.unit ?? limit.unit,
-    grade: own?.grade ?? "major",
-    basis: own?.basis ?? "maker",
-    source: own?.source ?? "",
+  const units = unitChoices(limit).map(({ value }) => value);
+  const [form, setForm] = useState<FigureForm>(() => emptyFigure(limit, units));
+  const [tried, setTried] = useState(false);
+  const set = (part: Partial<FigureForm>): void => setForm({ ...form, ...part });
+  const key = limitKey({
+    limit: limit.id,
+    unit: "",
+    basis: "maker",
+    ...(form.place === EVERYWHERE ? {} : { place: form.place }),
   });
-  const [problem, setProblem] = useState<string>();
-  const set = (part: Partial<Form>): void => setForm({ ...form, ...part });
+  const replaces = figuresOn(car, limit.id).some((one) => one.key === key);
+  const read = readFigure(form, { limit, points, decimalComma: settings.value.comma, replaces });
+  const wrong: BoxesProps["wrong"] = (box) => {
+    const problem = tried ? read.problems[box] : undefined;
+    return problem === undefined ? {} : { problem };
+  };
+  const boxes: BoxesProps = { form, set, wrong };
+  const says = read.readings.map((one) => {
+    const other = one && otherUnit(limit, one.value, one.unit);
+    return one && other ? t("figure.is", { value: figure(one.text), unit: unitShown(one.unit), other }) : "";
+  });
   const keep = (): void => {
-    if (!isQuantity(limit.quantity)) return;
-    const read = readTyped(form.value, {
-      quantity: limit.quantity,
-      unit: form.unit,
-      decimalComma: settings.value.comma,
-    });
-    setProblem(read.ok ? undefined : read.problems.map(problemText).join(" "));
-    if (!read.ok) return;
-    const { grade, basis, source } = form;
-    void keepLimit(journal, car.stream, {
-      limit: limit.id,
-      ...(form.place === EVERYWHERE ? {} : { place: form.place }),
-      value: read.value.text,
-      unit: read.value.unit,
-      grade,
-      basis,
-      ...(source.trim() === "" ? {} : { source: source.trim() }),
-    });
+    setTried(true);
+    if (read.keep)
+      void keepFigure(journal, car.stream, read.keep.limit, read.keep.told, read.keep.why).then(
+        (kept) => kept && onKept(),
+      );
+    else focusFirst(read.problems);
   };
   return (
     <form
       class="form"
+      noValidate
       onSubmit={(event) => {
         event.preventDefault();
         keep();
       }}
     >
-      <Field
-        id="limit-value"
-        kind="number"
-        label={t("limit.value")}
-        value={form.value}
-        onInput={(value) => set({ value })}
-        {...(problem === undefined ? {} : { problem })}
-      />
-      <Field
-        id="limit-unit"
-        kind="select"
-        label={t("limit.unit")}
-        value={form.unit}
-        onInput={(unit) => set({ unit })}
-        options={unitChoices(limit)}
-      />
-      <Field
-        id="limit-grade"
-        kind="select"
-        label={t("limit.grade")}
-        value={form.grade}
-        onInput={(text) => set({ grade: oneOf(GRADES, text, form.grade) })}
-        options={choice(GRADES, (grade) => t(`grade.${grade}`))}
-      />
-      <Field
-        id="limit-place"
-        kind="select"
-        label={t("limit.place")}
-        value={form.place}
-        onInput={(place) => set({ place })}
-        options={[{ value: EVERYWHERE, words: t("limit.everywhere") }, ...places]}
-      />
-      <Field
-        id="limit-basis"
-        kind="select"
-        label={t("limit.basis")}
-        value={form.basis}
-        onInput={(text) => set({ basis: oneOf(BASES, text, form.basis) })}
-        options={choice(BASES, (basis) => t(`basis.${basis}`))}
-      />
-      <Field
-        id="limit-source"
-        kind="text"
-        label={t("limit.source")}
-        value={form.source}
-        onInput={(source) => set({ source })}
-      />
-      <NextAction type="submit" words={t("limit.keep")} />
+      <Edges {...boxes} limit={limit} says={says} />
+      <OddNotice read={read} onSure={(isSure) => set({ sureOf: isSure ? asTyped(form) : "" })} />
+      {places.length > 0 && (
+        <Field
+          id="figure-place"
+          kind="select"
+          label={t("figure.place")}
+          value={form.place}
+          onInput={(place) => set({ place })}
+          options={[{ value: EVERYWHERE, words: t("limit.everywhere") }, ...places]}
+        />
+      )}
+      <Condition {...boxes} />
+      <HoldsFor {...boxes} />
+      <Source {...boxes} onForm={setForm} />
+      <LessTrusted form={form} standing={lines.find((line) => line.key === key)} />
+      {replaces && (
+        <Field
+          id="figure-why"
+          kind="text"
+          label={t("figure.why")}
+          value={form.why}
+          onInput={(why) => set({ why })}
+          required
+          {...wrong("why")}
+        />
+      )}
+      <NextAction type="submit" words={t("figure.keep")} />
     </form>
   );
+}
+
+/** The first box with something wrong, in the order of the page. */
+function focusFirst(problems: Readonly<Partial<Record<FigureBox, string>>>): void {
+  const boxes = new Set(Object.keys(problems).map((box) => `figure-${box}`));
+  const all = [...document.querySelectorAll<HTMLElement>(".form [id^='figure-']")];
+  all.find(({ id }) => boxes.has(id))?.focus();
 }

@@ -4,17 +4,20 @@ import {
   type CarState,
   type Draft,
   draftFact,
-  draftLimit,
   draftName,
-  draftNoLimit,
   draftPlace,
   draftPlaceName,
   type FactValue,
 } from "../../core/record/index.js";
-import type { CarLimit, PlaceChange } from "../../core/sheet/run.js";
+import type { PlaceChange } from "../../core/sheet/run.js";
 import type { Journal } from "./journal.js";
 
-function act(journal: Journal, stream: string, make: (act: Act, car: CarState) => readonly Draft[]): Promise<boolean> {
+/** One act on a car that is open; what `make` drafts is kept together. */
+export function carAct(
+  journal: Journal,
+  stream: string,
+  make: (act: Act, car: CarState) => readonly Draft[],
+): Promise<boolean> {
   const kept = journal.keptCar(stream);
   return journal.keep("an-entry", (one) => {
     const car = kept.peek();
@@ -23,13 +26,9 @@ function act(journal: Journal, stream: string, make: (act: Act, car: CarState) =
 }
 
 export const rename = (journal: Journal, stream: string, name: string): Promise<boolean> =>
-  act(journal, stream, (one, car) => [draftName(one, car, name)]);
+  carAct(journal, stream, (one, car) => [draftName(one, car, name)]);
 export const fact = (journal: Journal, stream: string, name: string, value: FactValue | null): Promise<boolean> =>
-  act(journal, stream, (one, car) => [draftFact(one, car, name, value)]);
-export const limit = (journal: Journal, stream: string, value: CarLimit): Promise<boolean> =>
-  act(journal, stream, (one, car) => [draftLimit(one, car, value)]);
-export const noLimit = (journal: Journal, stream: string, key: string): Promise<boolean> =>
-  act(journal, stream, (one, car) => [draftNoLimit(one, car, key)]);
+  carAct(journal, stream, (one, car) => [draftFact(one, car, name, value)]);
 
 /** One place of a car: what changes about it, and what it is called; null goes back to the shared files. */
 export interface PlaceEntry {
@@ -44,7 +43,7 @@ export const keepPlaces = (
   stream: string,
   make: (random: () => string, car: CarState) => readonly PlaceEntry[],
 ): Promise<boolean> =>
-  act(journal, stream, (one, car) =>
+  carAct(journal, stream, (one, car) =>
     make(one.nonce, car).flatMap(({ place, change, name }) => [
       ...(change === undefined ? [] : [draftPlace(one, car, place, change)]),
       ...(name === undefined ? [] : [draftPlaceName(one, car, place, name)]),

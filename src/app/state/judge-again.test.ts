@@ -11,7 +11,7 @@ import {
 } from "../../../tests/support/app-bench.js";
 import { type CarState, undoable, type VisitState } from "../../core/record/index.js";
 import type { CarLimit } from "../../core/sheet/run.js";
-import { fact, limit } from "./car-edits.js";
+import { fact } from "./car-edits.js";
 import {
   findingChanges,
   judgeBy,
@@ -21,6 +21,7 @@ import {
   movedOn,
   setNow,
 } from "./judge-again.js";
+import { keepFigure } from "./limit-acts.js";
 import { reply, undo } from "./reply-acts.js";
 import { sheetsAtHand } from "./sheets-at-hand.js";
 import { close } from "./visit-acts.js";
@@ -54,7 +55,7 @@ async function floating() {
     unit: "mm",
   });
   await until(desk.assessment, (now) => (now?.faults.length ?? 0) > 0);
-  await limit(on.journal, car, MAKERS);
+  await keepFigure(on.journal, car, MAKERS, { source: { trust: "maker-this", way: "book", title: "Workshop manual" } });
   const atHand = sheetsAtHand(shelf, undefined, on.store);
   const frozen = () => {
     const laid = desk.laid.peek();

@@ -10,6 +10,7 @@ import { inUnit } from "./sheet-forms-units.js";
 export const DIRECTIONS = ["over", "at-or-over", "under", "at-or-under"] as const;
 export const AGGREGATES = ["max", "min", "mean", "median", "spread", "each"] as const;
 export const WEARS = ["use", "age", "either"] as const;
+export const WANTS = ["maker"] as const;
 
 interface Measure {
   readonly quantity: string;

@@ -158,6 +158,9 @@ export const enSheetForms = {
   "item-limit.wears.use": "use, by the odometer",
   "item-limit.wears.age": "age, by the calendar",
   "item-limit.wears.either": "use or age",
+  "item-limit.wants": "What stands here",
+  "item-limit.wants.none": "a figure to judge by",
+  "item-limit.wants.maker": "a rough bound: the maker's own figure is asked for",
   "item-limit.applies": "Holds only when",
 
   "item-derived.name": "Name of the value",

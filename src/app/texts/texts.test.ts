@@ -7,6 +7,7 @@ import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
 import { enHandOver } from "./en-hand-over.js";
 import { enHouse } from "./en-house.js";
+import { enLimits } from "./en-limits.js";
 import { enMedia } from "./en-media.js";
 import { enOwnersWord } from "./en-owners-word.js";
 import { enPlanDates } from "./en-plan-dates.js";
@@ -82,6 +83,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enHandOver),
     Object.keys(enHandOverTo),
     Object.keys(enSheetForms),
+    Object.keys(enLimits),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
@@ -100,6 +102,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     ...enHandOver,
     ...enHandOverTo,
     ...enSheetForms,
+    ...enLimits,
   };
   for (const [key, text] of Object.entries(all)) {
     expect(text.trim(), key).not.toBe("");

@@ -102,6 +102,8 @@ export const Limit = z.strictObject({
   class: placeKind,
   /** What brings the value towards it from visit to visit: use (by the odometer), age (by the calendar), either. */
   wears: z.optional(z.enum(["use", "age", "either"])),
+  /** The default only tells plainly wrong from plausible: the car maker's own figure is asked for in the limits book. */
+  wants: z.optional(z.enum(["maker"])),
   applies: z.optional(cel),
 });
 

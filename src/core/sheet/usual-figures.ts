@@ -59,10 +59,7 @@ const KELVINS_BEYOND = 60;
 
 /** Units of one quantity that are taken for one another when a figure is copied off a page. */
 const MISTAKEN: Readonly<Partial<Record<Quantity, readonly (readonly string[])[]>>> = {
-  length: [
-    ["mm", "[in_i]", "[mil_i]", "um"],
-    ["mm", "cm"],
-  ],
+  length: [["mm", "[in_i]", "[mil_i]", "um"]],
   distance: [["km", "[mi_i]"]],
   temperature: [["Cel", "[degF]", "K"]],
   temperature_difference: [["K", "[degF]"]],

@@ -1,37 +1,9 @@
-/**
- * Readings and work list as comma-separated values (RFC 4180) for a table program. Numbers stay numbers with a decimal
- * point; free words that a table program would take for a formula get an apostrophe in front. Knows no sentence.
- */
-
-import { oneLine } from "./clean.js";
+/** Readings and work list as comma-separated values for a table program. Knows no sentence. */
+import { type Cell, type CsvOptions, csvTable, numberIn } from "./csv-table.js";
 import { unitText } from "./figures.js";
 import type { DecisionTold, DoneTold, MoneyTold, ReadingTold } from "./input.js";
 import type { HandoverModel, NumberedJob } from "./model.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
-
-/** Undefined: an empty cell, never a nought. */
-type Cell = string | number | undefined;
-
-export interface CsvOptions {
-  /** A mark in front by which some table programs know UTF-8. */
-  readonly bom?: boolean | undefined;
-}
-
-/** What table programs take for the beginning of a formula (OWASP, CSV injection). */
-const FORMULA = /^[=+\-@\t\r]/;
-
-function cellText(cell: Cell): string {
-  if (cell === undefined) return "";
-  if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
-  const plain = oneLine(cell);
-  const guarded = FORMULA.test(plain) || FORMULA.test(cell) ? `'${plain}` : plain;
-  return /[",\n\r]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
-}
-
-function table(head: readonly string[], rows: readonly (readonly Cell[])[], { bom = false }: CsvOptions): string {
-  const lines = [head, ...rows].map((row) => `${row.map(cellText).join(",")}\r\n`);
-  return `${bom ? "\ufeff" : ""}${lines.join("")}`;
-}
 
 const heads = (words: HandoverWords, keys: readonly HandoverKey[]): readonly string[] =>
   keys.map((key) => words.texts[key]);
@@ -54,7 +26,7 @@ export function readingsCsv({ readings }: HandoverModel, words: HandoverWords, o
       ...[numberIn(of.last?.value), of.last?.unit, of.last?.on],
     ]);
   });
-  return table(heads(words, READINGS), rows, options);
+  return csvTable(heads(words, READINGS), rows, options);
 }
 
 /** What was typed, with its unit where it is another than that of the value. */
@@ -64,10 +36,6 @@ function typedCell({ typed, typedUnit, unit }: ReadingTold): string {
     ? figures
     : `${figures} ${unitText(typedUnit)}`;
 }
-
-/** A typed figure as a number where it is one; a fraction stays as it was typed. */
-const numberIn = (typed: string | undefined): Cell =>
-  typed !== undefined && /^-?\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
 
 const WORK = [
   ...(["csv.number", "csv.job", "csv.work", "csv.where", "csv.grade", "csv.findings", "csv.due"] as const),
@@ -113,7 +81,7 @@ export function workCsv({ work, done, money }: HandoverModel, words: HandoverWor
       ...Array.from({ length: WORK.indexOf("csv.done-by") - WORK.indexOf("csv.done") - 1 }, () => undefined),
       ...doneCells(one),
     ]);
-  return table(heads(words, WORK), [...rows, ...gone], options);
+  return csvTable(heads(words, WORK), [...rows, ...gone], options);
 }
 
 function doneCells(of: DoneTold | undefined): readonly Cell[] {

@@ -53,7 +53,7 @@ function Edges({
             id={`figure-value-${at}`}
             kind="number"
             label={t("figure.value")}
-            help={says[at] ?? (at === 0 ? t("figure.value.help") : undefined)}
+            help={says[at] || (at === 0 ? t("figure.value.help") : undefined)}
             value={value}
             onInput={(next) => change(at, { value: next })}
             required
@@ -84,14 +84,20 @@ function Edges({
             {...wrong(`grade-${at}`)}
           />
           {at > 0 && (
-            <Tool
-              words={t("figure.less", { grade: t(`grade.${grade}`) })}
-              onPress={() => set({ edges: form.edges.filter((_, index) => index !== at) })}
-            />
+            <div class="figure-acts">
+              <Tool
+                words={t("figure.less", { grade: t(`grade.${grade}`) })}
+                onPress={() => set({ edges: form.edges.filter((_, index) => index !== at) })}
+              />
+            </div>
           )}
         </fieldset>
       ))}
-      {form.edges.length < GRADES.length && <Tool words={t("figure.more")} onPress={() => set(withEdge(form))} />}
+      {form.edges.length < GRADES.length && (
+        <div class="figure-acts">
+          <Tool words={t("figure.more")} onPress={() => set(withEdge(form))} />
+        </div>
+      )}
     </>
   );
 }

@@ -12,7 +12,7 @@ import {
   type FigureTold,
   type FigureTrust,
   type FigureWay,
-} from "../../core/record/limit-bodies.js";
+} from "../../core/record/index.js";
 import { type CarLimit, type Limit, type OddFigure, oddFigure, type Point } from "../../core/sheet/run.js";
 import { type Basis, GRADES, type Grade, levelOf } from "../../core/terms/index.js";
 import { isQuantity, type Reading, readTyped } from "../../core/units/index.js";

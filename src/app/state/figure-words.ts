@@ -1,6 +1,5 @@
 /** A figure of the limits book in words: its value in two units, where it comes from, what it holds for. Pure. */
-import type { FigureFor, FigureSource, FigureTold } from "../../core/record/limit-bodies.js";
-import { FIGURE_TRUST } from "../../core/record/limit-bodies.js";
+import { FIGURE_TRUST, type FigureFor, type FigureSource, type FigureTold } from "../../core/record/index.js";
 import type { CarLimit, Limit, OddFigure } from "../../core/sheet/run.js";
 import { GRADES } from "../../core/terms/index.js";
 import { convert, isQuantity, readTyped } from "../../core/units/index.js";

@@ -126,6 +126,10 @@ test("limits are found by the beginnings of words of their name, sheet and sourc
   expect(findLimits(lines, "")).toEqual([]);
   expect(findLimits(lines, "END flo").map(({ id }) => id)).toContain("lim.float");
   expect(findLimits(lines, "nd float")).toEqual([]);
+  const fitted = { ...sheetFrozen.sheet, limits: [{ ...FLOAT, source: "run-out of the fitted disc" }] };
+  const [one] = limitLines(begun().car, [{ ...sheetFrozen, sheet: fitted }]);
+  for (const typed of ["runout", "run-out", "out run"])
+    expect(findLimits(one ? [one] : [], typed), typed).toHaveLength(1);
   expect(findLimits(lines, "float nowhere")).toEqual([]);
 });
 

@@ -74,12 +74,15 @@ export const limitLines = (car: CarState, files: readonly FrozenSheetFile[]): re
           : `${bandsText(limit, limit.bands)}. ${t(`basis.${limit.basis}`)}, ${t("basis.default")}`,
         mine: own !== undefined,
         wanted: limit.wants === "maker" && own === undefined,
-        text: plain([title, texts.title, limit.source, ...all.map(({ value }) => value.source ?? "")].join(" ")),
+        text: searched([title, texts.title, limit.source, ...all.map(({ value }) => value.source ?? "")].join(" ")),
       };
     });
   });
 
 const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+
+/** 'Run-out' is found by 'run', 'out' and 'runout'. */
+const searched = (text: string): string => plain(`${text} ${text.replaceAll("-", "")}`);
 
 /** Limits of which every typed word begins a word of the name, the sheet or the source; those of the name first. */
 export function findLimits(lines: readonly LimitLine[], typed: string): readonly LimitLine[] {

@@ -10,4 +10,4 @@ export function t<Name extends Key>(key: Name, ...params: ParamsFor<(typeof word
   return fill(words[key], params[0] ?? {});
 }
 
-export { clock, day, figure } from "./figures.js";
+export { day, figure } from "./figures.js";

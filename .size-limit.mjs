@@ -36,8 +36,8 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
  * Reading a file in is weighed with the screen of copies, which is there already.
  * The forms of a sheet's items are each weighed with the boxes and the words they all share.
- * Entering a figure into the limits book is weighed with the units, the words and the record its page has brought
- * already, and so is the book as a table.
+ * The page of one limit is weighed with the units, the line of its figures and the catalogue of words; entering a figure
+ * with all that its page has brought already, and the book as a table with that of the whole book.
  * A sheet with its texts is no screen
  * either: a visit freezes it whole.
  */
@@ -102,6 +102,7 @@ const APART = {
   trans: "36 kB",
   susp: "28 kB",
   "limit-form": "30 kB",
+  limit: "24 kB",
   "limits-table": "22 kB",
   "item-gate": "25 kB",
   "item-derived": "25 kB",

@@ -11,7 +11,6 @@ export * from "./draft-decision.js";
 export { draftErase } from "./draft-erase.js";
 export * from "./draft-house.js";
 export * from "./draft-judged.js";
-export * from "./draft-limit-told.js";
 export * from "./draft-more.js";
 export * from "./draft-pictures.js";
 export * from "./draft-plan.js";
@@ -32,14 +31,7 @@ export * from "./identity.js";
 export { JOURNAL_FORMAT, lineOf, readJournal, writeJournal } from "./journal.js";
 export { replySlot } from "./kinds.js";
 export { FOLD_VERSION } from "./ledger.js";
-export * from "./limit-bodies.js";
-export {
-  type FigureSaid,
-  foldLimitBook,
-  keysOf as limitKeysOf,
-  type LimitBookState,
-  limitLine,
-} from "./limit-line.js";
+export * from "./limit-book.js";
 export { figureOf, limitsOf, lookedOn, placesOf } from "./looked.js";
 export { goneOn, lookingTimeOf, type TimeLeft, timeLeft, USUAL_MINUTES } from "./looking-time.js";
 export * from "./memory-store.js";

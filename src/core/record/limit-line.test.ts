@@ -11,7 +11,7 @@ import { foldCar } from "./fold-car.js";
 import { isEntry } from "./identity.js";
 import type { FigureTold } from "./limit-bodies.js";
 import { LIMIT_KINDS } from "./limit-kinds.js";
-import { foldLimitBook, keysOf, limitLine } from "./limit-line.js";
+import { foldLimitBook, limitKeysOf, limitLine } from "./limit-line.js";
 import { limitsOf } from "./looked.js";
 import { draftUndo } from "./undo.js";
 
@@ -70,7 +70,7 @@ test("[RC88] taken out with its reason, no figure stands and the line tells who 
     ["0.1", "replaced", "12", undefined],
     [undefined, "standing", undefined, "for the later hub"],
   ]);
-  expect(keysOf(log.car, "lim.float")).toEqual(["lim.float"]);
+  expect(limitKeysOf(log.car, "lim.float")).toEqual(["lim.float"]);
 });
 
 test("[RC87] a figure entered before anything could be told of one stands, and starts with nothing told", () => {
@@ -98,8 +98,8 @@ test("[RC88] places have lines of their own; an undone figure stays in its line 
   const log = begun();
   log.add(draftFigure(act(), log.car, float("0.1"), told("12")));
   const right = log.add(draftFigure(act(), log.car, float("0.3", "FR"), told("13")));
-  expect(keysOf(log.car, "lim.float")).toEqual(["lim.float", "lim.float@FR"]);
-  expect(keysOf(log.car, "lim.flo")).toEqual([]);
+  expect(limitKeysOf(log.car, "lim.float")).toEqual(["lim.float", "lim.float@FR"]);
+  expect(limitKeysOf(log.car, "lim.flo")).toEqual([]);
   log.add(draftUndo(act(), log.car, [right]));
   expect(line(log, "lim.float@FR")).toEqual([["0.3", "undone", "13", undefined]]);
   expect(line(log)).toEqual([["0.1", "standing", "12", undefined]]);

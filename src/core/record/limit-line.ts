@@ -98,7 +98,7 @@ export function limitLine(
 }
 
 /** Keys under which the book ever held a figure on this limit, its places included, in the order of the log's slots. */
-export const keysOf = ({ ledger }: Pick<CarState, "ledger">, limit: string): readonly string[] =>
+export const limitKeysOf = ({ ledger }: Pick<CarState, "ledger">, limit: string): readonly string[] =>
   [...ledger.slots.keys()].flatMap((slot) => {
     const key = slot.startsWith("limit|") ? slot.slice("limit|".length) : "";
     return key === limit || key.startsWith(`${limit}@`) ? [key] : [];

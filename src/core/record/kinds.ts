@@ -274,9 +274,9 @@ export type Known = {
 
 export type WhyUnknown = "kind" | "newer" | "body" | "stream";
 
-/** Whether an entry not known is left to a table not fetched; in a fold that has it, it is unknown like any other. */
+/** Whether an entry not known is left to a table not fetched; in a fold by another table it is unknown like any other. */
 export const isToldLater = ({ kind }: Entry, why: WhyUnknown, kinds: Kinds): boolean =>
-  why === "kind" && TOLD_LATER.test(kind) && !("picture.mark" in kinds || "limit.told" in kinds);
+  why === "kind" && kinds === KINDS && TOLD_LATER.test(kind);
 
 /** Entries found known before, and by which kinds. Entries are never changed, so what was found stays true. */
 const found = new WeakMap<Entry, Kinds>();

@@ -70,7 +70,7 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
   if (name === "cases") return casesIndex(lists);
-  if (name === "common") return wovenModule(lists.common.common, commonTexts(lists.commonWithTexts));
+  if (name === "common") return wovenModule("common", lists.common.common, commonTexts(lists.commonWithTexts));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
   if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
   if (first === "cases") {
@@ -81,7 +81,7 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
     const listed = lists.sheets.find((s) => s.sheet.id === second);
     if (!listed) return undefined;
     return first === "sheet"
-      ? wovenModule(listed.built.sheet, listed.sheet.texts)
+      ? wovenModule(listed.sheet.id, listed.built.sheet, listed.sheet.texts)
       : dataModule("plans", plansOf(listed.built));
   }
   if (first !== "texts" || second === undefined) return undefined;
@@ -120,9 +120,9 @@ const wovenLanguage = (texts: Readonly<Record<string, unknown>>): string => Obje
  * What a visit freezes and its words as one text: an id beside its words squeezes best. The index takes them apart. A
  * literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
  */
-function wovenModule(data: object, texts: Readonly<Record<string, object>>): string {
+function wovenModule(id: string, data: object, texts: Readonly<Record<string, object>>): string {
   const woven = weave({ ...data } as Readonly<Record<string, unknown>>, { ...texts[wovenLanguage(texts)] });
-  return `export const woven = ${JSON.stringify(woven)};\n`;
+  return `export const woven = ${JSON.stringify(woven)};\nexport const plans = ${fetching(`plans/${id}`)};\n`;
 }
 
 function indexModule(lists: Checklists): string {
@@ -164,7 +164,7 @@ function sourceCode(
     .filter((language) => language !== own);
   const head = JSON.stringify([name, edition, own]);
   const otherTexts = loaders(others, (language) => importing(`texts/${language}/${id}`, "texts"));
-  return `wovenSource(${head}, ${fetching(module)}, ${fetching(`plans/${id}`)}, ${otherTexts})`;
+  return `wovenSource(${head}, ${fetching(module)}, ${otherTexts})`;
 }
 
 /** A loader for each language, as code. */

@@ -56,19 +56,18 @@ type Loaders = Readonly<Record<string, () => Promise<unknown>>>;
 /**
  * How a source is fetched when its words lie woven into it: the source alone, with its plans, and its texts by
  * language. `name` is what the data is called, `language` that of the woven words; `others` fetch the texts of the other
- * languages.
+ * languages. The piece with the words knows where the plans lie, so that a list of sheets need not.
  */
 export function wovenSource(
   [name, edition, language]: readonly [name: string, edition: string, language: string],
-  fetchWoven: () => Promise<{ readonly woven: Woven }>,
-  fetchPlans: () => Promise<{ readonly plans: object }>,
+  fetchWoven: () => Promise<{ readonly woven: Woven; readonly plans: () => Promise<{ readonly plans: object }> }>,
   others: Loaders,
 ) {
   const apart = async () => unweave((await fetchWoven()).woven);
   const source = async () => ({ [name]: (await apart())[0], edition });
   const texts: Loaders = { [language]: async () => (await apart())[1], ...others };
   const load = async () => {
-    const [own, { plans }] = await Promise.all([source(), fetchPlans()]);
+    const [own, { plans }] = await Promise.all([source(), fetchWoven().then((piece) => piece.plans())]);
     return { ...own, ...plans };
   };
   return { edition, source, load, texts };

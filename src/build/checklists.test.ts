@@ -44,9 +44,10 @@ async function built(): Promise<string> {
 
 test("the built index lists sheets and loads each with its plans, texts apart, by language", async () => {
   const { sheets, common, complaints } = await import(/* @vite-ignore */ await built());
-  expect(sheets).toMatchObject([{ id: "hub", label: "Hub 1", titles: { en: "Hubs" } }]);
+  expect(sheets).toMatchObject([{ id: "hub", titles: { en: "Hubs" } }]);
   const hub = await sheets[0].load();
-  expect(hub.edition).toBe(sheets[0].edition);
+  expect(hub.edition).toMatch(/^[0-9a-f]{64}$/);
+  expect(hub.edition.slice(0, 16)).toBe(sheets[0].edition);
   expect(hub.sheet.points).toHaveLength(3);
   for (const left of ["texts", "cases"]) expect(hub.sheet).not.toHaveProperty(left);
   expect(hub.plans["rules/hub.r1/when"]).toMatchObject({ v: hub.planVersion, gives: "yes" });
@@ -54,7 +55,7 @@ test("the built index lists sheets and loads each with its plans, texts apart, b
   expect((await sheets[0].texts.en()).faults["hub.race"]).toEqual({ says: "The race breaks up." });
   expect((await common.load()).common.places).toHaveLength(6);
   expect((await common.load()).common).not.toHaveProperty("cases");
-  expect((await common.load()).edition).toBe(common.edition);
+  expect((await common.load()).edition.slice(0, 16)).toBe(common.edition);
   expect((await common.texts.en()).places.FL).toBe("Front left");
   for (const frozen of [await common.load(), (await common.load()).common, await common.texts.en()])
     expect(frozen).not.toHaveProperty("complaints");

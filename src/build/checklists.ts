@@ -6,7 +6,7 @@ import { isAbsolute, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Plugin, ViteDevServer } from "vite";
 import { type Surroundings, tell, weave } from "../core/sheet/author.js";
-import type { BareCommonTexts, Common, Complaints, Plans } from "../core/sheet/run.js";
+import { type BareCommonTexts, type Common, type Complaints, EDITION_LISTED, type Plans } from "../core/sheet/run.js";
 import { type Checklists, type Loading, loadChecklists } from "./load-checklists.js";
 
 /** Modules are named `virtual:leadlamp/…`; see virtual.d.ts for what each exports. */
@@ -70,7 +70,8 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
   const [first, second, third] = name.split("/");
   if (name === "index") return indexModule(lists);
   if (name === "cases") return casesIndex(lists);
-  if (name === "common") return wovenModule("common", lists.common.common, commonTexts(lists.commonWithTexts));
+  if (name === "common")
+    return wovenModule("common", lists.common.edition, lists.common.common, commonTexts(lists.commonWithTexts));
   if (name === "plans/common") return dataModule("plans", plansOf(lists.common));
   if (first === "complaints" && second !== undefined) return complaintsModule(second, lists.commonWithTexts);
   if (first === "cases") {
@@ -81,7 +82,7 @@ export function moduleOf(name: string, lists: Checklists): string | undefined {
     const listed = lists.sheets.find((s) => s.sheet.id === second);
     if (!listed) return undefined;
     return first === "sheet"
-      ? wovenModule(listed.sheet.id, listed.built.sheet, listed.sheet.texts)
+      ? wovenModule(listed.sheet.id, listed.built.edition, listed.built.sheet, listed.sheet.texts)
       : dataModule("plans", plansOf(listed.built));
   }
   if (first !== "texts" || second === undefined) return undefined;
@@ -120,14 +121,19 @@ const wovenLanguage = (texts: Readonly<Record<string, unknown>>): string => Obje
  * What a visit freezes and its words as one text: an id beside its words squeezes best. The index takes them apart. A
  * literal, unlike the rest: its bytes are on the way to the first reply, and unquoted names save some.
  */
-function wovenModule(id: string, data: object, texts: Readonly<Record<string, object>>): string {
+function wovenModule(id: string, edition: string, data: object, texts: Readonly<Record<string, object>>): string {
   const woven = weave({ ...data } as Readonly<Record<string, unknown>>, { ...texts[wovenLanguage(texts)] });
-  return `export const woven = ${JSON.stringify(woven)};\nexport const plans = ${fetching(`plans/${id}`)};\n`;
+  return [
+    `export const woven = ${JSON.stringify(woven)};`,
+    `export const edition = ${JSON.stringify(edition)};`,
+    `export const plans = ${fetching(`plans/${id}`)};`,
+    "",
+  ].join("\n");
 }
 
 function indexModule(lists: Checklists): string {
-  const sheets = lists.sheets.map(({ built, sheet: { id, label, "opens-for": opensFor, texts } }) => {
-    const head = { id, label, "opens-for": opensFor, titles: each(texts, (t) => t.title) };
+  const sheets = lists.sheets.map(({ built, sheet: { id, "opens-for": opensFor, texts } }) => {
+    const head = { id, "opens-for": opensFor, titles: each(texts, (t) => t.title) };
     return `  { ...${JSON.stringify(head)}, ...${sourceCode("sheet", `sheet/${id}`, id, built.edition, texts)} }`;
   });
   const { texts } = lists.commonWithTexts;
@@ -162,7 +168,7 @@ function sourceCode(
   const others = Object.keys(texts)
     .sort()
     .filter((language) => language !== own);
-  const head = JSON.stringify([name, edition, own]);
+  const head = JSON.stringify([name, edition.slice(0, EDITION_LISTED), own]);
   const otherTexts = loaders(others, (language) => importing(`texts/${language}/${id}`, "texts"));
   return `wovenSource(${head}, ${fetching(module)}, ${otherTexts})`;
 }

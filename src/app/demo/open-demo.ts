@@ -72,7 +72,12 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
   const wanted = shelf.sheets.filter(({ id }) => DEMO_SHEETS.includes(id));
   const limits = limitsOf(car);
   const [frozen, common, limitsBlob, core, built, builtCommon, complaints, pictures, sounds] = await Promise.all([
-    Promise.all(wanted.map(async (listed) => ({ listed, blob: await blobOf(await listedFile(listed)) }))),
+    Promise.all(
+      wanted.map(listedFile).map(async (read) => {
+        const file = await read;
+        return { file, blob: await blobOf(file) };
+      }),
+    ),
     commonFile(shelf).then(blobOf),
     blobOf({ format: "leadlamp-frozen-limits/1", limits }),
     judging(),
@@ -91,7 +96,12 @@ async function gather({ phone, shelf, judging }: DemoNeeds, car: CarState): Prom
     return core.withHand(core.start(engine, input.value).assessment, visit);
   };
   return {
-    sheets: frozen.map(({ listed: { id, edition, label }, blob }) => ({ id, edition, label, blob: blob.hash })),
+    sheets: frozen.map(({ file: { sheet, edition }, blob }) => ({
+      id: sheet.id,
+      edition,
+      label: sheet.label,
+      blob: blob.hash,
+    })),
     common: common.hash,
     limits: limitsBlob.hash,
     blobs: [common, limitsBlob, ...frozen.map(({ blob }) => blob)],

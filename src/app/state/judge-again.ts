@@ -14,7 +14,7 @@ import {
   toAssessInput,
   type VisitState,
 } from "../../core/record/index.js";
-import type { CarLimit } from "../../core/sheet/run.js";
+import { type CarLimit, isEdition } from "../../core/sheet/run.js";
 import { ok, type Result } from "../../core/terms/index.js";
 import type { App } from "./app.js";
 import { blobOf } from "./car-acts.js";
@@ -37,8 +37,10 @@ export const movedOn = (
   limits: frozen !== undefined && !sameValue(frozen.limits.limits, limitsOf(car)),
   sheets:
     frozen !== undefined &&
-    (frozen.common.edition !== commonEdition ||
-      frozen.sheets.some(({ sheet, edition }) => atHand.some((one) => one.id === sheet.id && one.edition !== edition))),
+    (!isEdition(frozen.common.edition, commonEdition) ||
+      frozen.sheets.some(({ sheet, edition }) =>
+        atHand.some((one) => one.id === sheet.id && !isEdition(edition, one.edition)),
+      )),
 });
 
 /**

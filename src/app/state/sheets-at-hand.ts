@@ -1,6 +1,6 @@
 /** The sheets a visit can be opened with: those of the app and the person's own, each fetched when it is needed. */
 import type { HouseState, Store } from "../../core/record/index.js";
-import { withBrought, withBroughtTexts } from "../../core/sheet/run.js";
+import { isEdition, withBrought, withBroughtTexts } from "../../core/sheet/run.js";
 import { fail, ok, type Problem, type Purpose, problem, type Result } from "../../core/terms/index.js";
 import { type FrozenCommonFile, type FrozenSheetFile, readFrozen } from "./frozen.js";
 import { commonTextsOf, LANGUAGE, listedFile, type Shelf, textsOf } from "./shelf.js";
@@ -52,7 +52,7 @@ export function sheetsAtHand(
     .filter((sheet) => !own.some((one) => one.id === sheet.id))
     .map((sheet) => ({
       id: sheet.id,
-      title: sheet.titles[LANGUAGE] ?? sheet.label,
+      title: sheet.titles[LANGUAGE] ?? sheet.id,
       edition: sheet.edition,
       own: false,
       opensFor: sheet["opens-for"],
@@ -63,7 +63,7 @@ export function sheetsAtHand(
 
 /** Whether the app's edition of this sheet is another than the one an own edition goes back to. */
 export const isNewer = ({ sheets }: Pick<Shelf, "sheets">, { sheet, begunFrom }: FrozenSheetFile): boolean =>
-  begunFrom !== undefined && sheets.some(({ id, edition }) => id === sheet.id && edition !== begunFrom);
+  begunFrom !== undefined && sheets.some(({ id, edition }) => id === sheet.id && !isEdition(begunFrom, edition));
 
 /** The shared files with what these sheets bring; its edition stays that of the shared files, so it is never frozen. */
 export const wholeCommonFile = (file: FrozenCommonFile, sheets: readonly FrozenSheetFile[]): FrozenCommonFile => ({

@@ -3,15 +3,16 @@
  * they are told apart (edition, blob), never what they say.
  */
 import type { Store } from "../../core/record/index.js";
-import type {
-  BareCommon,
-  BareCommonTexts,
-  BareSheet,
-  BuiltCommon,
-  BuiltSheet,
-  Complaints,
-  ListedSheet,
-  SheetTexts,
+import {
+  type BareCommon,
+  type BareCommonTexts,
+  type BareSheet,
+  type BuiltCommon,
+  type BuiltSheet,
+  type Complaints,
+  isEdition,
+  type ListedSheet,
+  type SheetTexts,
 } from "../../core/sheet/run.js";
 import { fail, ok, problem, type Result } from "../../core/terms/index.js";
 import { type FrozenCommonFile, type FrozenLimitsFile, type FrozenSheetFile, readFrozen } from "./frozen.js";
@@ -125,9 +126,9 @@ export async function plannedSet(
   frozen: FrozenSet,
 ): Promise<Result<{ readonly common: BuiltCommon; readonly sheets: readonly BuiltSheet[] }>> {
   const listed = frozen.sheets.map((sheet) =>
-    shelf.sheets.find((one) => one.id === sheet.sheet.id && one.edition === sheet.edition),
+    shelf.sheets.find((one) => one.id === sheet.sheet.id && isEdition(sheet.edition, one.edition)),
   );
-  if (frozen.common.edition === shelf.common.edition && listed.every((one) => one !== undefined)) {
+  if (isEdition(frozen.common.edition, shelf.common.edition) && listed.every((one) => one !== undefined)) {
     const [common, ...sheets] = await Promise.all([shelf.common.load(), ...listed.map((one) => one.load())]);
     return ok({ common, sheets });
   }

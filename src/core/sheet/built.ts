@@ -38,10 +38,16 @@ export interface BuiltCommon {
   readonly edition: string;
 }
 
+/** How many digits of an edition a list holds. */
+export const EDITION_LISTED = 16;
+
+/** Whether an edition is the one a list names by its first digits. */
+export const isEdition = (edition: string, listed: string): boolean => edition.startsWith(listed);
+
 /** A sheet as a list shows it before it is loaded. */
 export interface ListedSheet {
   readonly id: string;
-  readonly label: string;
+  /** The first digits of its edition: enough to tell editions of one sheet apart, and a third of the list's bytes less. */
   readonly edition: string;
   /** As in the sheet: what a visit is for that opens with it. */
   readonly "opens-for"?: readonly Purpose[];

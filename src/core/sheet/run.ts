@@ -11,6 +11,7 @@ export type {
   ListedSheet,
   Plans,
 } from "./built.js";
+export { EDITION_LISTED, isEdition } from "./built.js";
 export type { CarLimit, PlaceChange } from "./car.js";
 export { canonicalText, editionText } from "./edition.js";
 export { celName, type FieldRef, fieldOf, findField, mainField } from "./names.js";

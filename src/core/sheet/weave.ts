@@ -51,21 +51,30 @@ export function unweave({ lists, rest, words }: Woven): readonly [data: Texts, t
   return [data, texts];
 }
 
+/** What lies in a piece of its own: source with words, the whole edition, and the way to the plans. */
+interface WovenPiece {
+  readonly woven: Woven;
+  readonly edition: string;
+  readonly plans: () => Promise<{ readonly plans: object }>;
+}
+
 type Loaders = Readonly<Record<string, () => Promise<unknown>>>;
 
 /**
  * How a source is fetched when its words lie woven into it: the source alone, with its plans, and its texts by
  * language. `name` is what the data is called, `language` that of the woven words; `others` fetch the texts of the other
- * languages. The piece with the words knows where the plans lie, so that a list of sheets need not.
+ * languages; `edition` is told as a list tells it. The piece with the words knows where the plans lie, so that a list of sheets need not.
  */
 export function wovenSource(
   [name, edition, language]: readonly [name: string, edition: string, language: string],
-  fetchWoven: () => Promise<{ readonly woven: Woven; readonly plans: () => Promise<{ readonly plans: object }> }>,
+  fetchWoven: () => Promise<WovenPiece>,
   others: Loaders,
 ) {
-  const apart = async () => unweave((await fetchWoven()).woven);
-  const source = async () => ({ [name]: (await apart())[0], edition });
-  const texts: Loaders = { [language]: async () => (await apart())[1], ...others };
+  const source = async () => {
+    const piece = await fetchWoven();
+    return { [name]: unweave(piece.woven)[0], edition: piece.edition };
+  };
+  const texts: Loaders = { [language]: async () => unweave((await fetchWoven()).woven)[1], ...others };
   const load = async () => {
     const [own, { plans }] = await Promise.all([source(), fetchWoven().then((piece) => piece.plans())]);
     return { ...own, ...plans };

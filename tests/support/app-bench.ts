@@ -43,7 +43,6 @@ export function miniShelf(): Shelf {
     sheets: [
       {
         id: "hub",
-        label: "Hub 1",
         edition: hub.edition,
         titles: { en: "Hubs" },
         load: async () => hub,

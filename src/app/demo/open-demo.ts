@@ -6,6 +6,7 @@ import {
   draftFact,
   draftLimit,
   draftNote,
+  draftPerson,
   draftPlace,
   draftPlaceName,
   type KeptBytes,
@@ -50,6 +51,7 @@ function writeCar(scribe: Scribe, wall: number): CarState {
   const car = (): CarState => scribe.car(DEMO_CAR);
   scribe.at(wall);
   scribe.say(id, (act) => [draftCar(act, DEMO_CAR, CAR_NAME)]);
+  scribe.say(id, (act) => draftPerson(act, car(), PEOPLE.ines));
   scribe.say(id, (act) => Object.entries(FACTS).map(([fact, value]) => draftFact(act, car(), fact, value)));
   scribe.say(id, (act) => MAKERS_FIGURES.map((figure) => draftLimit(act, car(), figure)));
   scribe.say(id, (act) => OWN_PLACES.map((add) => draftPlace(act, car(), add.id, { add })));

@@ -1,6 +1,6 @@
 /** A viewing as a whole: what is claimed, which pictures to take, what must be cleared before a price, how long papers are kept. */
 import { USUAL_MINUTES } from "../../core/record/index.js";
-import { guardsPrice } from "../../core/terms/driving.js";
+import { guardsPrice } from "../../core/terms/run.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";

@@ -2,8 +2,9 @@
  * What a buyer takes to the table: what is due with its figures, reasons to walk away with what they rest on, what must
  * be cleared before any figure is named, what was claimed, what nobody could look at. Knows no words.
  */
-import { guardsPrice } from "../../terms/driving.js";
+
 import { levelOf, type Three } from "../../terms/index.js";
+import { guardsPrice } from "../../terms/run.js";
 import type { ClaimTold, GateTold, MoneyTold, NotSeen } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { Buying, LetteredFinding, NumberedJob, WalkAway } from "./model.js";

@@ -7,7 +7,7 @@ import type { RouteName } from "../state/routes.js";
 import type { ScreenProps } from "./screens.js";
 
 type Fetched<Name extends RouteName> = () => Promise<ComponentType<ScreenProps<Name>>>;
-export type HouseScreen =
+type HouseScreen =
   | ("sheets" | "sheet" | "new-sheet" | "sheet-work" | "sheet-list" | "sheet-item" | "sheet-try" | "sheet-difference")
   | ("settings" | "files" | "gauges" | "reckoner" | "reckoning" | "install" | "about");
 

@@ -196,6 +196,8 @@ requestAnimationFrame(() =>
     preloadRound();
     void common.source();
     void takeUpLeftOpen();
+    if ("launchQueue" in window)
+      void import("./state/launched-sheets.js").then(({ takeLaunchedSheets }) => takeLaunchedSheets(app));
     // Someone is in the middle of a visit: what judges it is wanted next.
     void journal.refresh().then(() => {
       const isUnderWay = journal.summaries.peek()?.some((one) => one.of === "visit" && !one.closed && one.replies > 0);

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { miniSheets } from "../../../tests/support/mini-sheet.js";
 import { checkWork } from "./check-work.js";
+import { namesIn, toldByName } from "./told-names.js";
 
 const { sheet, common } = miniSheets();
 
@@ -13,4 +14,23 @@ test("a point looked at elsewhere is told against the edition before, and of a s
   const fields = null as unknown as (typeof sheet.points)[number]["fields"];
   const shapeless = { ...sheet, points: sheet.points.map((point) => ({ ...point, fields })) };
   expect((await checkWork(shapeless, common, [], sheet)).told[0]?.is).toBe("problem");
+});
+
+test("what is told names things as their author named them, and no id", async () => {
+  const limits = sheet.limits.map((limit) => ({ ...limit, bands: {}, source: "" }));
+  const { told } = await checkWork({ ...sheet, limits }, common, []);
+  expect(told.find(({ code }) => code === "bands-empty")?.says).toBe("No edge is given yet: it needs at least one.");
+  const { told: without } = await checkWork({ ...sheet, cases: [], rules: sheet.rules.toReversed() }, common, []);
+  const ids = [sheet.points, sheet.rules, sheet.limits, sheet.jobs].flatMap((list) => list.map(({ id }) => id));
+  expect(without.length).toBeGreaterThan(0);
+  for (const { says } of without) expect(ids.filter((id) => says.includes(id))).toEqual([]);
+});
+
+test("a circle is told by the names of what stands in it; what has none keeps its id", () => {
+  const names = namesIn(sheet, common, []);
+  const [point] = sheet.points;
+  const called = point && sheet.texts["en"]?.points[point.id]?.name;
+  expect(toldByName({ code: "cycle" }, `a circle: ${point?.id} → hub.gone`, names)).toBe(
+    `a circle: ${called} → hub.gone`,
+  );
 });

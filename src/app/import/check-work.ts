@@ -12,6 +12,7 @@ import type { Common, Sheet } from "../../core/sheet/run.js";
 import type { Problem } from "../../core/terms/index.js";
 import type { Told, WorkChecked } from "../state/sheet-tools.js";
 import { digest } from "./sheet-file.js";
+import { namesIn, toldByName } from "./told-names.js";
 
 /** Checks `sheet` beside `others` and as the next edition after `before`; `common` is without what any sheet brings. */
 export async function checkWork(
@@ -28,10 +29,12 @@ export async function checkWork(
   };
   const { TRADE_SIGNATURES, TRADE_WORK } = await import("../state/trade-work.js");
   const checked = checkSheet(sheet, common, others, spotOf, { functions: TRADE_SIGNATURES, work: TRADE_WORK });
+  const names = namesIn(sheet, common, others);
   const told = (is: Told["is"], one: Problem): Told => {
     const path = paths.get(one.where.path ?? "");
     // The field it is shown under says where it stands.
-    return { is, code: one.code, says: tell({ ...one, where: {} }), ...(path === undefined ? {} : { path }) };
+    const says = toldByName(one, tell({ ...one, where: {} }), names);
+    return { is, code: one.code, says, ...(path === undefined ? {} : { path }) };
   };
   // What has not the shape of a sheet can't be held against anything.
   const isShaped = before !== undefined && parseSheet(sheet, spotOf).ok;

@@ -1,4 +1,5 @@
 /** One term of a condition, opened: what it asks, where, how, and of which words. Each a plain choice. */
+import { useState } from "preact/hooks";
 import type { Asked, Term } from "../../core/expr/work.js";
 import { GRADES } from "../../core/terms/index.js";
 import { Field } from "../parts/field.js";
@@ -14,10 +15,12 @@ import {
   wordsOf,
 } from "../state/condition-rows.js";
 import { sayPlace } from "../state/condition-say.js";
+import { type Choice, calledIn } from "../state/sheet-choices.js";
 import { type NamedThing, relationsFrom } from "../state/sheet-names.js";
 import { t as shared } from "../texts/index.js";
 import { t } from "../texts/sheet-rules.js";
 import type { Around } from "./condition-rows.js";
+import { Opener, Pick } from "./item-choice.js";
 import type { RuleDesk } from "./use-rule-desk.js";
 
 interface TermProps {
@@ -31,11 +34,16 @@ interface TermProps {
 interface NameChoice {
   readonly value: string;
   readonly words: string;
+  /** The other sheet it belongs to. */
+  readonly says?: string;
   readonly of: Asked;
   readonly thing: NamedThing;
 }
 
-/** Everything that can be asked from here: at this place or around it, and where one relation leads to another kind. */
+/**
+ * Everything that can be asked from here: at this place or around it, and where one relation leads to another kind; what
+ * other sheets ask stands behind, with their titles.
+ */
 function nameChoices({ names }: RuleDesk, { scope, at }: Around): readonly NameChoice[] {
   const here = names.at(scope).map((thing): NameChoice => {
     const of = { name: thing.name, at: thing.kind === "" ? "" : at };
@@ -51,7 +59,12 @@ function nameChoices({ names }: RuleDesk, { scope, at }: Around): readonly NameC
         return { value: choiceOf(of), words: `${thing.words}, ${sayPlace(names, of.at)}`, of, thing };
       }),
   );
-  return [...here, ...led];
+  const isOther = ({ thing }: NameChoice): boolean => names.from(thing.name) !== undefined;
+  const all = [...here, ...led];
+  return [
+    ...all.filter((one) => !isOther(one)),
+    ...all.filter(isOther).map((one) => ({ ...one, says: names.from(one.thing.name) ?? "" })),
+  ];
 }
 const choiceOf = ({ name, at }: Asked): string => (at === "" ? name : `${at}.${name}`);
 
@@ -80,13 +93,11 @@ export function ConditionTerm({ id, desk, term, around, onChange }: TermProps) {
   const offered = shapes(thing);
   return (
     <div class="form">
-      <Field
+      <Name
         id={`${id}-name`}
-        kind="select"
-        label={t("cond.name")}
         value={now?.value ?? choiceOf(subject)}
-        options={now ? choices : [{ value: choiceOf(subject), words: thing.words }, ...choices]}
-        onInput={pick}
+        choices={now ? choices : [{ value: choiceOf(subject), words: thing.words }, ...choices]}
+        onPick={pick}
       />
       <Where {...{ id, desk, around, subject, thing, shape }} onChange={put} />
       <Field
@@ -105,6 +116,36 @@ export function ConditionTerm({ id, desk, term, around, onChange }: TermProps) {
       />
       <Chosen {...{ id, desk, term, thing, onChange }} />
     </div>
+  );
+}
+
+interface NameProps {
+  readonly id: string;
+  readonly value: string;
+  readonly choices: readonly Choice[];
+  readonly onPick: (value: string) => void;
+}
+
+/** What is asked, found by a word: all the sheets at hand offer hundreds. */
+function Name({ id, value, choices, onPick }: NameProps) {
+  const [open, setOpen] = useState(false);
+  const close = (): void => setOpen(false);
+  return (
+    <Opener id={id} label={t("cond.name")} says={calledIn(choices, value)} onPress={() => setOpen(true)}>
+      {open && (
+        <Pick
+          title={t("cond.name")}
+          kind="one"
+          choices={choices}
+          chosen={[value]}
+          onChoose={(next) => {
+            onPick(next);
+            close();
+          }}
+          onClose={close}
+        />
+      )}
+    </Opener>
   );
 }
 

@@ -5,17 +5,19 @@
 import { useState } from "preact/hooks";
 import type { CaseFailure } from "../../core/assess/author.js";
 import type { SheetCase } from "../../core/sheet/run.js";
+import { GRADES } from "../../core/terms/index.js";
 import { Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { Notice } from "../parts/notice.js";
 import { useApp } from "../state/app.js";
-import { expectFrom, nameOfKey, sayExpectKey, sayReplyKey, typedOf, writtenOf } from "../state/case-lines.js";
+import { expectFrom, nameOfKey, sayExpectKey, sayReplyKey, typedOf, valuesOf, writtenOf } from "../state/case-lines.js";
 import { to } from "../state/routes.js";
 import type { Choice } from "../state/sheet-choices.js";
 import { entriesAt, type Inside, listAt, withAt, withoutAt } from "../state/sheet-forms.js";
 import { itemTitle } from "../state/sheet-items-view.js";
 import { canBeTried, keyOfSheet, tried } from "../state/sheet-trying.js";
 import { itemsIn } from "../state/sheet-work.js";
+import { t as shared } from "../texts/index.js";
 import { t } from "../texts/sheet-rules.js";
 import { Boxes, boxId, FigureBox, ItemForm, TextBox, useItem, useTold } from "./item-boxes.js";
 import { ChoiceBox } from "./item-choice.js";
@@ -79,12 +81,14 @@ interface LinesProps {
   /** Keys that may still be added. */
   readonly more?: readonly string[];
   readonly label: (key: string) => string;
+  /** What may stand there, where it is one of a few. */
+  readonly choices?: (key: string) => readonly Choice[];
   /** How a value is spoken. */
   readonly spoken?: (key: string, value: string) => string;
 }
 
 /** Lines of what is said or expected, each changed where it stands; emptied, a line goes. */
-function Lines({ at, heading, says, more = [], label, spoken }: LinesProps) {
+function Lines({ at, heading, says, more = [], label, choices, spoken }: LinesProps) {
   const { is, change } = useItem();
   const { problem } = useTold(at);
   const [added, setAdded] = useState<string>();
@@ -107,6 +111,7 @@ function Lines({ at, heading, says, more = [], label, spoken }: LinesProps) {
           label={label(key)}
           value={writtenOf(value)}
           says={spoken?.(key, writtenOf(value)) ?? ""}
+          choices={Array.isArray(value) ? [] : (choices?.(key) ?? [])}
           onPut={(text) => put(key, text)}
         />
       ))}
@@ -133,10 +138,26 @@ interface LineProps {
   readonly label: string;
   readonly value: string;
   readonly says: string;
+  readonly choices: readonly Choice[];
   readonly onPut: (text: string) => void;
 }
-function Line({ id, label, value, says, onPut }: LineProps) {
+function Line({ id, label, value, says, choices, onPut }: LineProps) {
   const [text, setText] = useState(value);
+  if (choices.length > 0)
+    return (
+      <Field
+        id={id}
+        kind="select"
+        label={label}
+        value={value}
+        options={[
+          { value: "", words: t(value === "" ? "case.line.choose-value" : "case.line.away") },
+          ...(value === "" || choices.some((one) => one.value === value) ? [] : [{ value, words: value }]),
+          ...choices,
+        ]}
+        onInput={onPut}
+      />
+    );
   return (
     <Field
       id={id}
@@ -213,6 +234,10 @@ function CaseForm() {
   const label = (key: string): string => (desk ? sayReplyKey(desk.names, key) : key);
   const fact = (key: string): string => desk?.names.spoken.name(`car.${key.replaceAll("-", "_")}`) ?? key;
   const spoken = (key: string, value: string): string => desk?.names.spoken.word(nameOfKey(key), value) ?? "";
+  const offered = (key: string): readonly Choice[] => (desk ? valuesOf(desk.names, nameOfKey(key)) : []);
+  const ofFact = (key: string): readonly Choice[] =>
+    desk ? valuesOf(desk.names, `car.${key.replaceAll("-", "_")}`) : [];
+  const grades = GRADES.map((value) => ({ value, words: shared(`grade.${value}`) }));
   const facts = work.common.facts.map(({ id }) => id);
   const tryIt = (): void => {
     tried.set(work.draft, { said: one.replies, facts: one.facts ?? {} });
@@ -224,15 +249,29 @@ function CaseForm() {
       <Boxes>
         <ChoiceBox at={["fires"]} label={t("case.fires")} choices={[...rules, ...gates]} wanted />
       </Boxes>
-      <Lines at={["replies"]} heading={t("case.replies")} says={t("case.replies.says")} {...{ label, spoken }} />
+      <Lines
+        at={["replies"]}
+        heading={t("case.replies")}
+        says={t("case.replies.says")}
+        choices={offered}
+        {...{ label, spoken }}
+      />
       <div class="acts">
         <Tool words={t("case.try")} onPress={tryIt} />
       </div>
-      <Lines at={["facts"]} heading={t("case.facts")} says={t("case.facts.says")} more={facts} label={fact} />
+      <Lines
+        at={["facts"]}
+        heading={t("case.facts")}
+        says={t("case.facts.says")}
+        more={facts}
+        label={fact}
+        choices={ofFact}
+      />
       <Lines
         at={["expect"]}
         heading={t("case.expect")}
         says={t("case.expect.says")}
+        choices={(key) => (key.includes(".") && !key.startsWith("gate.") ? grades : [])}
         label={(key) => (desk ? sayExpectKey(desk.names, key) : key)}
       />
       <Lines
@@ -240,6 +279,7 @@ function CaseForm() {
         heading={t("case.near-miss")}
         says={t("case.near-miss.says")}
         more={entriesAt(is, ["replies"]).map(([key]) => key)}
+        choices={offered}
         {...{ label, spoken }}
       />
       <Lines
@@ -248,6 +288,7 @@ function CaseForm() {
         says={t("case.near-miss-facts.says")}
         more={facts}
         label={fact}
+        choices={ofFact}
       />
       <Boxes>
         <FigureBox at={["odometer"]} label={t("case.odometer")} unit="km" />

@@ -71,7 +71,7 @@ interface OpenerProps {
 }
 
 /** A box that opens a dialog: its name, what is chosen, what is told. */
-function Opener({ id, label, says, help, problem, onPress, children }: OpenerProps) {
+export function Opener({ id, label, says, help, problem, onPress, children }: OpenerProps) {
   return (
     <div class="field">
       <p class="field-name" id={`${id}-name`}>

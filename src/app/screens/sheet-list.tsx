@@ -131,7 +131,7 @@ function Items(on: OfList) {
           <Row key={item} {...{ on, item }} onActs={() => setHeld(item)} />
         ))}
       </ol>
-      <SheetUndoRow isMine={(draft) => draft === work.draft} />
+      <SheetUndoRow isMine={(draft) => draft === work.draft} work={work} />
       <div class="acts">
         <Tool words={t("sheet-list.add")} onPress={() => (isNamed(list) ? setAsked({ is: "new" }) : acts.add(""))} />
       </div>

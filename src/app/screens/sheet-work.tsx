@@ -87,7 +87,7 @@ function Overview({ sheet, work }: OfWork) {
         ))}
       </Band>
       <SheetEdition {...{ sheet, work }} />
-      <SheetUndoRow isMine={(draft) => draft === work.draft} />
+      <SheetUndoRow isMine={(draft) => draft === work.draft} work={work} />
       <div class="acts">
         <Tool words={t("sheet-work.drop")} onPress={() => setDropping(true)} />
       </div>

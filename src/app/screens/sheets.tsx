@@ -1,11 +1,12 @@
 /** The check sheets at hand, and reading in one's own from a file: checked first, faults told with their place. */
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { NextAction } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { keepSheet } from "../state/house-acts.js";
+import { launchedSheet, takenLaunched } from "../state/launched-sheets.js";
 import { to } from "../state/routes.js";
 import { isNewer, readSheets, type SheetAtHand } from "../state/sheets-at-hand.js";
 import { commonFile, textsOf } from "../state/shelf.js";
@@ -63,9 +64,13 @@ export function Sheets() {
     const [picked] = await files.pick({ accept: ".yaml,.yml,.json,application/json" });
     if (picked) await readIn(picked);
   };
-  const opened = useRef(readIn);
-  opened.current = readIn;
-  useEffect(() => files.launched((file) => void opened.current(file)), [files]);
+  const launched = launchedSheet();
+  const isReading = outcome?.is === "reading";
+  useEffect(() => {
+    if (!launched || isReading) return;
+    takenLaunched(launched);
+    void readIn(launched);
+  }, [launched, isReading]);
   return (
     <Plain back={t("cars.title")} href="#/" title={t("sheets.title")}>
       {sheets.map((sheet) => (
@@ -76,7 +81,7 @@ export function Sheets() {
         <p class="remark">{t("sheets.import.says")}</p>
         {outcome && <Told outcome={outcome} />}
         <div class="acts">
-          <NextAction words={t("sheets.import")} onPress={() => void pick()} disabled={outcome?.is === "reading"} />
+          <NextAction words={t("sheets.import")} onPress={() => void pick()} disabled={isReading} />
         </div>
       </Band>
     </Plain>

@@ -3,7 +3,9 @@
 import type { Assessment } from "../../core/assess/contract.js";
 import type { Rule } from "../../core/sheet/run.js";
 import type { Typed } from "../../core/sheet/work.js";
+import { t as shared } from "../texts/index.js";
 import { t } from "../texts/sheet-rules.js";
+import type { Choice } from "./sheet-choices.js";
 import { kindWords, type SheetNames } from "./sheet-names.js";
 
 const LIST = ", ";
@@ -19,6 +21,17 @@ export const writtenOf = (value: unknown): string => (Array.isArray(value) ? val
 
 /** The name a condition gives what a key of replies names. */
 export const nameOfKey = (key: string): string => (key.split(/[@#]/)[0] ?? key).replaceAll("-", "_");
+
+/** What can be said of a name, where it is one word of a few or yes and no; nothing of figures and of several words. */
+export function valuesOf(names: Pick<SheetNames, "things" | "spoken">, name: string): readonly Choice[] {
+  const type = names.things.get(name)?.type;
+  if (type?.is === "word") return type.words.map((value) => ({ value, words: names.spoken.word(name, value) }));
+  if (type?.is !== "yes") return [];
+  return (["true", "false"] as const).map((value) => ({
+    value,
+    words: shared(value === "true" ? "app.yes" : "app.no"),
+  }));
+}
 
 /** A key of replies in words: the point, and where. */
 export function sayReplyKey(names: Pick<SheetNames, "spoken" | "place">, key: string): string {

@@ -75,6 +75,11 @@ describe("ids are made from names", () => {
     expect(slug("  Öl/Fett: 2 Tropfen ", "x")).toBe("ol-fett-2-tropfen");
     expect(slug("Ωμέγα", "reply")).toBe("reply");
     expect(slug("", "reply")).toBe("reply");
+    expect([slug("2", "reply"), slug("2 turns", "reply"), slug("True", "reply")]).toEqual([
+      "n-2",
+      "n-2-turns",
+      "n-true",
+    ]);
   });
 
   test("one that is or ever was another's is not given again", () => {

@@ -86,11 +86,17 @@ export function moved<One>(list: readonly One[], from: number, to: number): read
 }
 
 const COMBINING = /\p{Mn}/gu;
-/** A name as an id is written, `Nut at the hub` as `nut-at-the-hub`; `otherwise` where nothing of it can be written so. */
+/** What a sheet written as text would read as no word but as yes, no or nothing. */
+const NO_WORDS: ReadonlySet<string> = new Set(["true", "false", "null"]);
+/**
+ * A name as an id is written, `Nut at the hub` as `nut-at-the-hub`, `2 turns` as `n-2-turns`, since a field's name begins
+ * with a letter and a word of digits alone is a figure; `otherwise` where nothing of it can be written so.
+ */
 export function slug(name: string, otherwise: string): string {
   const plain = name.normalize("NFD").replace(COMBINING, "").toLowerCase();
   const words = plain.match(/[a-z0-9]+/g) ?? [];
-  return words.join("-") || otherwise;
+  const joined = words.join("-") || otherwise;
+  return /^[a-z]/.test(joined) && !NO_WORDS.has(joined) ? joined : `n-${joined}`;
 }
 
 const FROM = 2;

@@ -34,6 +34,8 @@ export interface SheetNames {
   readonly job: (job: string) => string;
   readonly caution: (caution: string) => string;
   readonly point: (point: string) => string;
+  /** Title of the other sheet a name belongs to; undefined of the sheet's own and of what belongs to the car. */
+  readonly from: (name: string) => string | undefined;
 }
 
 const wordsIn = (texts: Sheet["texts"]): SheetTexts | undefined => texts[LANGUAGE] ?? Object.values(texts)[0];
@@ -79,6 +81,7 @@ export function namesOf({ sheet, common, others }: NamesGround, functions: Decla
     if (type) things.set(name, { name, words: text?.name || plainWords(fact.id), kind: "", type });
     words.set(name, (word) => text?.words?.[word] ?? plainWords(word));
   }
+  const titles = new Map(beside.map(({ id, texts }) => [id, wordsIn(texts)?.title || id]));
   const found = (pick: (texts: SheetTexts) => string | undefined): string | undefined =>
     sheets.map(({ texts }) => wordsIn(texts)).flatMap((texts) => (texts ? (pick(texts) ?? []) : []))[0];
   const spoken: Spoken = {
@@ -99,6 +102,7 @@ export function namesOf({ sheet, common, others }: NamesGround, functions: Decla
     caution: (caution) =>
       own?.brings?.cautions?.[caution]?.not ?? shared?.cautions[caution]?.not ?? plainWords(caution),
     point: (point) => found((texts) => texts.points[point]?.name) ?? plainWords(point),
+    from: (name) => titles.get(name.split(".")[0] ?? ""),
   };
 }
 

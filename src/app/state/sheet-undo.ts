@@ -1,5 +1,6 @@
 /** What this phone did last to a sheet under work, in words, for the row that takes it back. Pure. */
 import { type Bodies, type HouseState, isEntry, type Step, undoable } from "../../core/record/index.js";
+import { DRAFT_LISTS, type DraftItem, type DraftList } from "../../core/sheet/work.js";
 import { t } from "../texts/sheet-work.js";
 
 export interface WorkUndo {
@@ -14,11 +15,15 @@ interface Said {
 }
 const KINDS: ReadonlySet<string> = new Set<Kind>(["house.draft", "house.draft-item", "house.draft-order"]);
 
+/** What an item is called in its list. */
+export type Called = (list: DraftList, item: string, to: DraftItem | null) => string | undefined;
+
 /** Undefined where the newest act of this phone in the house is none on this working copy. */
 export function workUndo(
   house: HouseState,
   writer: string | undefined,
   isMine: (draft: string) => boolean,
+  called: Called = () => undefined,
 ): WorkUndo | undefined {
   const [step] = writer === undefined ? [] : undoable(house, writer);
   if (!step || step.kinds.some((kind) => kind !== "person" && !KINDS.has(kind))) return undefined;
@@ -28,12 +33,19 @@ export function workUndo(
     return entry && isEntry(entry) && KINDS.has(entry.kind) ? [entry as unknown as Said] : [];
   });
   if (!first || !isMine(first.body.draft)) return undefined;
-  const says = saysOf(first);
+  const says = saysOf(first, called);
   return says === undefined ? undefined : { step, says };
 }
 
-function saysOf({ kind, body }: Said): string | undefined {
+const listOf = (name: string): DraftList | undefined => DRAFT_LISTS.find((list) => list === name);
+
+function saysOf({ kind, body }: Said, called: Called): string | undefined {
   if (kind === "house.draft") return (body as Bodies["house.draft"]).base ? undefined : t("sheet-undo.dropped");
-  if (kind === "house.draft-order") return t("sheet-undo.order");
-  return (body as Bodies["house.draft-item"]).to ? t("sheet-undo.item") : t("sheet-undo.out");
+  const list = listOf((body as Bodies["house.draft-item"]).list);
+  const where = list === undefined ? "" : t(`sheet-list.${list}`);
+  if (kind === "house.draft-order") return t("sheet-undo.order", { list: where });
+  const { item, to } = body as Bodies["house.draft-item"];
+  const title = list && called(list, item, to);
+  if (title === undefined) return t(to ? "sheet-undo.one" : "sheet-undo.one-out", { list: where });
+  return t(to ? "sheet-undo.item" : "sheet-undo.out", { list: where, title });
 }

@@ -38,6 +38,13 @@ test("what is put stands in the working copy alone; kept as an edition it is the
   const { sheet } = layWork(ground, await house(), draft.draft);
   expect(sheet.texts["en"]?.points["hub.spin"]?.name).toBe("Turning");
   expect((await house()).sheets.size).toBe(0);
+  const undo = workUndo(
+    await house(),
+    journal.writer.value,
+    () => true,
+    () => "Turning",
+  );
+  expect(undo?.says).toBe("Points: Turning, changed");
   const opened = await until(journal.visit(visit), ({ is }) => is === "open");
   const frozen = opened.is === "open" ? opened.state.sheets : [];
   expect(await keepEdition(journal, phone, draft.draft, await fileOf(phone, { ...sheet, label: "Hub 2" }))).toBe(true);

@@ -22,7 +22,6 @@ interface OfList {
   readonly work: SheetWork;
   readonly list: Exclude<DraftList, "head">;
 }
-type Asked = { readonly is: "new" } | { readonly is: "copy"; readonly item: string };
 
 /** What is done to a list, with the ids that were ever used in it. */
 function useListActs({ sheet, work, list }: OfList) {
@@ -37,7 +36,9 @@ function useListActs({ sheet, work, list }: OfList) {
       const made = newItems(work, list, name, taken);
       void putItems(journal, work.draft, made).then((kept) => kept && made[0] && open(made[0].item));
     },
-    copy: (item: string, name: string): void => {
+    copy: (item: string): void => {
+      const is = itemsIn(work, list).get(item);
+      const name = is ? t("sheet-list.copied", { title: itemTitle(work, list, is) }) : "";
       const made = copyOf(work, list, item, name, taken(list));
       if (!made) return;
       const behind = order.flatMap((key) => (key === item ? [key, made.item] : [key]));
@@ -52,17 +53,7 @@ function useListActs({ sheet, work, list }: OfList) {
 }
 
 /** Acts on one item, within reach of the thumb; the words say where it stands after each move. */
-function ItemActs({
-  on,
-  item,
-  onCopy,
-  onClose,
-}: {
-  readonly on: OfList;
-  readonly item: string;
-  readonly onCopy: () => void;
-  readonly onClose: () => void;
-}) {
+function ItemActs({ on, item, onClose }: { readonly on: OfList; readonly item: string; readonly onClose: () => void }) {
   const acts = useListActs(on);
   const is = itemsIn(on.work, on.list).get(item);
   if (!is) return null;
@@ -75,7 +66,13 @@ function ItemActs({
         <Tool words={t("sheet-list.down")} disabled={at === acts.order.length - 1} onPress={() => acts.move(item, 1)} />
       </div>
       <div class="acts">
-        <Tool words={t("sheet-list.copy")} onPress={onCopy} />
+        <Tool
+          words={t("sheet-list.copy")}
+          onPress={() => {
+            acts.copy(item);
+            onClose();
+          }}
+        />
         <Tool
           words={t("sheet-list.out")}
           onPress={() => {
@@ -108,19 +105,12 @@ function Row({ on, item, onActs }: { readonly on: OfList; readonly item: string;
 function Items(on: OfList) {
   const { sheet, work, list } = on;
   const acts = useListActs(on);
-  const [asked, setAsked] = useState<Asked>();
+  const [asked, setAsked] = useState(false);
   const [held, setHeld] = useState<string>();
   const items = itemsIn(work, list);
-  const copied = asked?.is === "copy" ? items.get(asked.item) : undefined;
   const named = (name: string): void => {
-    if (asked?.is === "copy") acts.copy(asked.item, name);
-    else acts.add(name);
-    setAsked(undefined);
-  };
-  const copy = (item: string): void => {
-    setHeld(undefined);
-    if (isNamed(list)) setAsked({ is: "copy", item });
-    else acts.copy(item, "");
+    acts.add(name);
+    setAsked(false);
   };
   return (
     <Plain back={t("sheet-work.title")} href={to("sheet-work", { sheet })} title={t(`sheet-list.${list}`)}>
@@ -133,19 +123,10 @@ function Items(on: OfList) {
       </ol>
       <SheetUndoRow isMine={(draft) => draft === work.draft} work={work} />
       <div class="acts">
-        <Tool words={t("sheet-list.add")} onPress={() => (isNamed(list) ? setAsked({ is: "new" }) : acts.add(""))} />
+        <Tool words={t("sheet-list.add")} onPress={() => (isNamed(list) ? setAsked(true) : acts.add(""))} />
       </div>
-      {held !== undefined && (
-        <ItemActs {...{ on }} item={held} onCopy={() => copy(held)} onClose={() => setHeld(undefined)} />
-      )}
-      {asked && (
-        <AskName
-          title={asked.is === "copy" ? t("sheet-list.copy") : t("sheet-list.add")}
-          name={copied ? itemTitle(work, list, copied) : ""}
-          onKeep={named}
-          onClose={() => setAsked(undefined)}
-        />
-      )}
+      {held !== undefined && <ItemActs {...{ on }} item={held} onClose={() => setHeld(undefined)} />}
+      {asked && <AskName title={t("sheet-list.add")} onKeep={named} onClose={() => setAsked(false)} />}
     </Plain>
   );
 }

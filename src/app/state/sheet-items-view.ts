@@ -15,7 +15,7 @@ const text = (value: unknown): string | undefined =>
 const wordsOf = (is: DraftItem): unknown => is.texts[LANGUAGE] ?? Object.values(is.texts)[0];
 
 /** Where the words are an object, the one of it that names the item. */
-const NAMED_BY: Partial<Readonly<Record<DraftList, string>>> = {
+export const NAMED_BY: Partial<Readonly<Record<DraftList, string>>> = {
   head: "title",
   rules: "says",
   faults: "says",

@@ -47,9 +47,10 @@ test("ids are made from the name and the sheet, never one that was ever used", (
   expect(newItems(work, "cases", "", () => ["#9"])[0]?.item).toBe("#10");
 });
 
-test("a copy says the same under an id of its own", () => {
+test("a copy says the same under an id and a name of its own", () => {
   const copy = copyOf(work, "points", "hub.spin", "Spin again", []);
   expect(copy).toMatchObject({ item: "hub.spin-again", to: { value: { id: "hub.spin-again", place: "corner" } } });
+  expect(copy?.to.texts["en"]).toMatchObject({ name: "Spin again", ask: expect.anything() });
   expect(copyOf(work, "points", "hub.nothing", "x", [])).toBeUndefined();
 });
 

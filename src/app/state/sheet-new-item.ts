@@ -5,6 +5,7 @@
 import type { Point, Sheet } from "../../core/sheet/run.js";
 import { type DraftItem, type DraftList, freshId, freshNumber, idPrefix } from "../../core/sheet/work.js";
 import { t } from "../texts/sheet-work.js";
+import { NAMED_BY } from "./sheet-items-view.js";
 import { itemsIn, type SheetWork } from "./sheet-work.js";
 import { LANGUAGE } from "./shelf.js";
 
@@ -152,7 +153,15 @@ export function newItems(
   ];
 }
 
-/** The same item once more under an id of its own, behind the one it was made from. */
+/** The item's words with another name in them; of a list whose items are named by their fault or rule, as they stand. */
+function renamed(list: DraftList, name: string, texts: DraftItem["texts"]): DraftItem["texts"] {
+  const words = texts[LANGUAGE];
+  if (typeof words === "string") return { ...texts, [LANGUAGE]: name };
+  if (typeof words !== "object" || words === null) return texts;
+  return { ...texts, [LANGUAGE]: { ...words, [NAMED_BY[list] ?? "name"]: name } };
+}
+
+/** The same item once more under an id and a name of its own, behind the one it was made from. */
 export function copyOf(
   work: SheetWork,
   list: DraftList,
@@ -168,7 +177,11 @@ export function copyOf(
   const id = freshId(idPrefix(work.sheet.id, list), name, used);
   const { value } = is;
   const again = typeof value === "string" ? id : value === undefined ? undefined : { ...(value as object), id };
-  return { list, item: id, to: { ...(again === undefined ? {} : { value: again }), texts: is.texts } };
+  return {
+    list,
+    item: id,
+    to: { ...(again === undefined ? {} : { value: again }), texts: renamed(list, name, is.texts) },
+  };
 }
 
 /** The order after one item moved by one place; undefined at the end of the list. */

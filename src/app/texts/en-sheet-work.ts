@@ -85,6 +85,7 @@ export const enSheetWork = {
   "sheet-list.up": "Move up",
   "sheet-list.down": "Move down",
   "sheet-list.copy": "Copy it",
+  "sheet-list.copied": "{title}, copy",
   "sheet-list.out": "Take it out",
   "sheet-list.told": "{says} And {n} more.",
   "sheet-list.points.says": "What is looked at, heard, felt or measured, in the order it is asked.",

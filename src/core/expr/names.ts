@@ -116,9 +116,12 @@ function unknownName(
   const relations = declared.relations.filter((one) => one.from === kind).map((one) => one.name);
   const places = ["here", "car", ...relations, ...bound.map(({ name }) => name)];
   const isPlace = loaded(second) || rest.length < 2;
+  const names = Object.keys(declared.names);
+  // Whoever wrote a sheet's name right means something of that sheet.
+  const ofSheet = names.filter((name) => name.startsWith(`${front}.`));
   const expected = isPlace
-    ? nearest(loaded(second) ? front : spelled, [...places, ...(rest.length < 2 ? Object.keys(declared.names) : [])])
-    : nearest(spelled, Object.keys(declared.names));
+    ? nearest(loaded(second) ? front : spelled, [...places, ...(rest.length < 2 ? names : [])])
+    : nearest(spelled, ofSheet.length > 0 ? ofSheet : names);
   const range = loaded(second) ? (rest[0] ?? node) : rangeOf(rest, node);
   tell(checking, range, "expr.unknown-name", { text: loaded(second) ? front : spelled, expected });
   return faulty(node);

@@ -40,8 +40,7 @@ test("a new sheet is made from nothing on a phone, tried, and fires its rule", a
   const heading = page.getByRole("heading", { name: rules("case.near-miss"), exact: true });
   const near = page.locator("section", { has: heading });
   await near.getByRole("combobox").selectOption({ label: FIRST });
-  await near.getByRole("textbox").fill("sound");
-  await near.getByRole("textbox").blur();
+  await near.getByLabel(FIRST, { exact: true }).selectOption({ label: t("sheet-new.sound") });
   await expect(page.getByText(rules("case.holds"), { exact: true })).toBeVisible();
   await walker.open(`#/sheets/${sheet}/work`);
   await walker.press(t("sheet-edition.keep"));

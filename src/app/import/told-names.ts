@@ -16,7 +16,7 @@ function wordsOf({ texts }: Pick<Sheet, "texts">): SheetTexts | undefined {
   return texts[LANGUAGE] ?? Object.values(texts)[0];
 }
 
-/** Every id that has a name, by the name; a rule is called what its fault says. */
+/** Every id that has a name, by the name; a rule has its number and what its fault says. */
 export function namesIn(sheet: Sheet, common: Pick<Common, "texts">, others: readonly Sheet[]): Names {
   const names = new Map<string, string>();
   const add = (id: string, name: string | undefined): void => {
@@ -35,7 +35,11 @@ export function namesIn(sheet: Sheet, common: Pick<Common, "texts">, others: rea
     for (const [id, gate] of Object.entries(words.gates ?? {})) add(id, gate?.name);
     for (const [id, name] of Object.entries(words.derived ?? {})) add(id, name);
     for (const [id, name] of Object.entries(words.limits ?? {})) add(id, name);
-    for (const rule of one.rules) if (rule?.fault) add(rule.id, names.get(rule.fault));
+    // Several rules may find one fault: the number they stand at tells them apart.
+    for (const [index, rule] of one.rules.entries()) {
+      const fault = rule?.fault && names.get(rule.fault);
+      if (fault) add(rule.id, `${index + 1}. ${fault}`);
+    }
   }
   return names;
 }

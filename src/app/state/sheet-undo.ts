@@ -33,8 +33,20 @@ export function workUndo(
     return entry && isEntry(entry) && KINDS.has(entry.kind) ? [entry as unknown as Said] : [];
   });
   if (!first || !isMine(first.body.draft)) return undefined;
-  const says = saysOf(first, called);
+  const says = saysOf(first, (list, item, to) => called(list, item, to ?? lastPut(house, first.body)));
   return says === undefined ? undefined : { step, says };
+}
+
+/** An item taken out as it was put last; null where it was never put and stands in the base alone. */
+function lastPut({ ledger }: HouseState, out: Said["body"]): DraftItem | null {
+  const puts = [...ledger.log.values()].flatMap((entry): readonly DraftItem[] => {
+    if (!isEntry(entry) || entry.kind !== "house.draft-item") return [];
+    const body = entry.body as Bodies["house.draft-item"];
+    const of = out as Bodies["house.draft-item"];
+    const isSame = body.draft === of.draft && body.list === of.list && body.item === of.item;
+    return isSame && body.to ? [body.to] : [];
+  });
+  return puts.at(-1) ?? null;
 }
 
 const listOf = (name: string): DraftList | undefined => DRAFT_LISTS.find((list) => list === name);

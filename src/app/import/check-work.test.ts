@@ -26,11 +26,10 @@ test("what is told names things as their author named them, and no id", async ()
   for (const { says } of without) expect(ids.filter((id) => says.includes(id))).toEqual([]);
 });
 
-test("a circle is told by the names of what stands in it; what has none keeps its id", () => {
+test("a circle is told by the names of what stands in it; what was taken out by the words of its name", () => {
   const names = namesIn(sheet, common, []);
   const [point] = sheet.points;
   const called = point && sheet.texts["en"]?.points[point.id]?.name;
-  expect(toldByName({ code: "cycle" }, `a circle: ${point?.id} → hub.gone`, names)).toBe(
-    `a circle: ${called} → hub.gone`,
-  );
+  const says = toldByName({ code: "cycle" }, `a circle: ${point?.id} → job.hub.old-nut → brk.pad`, names, "hub");
+  expect(says).toBe(`a circle: ${called} → old nut → brk.pad`);
 });

@@ -33,7 +33,7 @@ export async function checkWork(
   const told = (is: Told["is"], one: Problem): Told => {
     const path = paths.get(one.where.path ?? "");
     // The field it is shown under says where it stands.
-    const says = toldByName(one, tell({ ...one, where: {} }), names);
+    const says = toldByName(one, tell({ ...one, where: {} }), names, sheet.id);
     return { is, code: one.code, says, ...(path === undefined ? {} : { path }) };
   };
   // What has not the shape of a sheet can't be held against anything.

@@ -44,10 +44,15 @@ export function namesIn(sheet: Sheet, common: Pick<Common, "texts">, others: rea
   return names;
 }
 
-const byName = (says: string, names: Names): string => says.replace(TOKEN, (token) => names.get(token) ?? token);
+/** What was taken out of the sheet has no name any more: the words its id was made from stand for it. */
+function byName(says: string, names: Names, sheet: string): string {
+  const gone = (token: string): string =>
+    token.split(".").includes(sheet) ? (token.split(".").at(-1) ?? token).replaceAll(/[_-]/g, " ") : token;
+  return says.replace(TOKEN, (token) => names.get(token) ?? gone(token));
+}
 
 const isOwn = (code: string): code is keyof typeof enSheetTold => Object.hasOwn(enSheetTold, code);
 
 /** The words of a problem for the screens: the editor's own where the checker speaks of files, ids always by name. */
-export const toldByName = ({ code }: Pick<Problem, "code">, says: string, names: Names): string =>
-  isOwn(code) ? enSheetTold[code] : byName(says, names);
+export const toldByName = ({ code }: Pick<Problem, "code">, says: string, names: Names, sheet: string): string =>
+  isOwn(code) ? enSheetTold[code] : byName(says, names, sheet);

@@ -1,6 +1,6 @@
 /**
- * What is asked in order of value against the clock: what can make one walk away first, and within that place by place;
- * what the time is not enough for comes last. Changes the order only: everything asked stays asked.
+ * What is asked in order of value against the clock: what can make one walk away first, in danger or in papers, and
+ * within that place by place; what the time is not enough for comes last. Changes the order only: everything asked stays asked.
  */
 import type { Asked } from "./contract.js";
 import { WALK_AWAY, type Worth } from "./worth.js";
@@ -14,7 +14,7 @@ export interface ValueOrder {
   readonly asked: readonly Asked[];
   /** How many of them, at the end, the time is not enough for. */
   readonly beyond: number;
-  /** Those that can decide a major or dangerous fault, the worthiest first. */
+  /** Those a gate waits for or that can decide a major or dangerous fault, the worthiest first. */
   readonly gravest: readonly Asked[];
 }
 
@@ -29,13 +29,14 @@ interface Row {
   readonly lifted: number;
 }
 
-const NOTHING: Worth = { decides: 0, alone: 0, work: 0, look: 0 };
+const NOTHING: Worth = { awaited: 0, decides: 0, alone: 0, work: 0, look: 0 };
 
 /** A point with those answered in its entry: as grave as the gravest, as long as all together. */
 function worthAt({ point, with: along }: Asked, worths: ReadonlyMap<string, Worth>): Worth {
   return [point, ...along]
     .map((id) => worths.get(id) ?? NOTHING)
     .reduce((sum, one) => ({
+      awaited: Math.max(sum.awaited, one.awaited),
       decides: Math.max(sum.decides, one.decides),
       alone: Math.max(sum.alone, one.alone),
       work: Math.max(sum.work, one.work),
@@ -43,13 +44,14 @@ function worthAt({ point, with: along }: Asked, worths: ReadonlyMap<string, Wort
     }));
 }
 
-const lapOf = ({ decides }: Worth): number => (decides >= WALK_AWAY ? 0 : 1);
+const lapOf = ({ awaited, decides }: Worth): number => (awaited > 0 || decides >= WALK_AWAY ? 0 : 1);
 
 /** What can be looked at on the ground before what needs a lift, whatever it decides. */
 const byChance = (a: Row, b: Row): number => a.lifted - b.lifted || byWorth(a, b);
 
-/** The graver first, then what says so alone, then more work found for each second of looking. */
+/** What a gate waits for, the graver, what says so alone, then more work found for each second of looking. */
 const byWorth = (a: Row, b: Row): number =>
+  b.worth.awaited - a.worth.awaited ||
   b.worth.decides - a.worth.decides ||
   b.worth.alone - a.worth.alone ||
   b.worth.work * a.worth.look - a.worth.work * b.worth.look;

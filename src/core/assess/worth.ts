@@ -9,6 +9,8 @@ import type { Engine } from "./engine.js";
 import type { RefInfo } from "./model.js";
 
 export interface Worth {
+  /** 1 where a gate waits for it: until it is known nobody starts the car, drives it or names a price. */
+  readonly awaited: number;
   /** Level of the worst grade of any rule whose condition looks at the point; 0 where none does. */
   readonly decides: number;
   /** Level of the worst grade of a rule that looks at nothing else. */
@@ -47,10 +49,11 @@ export function worthOf(
       if (points.size === 1) row.alone = Math.max(row.alone, worst);
     }
   }
+  const awaited = new Set(model.gates.flatMap(({ set }) => set));
   return new Map(
     model.points.map(({ id, point }) => {
       const row = found.get(id) ?? { decides: 0, alone: 0, work: 0 };
-      return [id, { ...row, look: lookSeconds(point) }];
+      return [id, { ...row, awaited: Number(awaited.has(id)), look: lookSeconds(point) }];
     }),
   );
 }

@@ -54,6 +54,20 @@ test("a visit opens with the sheets for what it is for, with those its complaint
   expect(ids({ led: ["head"], byHand: { head: false, buy: true } })).toEqual(["own", "brk", "buy"]);
 });
 
+test("a car put away or woken opens with the sheet of its rest and the nose alone, one in use with all of its season", () => {
+  const season = { opensFor: ["season"] as const };
+  const sheets = [{ id: "own" }, ...["drn", "fuel", "rest"].map((id) => ({ id, ...season }))];
+  const ids = (form: Partial<VisitForm>) =>
+    chosenSheets(sheets, { purpose: "season", led: [], byHand: {}, ...form }).map(({ id }) => id);
+  for (const now of ["put-away", "monthly-look", "wake-up"])
+    expect(ids({ season: now })).toEqual(["own", "fuel", "rest"]);
+  expect(ids({ season: "in-use" })).toEqual(["own", "drn", "fuel", "rest"]);
+  expect(ids({})).toEqual(["own", "drn", "fuel", "rest"]);
+  expect(ids({ season: "wake-up", byHand: { drn: true } })).toContain("drn");
+  // Chosen, and then the visit is for something else after all.
+  expect(ids({ season: "wake-up", purpose: "workshop" })).toEqual(["own"]);
+});
+
 test("every occasion opens with some of the sheets there are, and what lies on the bench with none", () => {
   const folders = readdirSync("checklists", { withFileTypes: true }).filter((one) => one.isDirectory());
   const heads = folders.map(({ name }) => join("checklists", name, "sheet.yaml")).filter((file) => existsSync(file));

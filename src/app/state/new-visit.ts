@@ -21,15 +21,23 @@ export const sheetsOfPoints = (points: readonly string[]): readonly string[] => 
   ...new Set(points.flatMap((point) => point.split(".").slice(0, 1))),
 ];
 
+/** Of a car at rest only what belongs to its rest: the sheet of the seasons, and the nose its first start waits for. */
+const AT_REST = ["rest", "fuel"];
+
 /**
  * The sheets a visit opens with: those for its purpose, those the complaint leads to, and what the person chose on or
- * off by hand, which goes before both.
+ * off by hand, which goes before both. A car put away or woken is not looked through as one in use.
  */
 export const chosenSheets = <T extends Offered>(
   sheets: readonly T[],
-  { purpose, byHand, led }: Pick<VisitForm, "purpose" | "byHand" | "led">,
-): readonly T[] =>
-  sheets.filter(({ id, opensFor }) => byHand[id] ?? (led.includes(id) || (opensFor?.includes(purpose) ?? true)));
+  { purpose, byHand, led, season = "in-use" }: Pick<VisitForm, "purpose" | "byHand" | "led" | "season">,
+): readonly T[] => {
+  const all = purpose !== "season" || season === "in-use";
+  return sheets.filter(
+    ({ id, opensFor }) =>
+      byHand[id] ?? (led.includes(id) || !opensFor || (opensFor.includes(purpose) && (all || AT_REST.includes(id)))),
+  );
+};
 
 export interface VisitForm {
   readonly purpose: Purpose;

@@ -298,6 +298,7 @@ export const english = {
   "due.no-figure": "no figure",
   "away.title": "Reasons to walk away",
   "away.none": "None by these rules among what was looked at. What could not be looked at may hold one.",
+  "away.shut": "{title}: stopped. Nothing is bought before that is cleared (our own rule).",
   "away.line": "{letter}: {title}. {basis}",
   "away.graded-dangerous": "Graded dangerous (the grade of Directive 2014/45/EU, Art. 7).",
   "away.must-stand": "The car must not be moved as it is.",

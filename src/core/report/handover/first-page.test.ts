@@ -136,6 +136,10 @@ describe("HO31 to HO33 a buyer's version", () => {
     expect(text(at("tripped"))).toMatch(
       /First, before any figure.*Papers.*No sum is told until.*Reasons to walk away/s,
     );
+    // What stops the price is a reason to go home, whatever the steel is like.
+    expect(text(at("tripped"))).toMatch(/Reasons to walk away.*Papers: stopped. Nothing is bought before/s);
+    expect(text(at("tripped"))).not.toContain("None by these rules");
+    expect(text(at("not cleared"))).toContain("None by these rules");
     expect(handover(at("not cleared")).buying).toMatchObject({ held: [{ title: "Papers" }], total: [100, 200, 300] });
     expect(handover(at("cleared")).buying).toMatchObject({ held: [], total: [100, 200, 300] });
     expect(handover(at("tripped", "w4-road")).buying).toMatchObject({ held: [], total: [100, 200, 300] });

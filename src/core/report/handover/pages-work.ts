@@ -231,21 +231,21 @@ export function dateText(words: HandoverWords, date: DueDate): string {
 export function buyingPages({ buying, money }: HandoverModel, words: HandoverWords): readonly Block[] {
   if (buying === undefined) return [];
   const { due, openings, total, withoutFigure, walkAway, held, claims, risks } = buying;
+  const shut = held.filter(({ state }) => state === "tripped");
   return [
     ...(held.length === 0
       ? []
       : [
           heading(say(words, "held.title"), true),
           list(held.map((one) => gateText(words, one))),
-          ...(held.some(({ state }) => state === "tripped")
-            ? [{ is: "text", text: say(words, "held.no-sum") } as const]
-            : []),
+          ...(shut.length > 0 ? [{ is: "text", text: say(words, "held.no-sum") } as const] : []),
         ]),
     heading(say(words, "away.title"), held.length === 0),
-    walkAway.length === 0
+    shut.length + walkAway.length === 0
       ? { is: "text", text: say(words, "away.none") }
-      : list(
-          walkAway.map(({ letter, title, where, basis, item }) =>
+      : list([
+          ...shut.map(({ title }) => say(words, "away.shut", { title })),
+          ...walkAway.map(({ letter, title, where, basis, item }) =>
             say(words, "away.line", {
               letter,
               title: placed(words, title, where),
@@ -255,7 +255,7 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
                   : say(words, `away.${basis}`),
             }),
           ),
-        ),
+        ]),
     heading(say(words, "due.title")),
     { is: "text", text: say(words, due.length === 0 ? "due.none" : "due.says") },
     ...(due.length === 0 ? [] : [dueTable(due, openings, total, money, words)]),

@@ -44,6 +44,7 @@ export function runCases(lists: Checklists, only?: string): readonly Problem[] {
   };
   const shared = lookupFor(partOfCommon(common), common, parts);
   const failuresIn = (s: LoadedSheet): readonly Problem[] => {
+    if (s.sheet.cases.length === 0) return [];
     const look = lookupFor(partOfSheet(s.sheet), common, parts);
     const own = withOpen(namedBy(s, lists.sheets), look);
     return failuresOf(s.sheet.cases, (one) => (asksSharedGate(one, s) ? withAll(look) : own), s.spotOf);

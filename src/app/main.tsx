@@ -9,6 +9,7 @@ import { render } from "preact";
 import type { FileDoor } from "../core/record/files.js";
 import type { Entry } from "../core/record/index.js";
 import type { PictureKeeper } from "../core/record/photo.js";
+import { takeLaunched } from "../device/files/launched.js";
 import packWorker from "../device/files/worker.js?worker&url";
 import pictureWorker from "../device/photo/worker.js?worker&url";
 import { hashOf, makeNonce, openStore } from "../device/store/index.js";
@@ -143,7 +144,6 @@ const loadFiles = () => import("../device/files/index.js");
 const files: FileDoor<File> = {
   pick: async (wish) => (await loadFiles()).browserFiles.pick(wish),
   ready: (content) => ({ hand: async () => (await loadFiles()).browserFiles.ready(content).hand() }),
-  launched: (take) => void loadFiles().then(({ browserFiles }) => browserFiles.launched(take)),
   share: async (text) => (await loadFiles()).browserFiles.share(text),
   copy: async (text) => (await loadFiles()).browserFiles.copy(text),
 };
@@ -196,8 +196,11 @@ requestAnimationFrame(() =>
     preloadRound();
     void common.source();
     void takeUpLeftOpen();
-    if ("launchQueue" in window)
-      void import("./state/launched-sheets.js").then(({ takeLaunchedSheets }) => takeLaunchedSheets(app));
+    // What takes a file the phone opens with this app is fetched when there is one.
+    takeLaunched(
+      window,
+      (file) => void import("./state/launched-sheets.js").then(({ sheetLaunched }) => sheetLaunched(router, file)),
+    );
     // Someone is in the middle of a visit: what judges it is wanted next.
     void journal.refresh().then(() => {
       const isUnderWay = journal.summaries.peek()?.some((one) => one.of === "visit" && !one.closed && one.replies > 0);

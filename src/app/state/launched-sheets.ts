@@ -8,12 +8,10 @@ import { to } from "./routes.js";
 
 const waiting = signal<readonly File[]>([]);
 
-/** Takes the files from now on; once for as long as the app runs. */
-export function takeLaunchedSheets({ files, router }: Pick<App, "files" | "router">): void {
-  files.launched((file) => {
-    waiting.value = [...waiting.peek(), file];
-    router.go(to("sheets"));
-  });
+/** A file the phone opened with this app. */
+export function sheetLaunched(router: Pick<App["router"], "go">, file: File): void {
+  waiting.value = [...waiting.peek(), file];
+  router.go(to("sheets"));
 }
 
 /** The file that came first and was not taken yet. Read in a screen, it draws that anew when one comes. */

@@ -117,11 +117,18 @@ function unknownName(
   const places = ["here", "car", ...relations, ...bound.map(({ name }) => name)];
   const isPlace = loaded(second) || rest.length < 2;
   const names = Object.keys(declared.names);
-  // Whoever wrote a sheet's name right means something of that sheet.
+  // Whoever wrote a sheet's name right means something of that sheet; or the very name stands under another sheet's.
   const ofSheet = names.filter((name) => name.startsWith(`${front}.`));
+  const elsewhere = nearest(
+    spelled,
+    names.filter((name) => name.endsWith(spelled.slice(front.length))),
+    1,
+  );
   const expected = isPlace
     ? nearest(loaded(second) ? front : spelled, [...places, ...(rest.length < 2 ? names : [])])
-    : nearest(spelled, ofSheet.length > 0 ? ofSheet : names);
+    : ofSheet.length > 0
+      ? [...elsewhere, ...nearest(spelled, ofSheet)]
+      : nearest(spelled, names);
   const range = loaded(second) ? (rest[0] ?? node) : rangeOf(rest, node);
   tell(checking, range, "expr.unknown-name", { text: loaded(second) ? front : spelled, expected });
   return faulty(node);

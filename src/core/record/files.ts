@@ -43,8 +43,6 @@ export interface FileDoor<Picked> {
   /** Call inside a tap. Empty when the person picked nothing. */
   pick(wish: PickWish): Promise<readonly Picked[]>;
   ready(content: FileContent | Picked): ReadyFile;
-  /** Takes the files the phone opened the app with, where it offers that. */
-  launched(take: (file: Picked) => void): void;
   /** Hands a text to the share sheet, else to the clipboard. Call first thing in the tap's handler. */
   share(text: string): Promise<TextHanded>;
   copy(text: string): Promise<TextHanded>;

@@ -44,7 +44,8 @@ const OF_QUANTITY: Readonly<Record<Quantity, readonly [low: number, high: number
   volume: [0, 500],
   mass: [0, 5000],
   percent: [-100, 200],
-  ratio: [-10, 100],
+  // What has no unit here is told as a ratio too, up to parts per million times minutes.
+  ratio: [-10, 10_000],
   frequency: [0, 20_000],
   area: [0, 100_000],
   section_modulus: [0, 100_000],

@@ -2,7 +2,6 @@
 import type { FileDoor } from "../../core/record/files.js";
 import { readyFile } from "./hand.js";
 import { copyText, shareText } from "./hand-text.js";
-import { takeLaunched } from "./launched.js";
 import { pickFiles } from "./pick.js";
 
 export { packerWith } from "./packer.js";
@@ -11,7 +10,6 @@ export { packerWith } from "./packer.js";
 export const browserFiles: FileDoor<File> = {
   pick: (wish) => pickFiles(wish, document),
   ready: (content) => readyFile(content, { navigator, document, urls: URL, later: (act, ms) => setTimeout(act, ms) }),
-  launched: (take) => takeLaunched(window, take),
   share: (text) => shareText(text, navigator),
   copy: (text) => copyText(text, navigator),
 };

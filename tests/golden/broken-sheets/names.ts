@@ -96,7 +96,7 @@ export const NAMES: readonly Broken[] = [
     name: "a prefix that is not the sheet's",
     of: "sheet",
     change: {"part":"points.yaml","from":"id: hub.noise","to":"id: huub.noise"},
-    says: ["hub/points.yaml:20:9 id “huub.noise” must begin with “hub.”","hub/rules.yaml:7:44 unknown name “hub.noise”; nearest: huub.noise, hub.odd, hub.spin, hub.float, huub.noise_age, huub.noise_air","hub/rules.yaml:10:26 unknown name “hub.noise”; nearest: huub.noise, hub.odd, hub.spin, hub.float, huub.noise_age, huub.noise_air","hub/texts/en.yaml:4:1 text “points › huub.noise” is missing in language “en”","hub/texts/en.yaml:13:3 text “points › hub.noise” belongs to nothing in this sheet"],
+    says: ["hub/points.yaml:20:9 id “huub.noise” must begin with “hub.”","hub/rules.yaml:7:44 unknown name “hub.noise”; nearest: huub.noise, hub.odd, hub.spin, hub.float","hub/rules.yaml:10:26 unknown name “hub.noise”; nearest: huub.noise, hub.odd, hub.spin, hub.float","hub/texts/en.yaml:4:1 text “points › huub.noise” is missing in language “en”","hub/texts/en.yaml:13:3 text “points › hub.noise” belongs to nothing in this sheet"],
   },
   {
     name: "an id twice",

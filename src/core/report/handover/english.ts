@@ -74,7 +74,8 @@ export const english = {
     "Nothing was found in what was looked at that speaks against driving it. That is all this says.",
   "owner.dont-drive": "Don't drive.",
   "owner.tell": "Tell the workshop.",
-  "owner.not-shown": "Nothing that stops it was found, but not enough was looked at. Tell the workshop what is listed below.",
+  "owner.not-shown":
+    "Nothing that stops it was found, but not enough was looked at. Tell the workshop what is listed below.",
   "owner.fine": "Fine, as far as you could look.",
   "reason.nothing-looked-at": "Nothing was looked at.",
   "reason.no-gate": "No check before driving belongs to the sheets of this visit.",

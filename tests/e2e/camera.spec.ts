@@ -34,10 +34,11 @@ const kept = (page: Page, pictures: number) =>
   expect(page.getByText(t("camera.here", { n: pictures }))).toBeVisible({ timeout: KEPT_WITHIN_MS });
 
 /** Shoots until so many pictures are kept here. */
-async function shoot(walker: Walker, shots: number): Promise<void> {
+/** `before`: pictures that lie there already. */
+async function shoot(walker: Walker, shots: number, before = 0): Promise<void> {
   const take = walker.page.getByRole("button", { name: t("camera.take") });
   for (let shot = 0; shot < shots; shot++) await take.click();
-  await kept(walker.page, shots);
+  await kept(walker.page, before + shots);
 }
 
 async function atAPoint(walker: Walker): Promise<string> {
@@ -81,7 +82,8 @@ test("shot first, sorted later: chosen together, said where by a word, and taken
   await expect(page).toHaveURL(/#\/car\//);
   await walker.open("#/visit/demo-third");
   await walker.press(t("pictures.shoot"));
-  await shoot(walker, 2);
+  // The demo left one to be sorted.
+  await shoot(walker, 2, 1);
   await page.locator(".back").click();
   await expect(page.getByText(words("visit.pictures.unsorted", { n: 7, unsorted: 3 }))).toBeVisible();
   await walker.press(t("pictures.title"));

@@ -33,7 +33,7 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
 /** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
 const OTHERWISE: readonly RouteName[] = [
   ...(["demo", "judge-again", "part", "point", "picture", "sound", "wearing", "wear"] as const),
-  ...(["sheet-work", "sheet-list", "sheet-item", "sheet-try", "sheet-difference"] as const),
+  ...(["sheet-work", "sheet-list", "sheet-item", "sheet-try", "sheet-difference", "new-sheet"] as const),
 ];
 const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
 
@@ -88,6 +88,11 @@ async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Pro
     await expect(link).toBeVisible({ timeout: 60_000 });
     found.set(name, (await link.getAttribute("href")) ?? "");
   }
+  // Below the list of sheets, with what is fetched for those under work.
+  await openScreen(walker, found.get("sheets") ?? "");
+  await expect(page.locator(`main a[href="${to("new-sheet")}"]`).first()).toBeVisible();
+  found.set("new-sheet", to("new-sheet"));
+  await openScreen(walker, to("new-sheet"));
   await openScreen(walker, found.get("sheet") ?? "");
   await workRoutes(walker, found);
   await openScreen(walker, HEARD);

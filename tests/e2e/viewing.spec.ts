@@ -132,6 +132,6 @@ test.describe("without a signal", () => {
     await expect(page.getByRole("heading", { name: "Reasons to walk away" })).toBeVisible();
     console.log(`a viewing: ${prepared} presses at home, ${taps() - prepared} there, ${replied} of them replies`);
     expect(prepared).toBeLessThanOrEqual(8);
-    expect(taps() - prepared - replied).toBeLessThanOrEqual(14);
+    expect(taps() - prepared - replied).toBeLessThanOrEqual(18);
   });
 });

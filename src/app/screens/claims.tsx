@@ -1,6 +1,6 @@
 /** What is claimed of the car, in its own words, each with whether it was shown; typed or pasted, one a line. */
 import { useState } from "preact/hooks";
-import { CLAIM_FROM, CLAIM_WORDS, type Claim } from "../../core/record/index.js";
+import { CLAIM_FROM, CLAIM_WORDS, type Claim, type ClaimSeen } from "../../core/record/index.js";
 import { NextAction, Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
 import { ListRow } from "../parts/list-row.js";
@@ -15,8 +15,24 @@ import { addClaims, claimTexts, putClaim, seeClaim } from "../state/viewing-acts
 import { t } from "../texts/viewing-page.js";
 import type { OnPlan } from "./on-plan.js";
 
-const fromChoices = CLAIM_FROM.map((value) => ({ value, words: t(`claim.from.${value}`) }));
-const fromOf = (value: string): Claim["from"] => CLAIM_FROM.find((one) => one === value) ?? "seller";
+const NOT_ASKED = "not-asked";
+
+interface FromFieldProps {
+  readonly id: string;
+  readonly from: Claim["from"];
+  readonly onChoose: (from: Claim["from"]) => void;
+}
+
+const FromField = ({ id, from, onChoose }: FromFieldProps) => (
+  <Field
+    id={id}
+    kind="select"
+    label={t("claim.from")}
+    value={from}
+    onInput={(value) => onChoose(CLAIM_FROM.find((one) => one === value) ?? from)}
+    options={CLAIM_FROM.map((value) => ({ value, words: t(`claim.from.${value}`) }))}
+  />
+);
 
 export function Claims({ on }: { readonly on: OnPlan }) {
   const [open, setOpen] = useState<string>();
@@ -63,20 +79,16 @@ function AddClaims({ on }: { readonly on: OnPlan }) {
         value={typed}
         onInput={setTyped}
       />
-      <Field
-        id="claims-from"
-        kind="select"
-        label={t("claim.from")}
-        value={from}
-        onInput={(value) => setChosen(fromOf(value))}
-        options={fromChoices}
-      />
+      <FromField id="claims-from" from={from} onChoose={setChosen} />
       <div class="acts">
         <Tool words={n === 0 ? t("claims.keep.none") : t("claims.keep", { n })} disabled={n === 0} onPress={keep} />
       </div>
     </div>
   );
 }
+
+const isSeen = (word: ClaimSeen["word"] | typeof NOT_ASKED | undefined): word is ClaimSeen["word"] =>
+  word !== undefined && word !== NOT_ASKED;
 
 function ClaimSheet({
   on,
@@ -88,18 +100,21 @@ function ClaimSheet({
   readonly onClose: () => void;
 }) {
   const { journal, phone } = useApp();
-  const [word, setWord] = useState(line.seen?.word);
+  // Where two people differ nothing is chosen yet, and left so both their answers stay.
+  const [word, setWord] = useState<ClaimSeen["word"] | typeof NOT_ASKED | undefined>(
+    line.differ ? undefined : (line.seen?.word ?? NOT_ASKED),
+  );
   const [words, setWords] = useState(line.seen?.words ?? "");
   const [text, setText] = useState(line.claim.text);
   const [from, setFrom] = useState(line.claim.from);
   const isBare = text.trim() === "";
   const keep = async (): Promise<void> => {
     const mended = { text: text.trim(), from };
-    if (mended.text !== line.claim.text || from !== line.claim.from)
-      await putClaim(journal, on.stream, line.id, mended);
-    const seen = word === undefined ? null : { word, words: words.trim(), on: dayOf(phone.now()) };
-    if (seen?.word !== line.seen?.word || (seen?.words ?? "") !== (line.seen?.words ?? "") || line.differ)
-      await seeClaim(journal, on.stream, line.id, seen);
+    const isMended = mended.text !== line.claim.text || from !== line.claim.from;
+    if (isMended && !(await putClaim(journal, on.stream, line.id, mended))) return;
+    const seen = isSeen(word) ? { word, words: words.trim(), on: dayOf(phone.now()) } : null;
+    const isOther = seen?.word !== line.seen?.word || (seen?.words ?? "") !== (line.seen?.words ?? "") || line.differ;
+    if (word !== undefined && isOther && !(await seeClaim(journal, on.stream, line.id, seen))) return;
     onClose();
   };
   return (
@@ -122,12 +137,12 @@ function ClaimSheet({
             says: t(`claim.word.${id}.says`),
             chosen: id === word,
           })),
-          { id: "not-asked", words: t("claim.word.not-asked"), chosen: word === undefined },
+          { id: NOT_ASKED, words: t("claim.word.not-asked"), chosen: word === NOT_ASKED },
         ]}
-        onChoose={(id) => setWord(CLAIM_WORDS.find((one) => one === id))}
+        onChoose={(id) => setWord(CLAIM_WORDS.find((one) => one === id) ?? NOT_ASKED)}
       />
       <div class="form">
-        {word !== undefined && (
+        {isSeen(word) && (
           <Field id="claim-words" kind="area" label={t("claim.words")} value={words} onInput={setWords} />
         )}
         <Field
@@ -138,14 +153,7 @@ function ClaimSheet({
           onInput={setText}
           problem={isBare ? t("claim.text.bare") : undefined}
         />
-        <Field
-          id="claim-from"
-          kind="select"
-          label={t("claim.from")}
-          value={from}
-          onInput={(value) => setFrom(fromOf(value))}
-          options={fromChoices}
-        />
+        <FromField id="claim-from" from={from} onChoose={setFrom} />
         <div class="acts">
           <Tool words={t("claim.out")} onPress={() => void putClaim(journal, on.stream, line.id, null).then(onClose)} />
         </div>

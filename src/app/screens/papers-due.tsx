@@ -2,7 +2,7 @@
 import type { Summary } from "../../core/record/index.js";
 import { ListRow } from "../parts/list-row.js";
 import { useApp } from "../state/app.js";
-import { goOn, isDue, personalPapers } from "../state/personal-papers.js";
+import { dayPapersGo, isDue, personalPapers } from "../state/personal-papers.js";
 import { paramOf, to } from "../state/routes.js";
 import { dayOf } from "../state/today.js";
 import { plainDay } from "../texts/days.js";
@@ -25,7 +25,7 @@ function DueLine({ visit }: { readonly visit: string }) {
   const plan = journal.keptPlan(visit).value;
   const today = dayOf(phone.now());
   if (plan.is !== "open" || !isDue(plan.state, today)) return null;
-  return <Due visit={visit} since={goOn(plan.state) ?? today} />;
+  return <Due visit={visit} since={dayPapersGo(plan.state) ?? today} />;
 }
 
 function Due({ visit, since }: { readonly visit: string; readonly since: string }) {

@@ -2,11 +2,13 @@
 import { useState } from "preact/hooks";
 import { Tool } from "../parts/button.js";
 import { Field } from "../parts/field.js";
+import { ListRow } from "../parts/list-row.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import { plusDays } from "../state/day-sums.js";
-import { goOn, isDue, personalPapers } from "../state/personal-papers.js";
+import { dayPapersGo, isDue, personalPapers } from "../state/personal-papers.js";
+import { to } from "../state/routes.js";
 import { dayOf } from "../state/today.js";
 import { papersUntil } from "../state/viewing-acts.js";
 import { plainDay } from "../texts/days.js";
@@ -25,7 +27,7 @@ export function PapersKept({ on }: { readonly on: OnPlan }) {
   const [erased, setErased] = useState<ErasedNow>();
   const papers = personalPapers(on.visit);
   const today = dayOf(phone.now());
-  const until = goOn(on.said);
+  const until = dayPapersGo(on.said);
   const set = (value: string): void => {
     const days = DAYS.find((one) => String(one) === value);
     if (value !== AS_SET) void papersUntil(journal, on.stream, days === undefined ? null : plusDays(today, days));
@@ -56,6 +58,11 @@ export function PapersKept({ on }: { readonly on: OnPlan }) {
           </div>
         )}
       </div>
+      <ListRow
+        title={t("papers.others")}
+        second={t("papers.others.says")}
+        href={to("visit-file", { visit: on.param })}
+      />
       {asking && (
         <Erasing
           what={{ title: t("papers.sure", { n: papers.length }), ids: papers.flatMap(({ ids }) => ids) }}

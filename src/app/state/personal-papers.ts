@@ -25,7 +25,7 @@ export function personalPapers(visit: VisitState): readonly Paper[] {
 }
 
 /** The day they are to go; of two that differ the later one, so that nothing goes that somebody still keeps. */
-export const goOn = ({ papersUntil }: Pick<PlanState, "papersUntil">): IsoDate | undefined =>
+export const dayPapersGo = ({ papersUntil }: Pick<PlanState, "papersUntil">): IsoDate | undefined =>
   papersUntil
     .map(({ value }) => value)
     .sort()
@@ -33,6 +33,6 @@ export const goOn = ({ papersUntil }: Pick<PlanState, "papersUntil">): IsoDate |
 
 /** Whether the day has come. */
 export const isDue = (plan: Pick<PlanState, "papersUntil">, today: IsoDate): boolean => {
-  const until = goOn(plan);
+  const until = dayPapersGo(plan);
   return until !== undefined && until <= today;
 };

@@ -48,6 +48,9 @@ export const enViewingPage = {
   "papers.until": "on {on}",
   "papers.days": "after {n} days, on {on}",
   "papers.kept": "no: they are kept",
+  "papers.others": "Pictures of papers kept elsewhere",
+  "papers.others.says":
+    "Only what was kept with the questions on papers is counted here. Whatever lies unsorted or with another point is chosen and deleted there.",
   "papers.due": "The day has come on which these were to go.",
   "papers.now": "Delete {n} for good now",
   "papers.sure": "Delete {n} {n|one=picture or note|other=pictures and notes} of papers for good?",

@@ -47,6 +47,9 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
   const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
   const odd = form.odometer.trim() !== "" && figureOf({ value: form.odometer, unit: form.odometerUnit }) === undefined;
   const chosen = chosenSheets(sheets, form);
+  // Those for this occasion come first; a choice by hand moves nothing under the finger.
+  const fitting = chosenSheets(sheets, { ...form, byHand: {} });
+  const listed = [...fitting, ...sheets.filter((sheet) => !fitting.includes(sheet))];
   const open = async (): Promise<void> => {
     setTried(true);
     if (odd || chosen.length === 0) return;
@@ -93,13 +96,13 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
           />
         </Band>
         <Band heading={t("new-visit.sheets")}>
+          <p class="remark">{t("new-visit.sheets.says")}</p>
           <div class="form">
-            <p class="remark">{t("new-visit.sheets.says")}</p>
             <ReplyGrid
               kind="several"
               columns={1}
               label={t("new-visit.sheets")}
-              replies={sheets.map((sheet) => ({
+              replies={listed.map((sheet) => ({
                 id: sheet.id,
                 words: sheet.title,
                 chosen: chosen.includes(sheet),

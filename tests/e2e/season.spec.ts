@@ -48,8 +48,6 @@ class Journey {
 /** What an owner says at each point, by its replies' words; `figure` is typed, `cannot` has no gauge at hand. */
 type Said = readonly (string | { readonly figure: string } | "cannot")[];
 const PUT_AWAY: Readonly<Record<string, Said>> = {
-  // Said on the form: it stands there, and is gone past.
-  "rest.season": [],
   "rest.lay-date": ["Dry, not heated"],
   "rest.lay-doc": ["Covered"],
   "rest.lay-wash": ["Clean and dry"],
@@ -65,7 +63,6 @@ const PUT_AWAY: Readonly<Record<string, Said>> = {
   "rest.lay-rh": ["cannot"],
 };
 const WAKE_UP: Readonly<Record<string, Said>> = {
-  "rest.season": [],
   "rest.up-stood": [{ figure: "5" }],
   "rest.up-leak": ["Dry"],
   "rest.up-tag": [{ figure: "3" }, "Lists more"],

@@ -1,5 +1,5 @@
 /** The visit, the car, complaints, pictures and the plan of the car, as a hand-over takes them; who is a person. Pure. */
-import { figureOf, foldPictures, isEntry, lookedOn, pictureKey } from "../../core/record/index.js";
+import { figureOf, foldPictures, isEntry, lookedOn, pictureKey, type VisitState } from "../../core/record/index.js";
 import {
   type CarTold,
   type FaultRef,
@@ -15,6 +15,7 @@ import type { HandoverGround } from "./handover-ground.js";
 import { capital, placeName, pointName } from "./knowledge.js";
 import { marksSentence, marksView } from "./marks-view.js";
 import { last } from "./plan-input.js";
+import { seasonOf } from "./season.js";
 
 /** Names by person, from every stream at hand. */
 function namesOf({ visit, car, said }: HandoverGround): ReadonlyMap<string, string> {
@@ -65,6 +66,11 @@ export function personalOf(ground: HandoverGround): readonly string[] {
   return [...new Set(given.map(({ name }) => name.trim()))].filter((name) => name !== "" && !own.has(name));
 }
 
+function isAtRest({ replies }: VisitState): boolean {
+  const season = seasonOf(replies);
+  return season === "put-away" || season === "monthly-look";
+}
+
 export function visitTold(ground: HandoverGround): VisitTold {
   const { visit, said, today } = ground;
   // The day it comes in for its work, as somebody said; nothing is made up where nobody did.
@@ -75,6 +81,7 @@ export function visitTold(ground: HandoverGround): VisitTold {
     id: visit.stream,
     at: lookedOn(visit),
     ...(opened ? { purpose: opened.purpose } : {}),
+    ...(opened?.purpose === "season" && isAtRest(visit) ? { laidUp: true } : {}),
     who: opened?.who ?? "technician",
     lookers: lookers(ground),
     ...(odometer ? { odometer: { value: figureOf(odometer) ?? odometer.value, unit: odometer.unit } } : {}),

@@ -38,8 +38,8 @@ test("a reply kept since then wins: the memory was older than the record", () =>
   expect(recallPoint(kept, "visit:1", replies("whl.spin", "whl.rock"))).toEqual(at("whl.rock"));
 });
 
-test("without a memory one goes on at the last reply, and without replies nowhere", () => {
-  expect(recallPoint(shelf(), "visit:1", replies("whl.spin", "whl.rock"))).toEqual(at("whl.rock"));
+test("without a memory one was nowhere, whatever was replied on the form or on another phone", () => {
+  expect(recallPoint(shelf(), "visit:1", replies("whl.spin", "whl.rock"))).toBeUndefined();
   expect(recallPoint(shelf(), "visit:1", replies())).toBeUndefined();
 });
 

@@ -41,15 +41,18 @@ export async function refreshPoint(shelf: TextShelf, store: Pick<Store, "setting
   if (kept.ok && typeof kept.value === "string") shelf.put(keyFor(visit), kept.value);
 }
 
-/** Where the person was: as remembered, or at the reply kept since. Undefined when neither is known. */
+/**
+ * Where the person was: as remembered, or at the reply kept since. Undefined where nothing is remembered: a reply given
+ * on the form that opens a visit, or on another phone, is no place this person stood at.
+ */
 export function recallPoint(shelf: TextShelf, visit: string, replies: Replies): PointAt | undefined {
   const [state, place, point, wall, count] = (shelf.get(keyFor(visit)) ?? "").split(" ");
+  if (!state || !place || !point) return undefined;
   const newest = newestReply(replies);
-  const { at } = newest ?? {};
-  const later = at && { state: at.state, place: at.place, point: at.point };
-  if (!state || !place || !point) return later;
   const known = { wall: Number(wall ?? 0), count: Number(count ?? 0) };
-  return newest && compareStamps(newest.stamp, known) > 0 ? later : { state, place, point };
+  if (!newest || compareStamps(newest.stamp, known) <= 0) return { state, place, point };
+  const { at } = newest;
+  return { state: at.state, place: at.place, point: at.point };
 }
 
 /** Forgets where one was, of a visit that is deleted. */

@@ -69,6 +69,7 @@ export const english = {
   "verdict.do-not-drive": "Do not drive it.",
   "verdict.workshop-only": "No farther than to a workshop, and slowly.",
   "verdict.put-right-first": "Not for normal use before the major findings are put right.",
+  "verdict.laid-up": "It is laid up. Not before it has had its wake-up look.",
   "verdict.not-shown": "It is not shown that it may be driven.",
   "verdict.nothing-against":
     "Nothing was found in what was looked at that speaks against driving it. That is all this says.",
@@ -76,7 +77,9 @@ export const english = {
   "owner.tell": "Tell the workshop.",
   "owner.not-shown":
     "Nothing that stops it was found, but not enough was looked at. Tell the workshop what is listed below.",
+  "owner.laid-up": "Nothing for the workshop was found.",
   "owner.fine": "Fine, as far as you could look.",
+  "reason.laid-up": "It was looked over for its rest, not for the road: the checks before driving are left for waking it.",
   "reason.nothing-looked-at": "Nothing was looked at.",
   "reason.no-gate": "No check before driving belongs to the sheets of this visit.",
   "reason.dangerous": "Dangerous or must not be moved: {letters}.",
@@ -132,6 +135,7 @@ export const english = {
   "next.and-more": "{shown}; and {n} more, listed under the checks",
   "next.answer-complaint": "Answer the complaint “{words}”.",
   "next.answer-complaint.needs": "Answer the complaint “{words}”. It needs: {needs}.",
+  "next.wake-up": "Before it moves again, do the wake-up look.",
   "next.look-at-rest": "Look at the {n} {n|one=point that was|other=points that were} not looked at.",
 
   "looked.title": "What was looked at, in numbers",

@@ -75,6 +75,8 @@ export interface VisitTold {
   /** ISO date or date-time, as the car was looked at. */
   readonly at: string;
   readonly purpose?: "workshop" | "viewing" | "season" | undefined;
+  /** Put away, or looked at while it lies: it was looked over for its rest, not for the road. */
+  readonly laidUp?: boolean | undefined;
   readonly who: Audience;
   /** Names of who looked. */
   readonly lookers?: readonly string[] | undefined;

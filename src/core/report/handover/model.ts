@@ -88,18 +88,25 @@ export interface ComplaintLine {
  * May it be driven? From worst to best. The best of them still promises nothing: it tells that nothing was found and
  * that everything asked was looked at.
  */
-export const VERDICTS = ["do-not-drive", "workshop-only", "put-right-first", "not-shown", "nothing-against"] as const;
+export const VERDICTS = [
+  "do-not-drive",
+  "workshop-only",
+  "put-right-first",
+  "laid-up",
+  "not-shown",
+  "nothing-against",
+] as const;
 export type VerdictKind = (typeof VERDICTS)[number];
 
 export interface Verdict {
   readonly is: VerdictKind;
   /** What an owner is told in a word. */
-  readonly owner: "dont-drive" | "tell" | "not-shown" | "fine";
+  readonly owner: "dont-drive" | "tell" | "laid-up" | "not-shown" | "fine";
   /** Everything that makes it so, gravest first; also what would have made a milder one so. */
   readonly reasons: readonly VerdictReason[];
 }
 export type VerdictReason =
-  | { readonly is: "nothing-looked-at" | "no-gate" | "answers-unread" | "progress-unread" }
+  | { readonly is: "laid-up" | "nothing-looked-at" | "no-gate" | "answers-unread" | "progress-unread" }
   | { readonly is: "dangerous" | "major" | "close"; readonly letters: readonly string[] }
   | { readonly is: "gate-tripped" | "gate-not-cleared"; readonly gates: readonly string[] }
   | { readonly is: "forbidden" | "workshop"; readonly cautions: readonly string[] }
@@ -133,6 +140,7 @@ export type NextStep =
   | { readonly is: "do-not-drive" }
   | { readonly is: "make-fast"; readonly what: readonly string[] }
   /** Checks that ask for the same stand together. */
+  | { readonly is: "wake-up" }
   | { readonly is: "clear-gate"; readonly gates: readonly string[]; readonly first: readonly string[] }
   | { readonly is: "look-second"; readonly jobs: readonly string[] }
   | { readonly is: "measure-again"; readonly letter: string; readonly title: string; readonly where: string }

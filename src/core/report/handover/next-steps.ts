@@ -46,7 +46,7 @@ export function nextSteps(input: HandoverInput, { work }: Lettered, known: Known
     ...(verdict.is === "do-not-drive" ? [{ is: "do-not-drive" } as const] : []),
     ...(input.loose?.length ? [{ is: "make-fast", what: input.loose.map(({ words }) => words) } as const] : []),
     ...moving,
-    ...shutGates(input, known),
+    ...(input.visit.laidUp === true ? [] : shutGates(input, known)),
     ...driving,
     ...(done.length > 0 ? [{ is: "look-second", jobs: done.map(({ title }) => title) } as const] : []),
     ...grave,
@@ -60,6 +60,7 @@ export function nextSteps(input: HandoverInput, { work }: Lettered, known: Known
           ({ is: "answer-complaint", words, ...(answer?.is === "needs" ? { needs: answer.what } : {}) }) as const,
       ),
     ...(unseen > 0 ? [{ is: "look-at-rest", count: unseen } as const] : []),
+    ...(input.visit.laidUp === true ? [{ is: "wake-up" } as const] : []),
   ];
 }
 

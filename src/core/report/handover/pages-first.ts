@@ -58,6 +58,7 @@ function verdict({ first, for: reader }: HandoverModel, words: HandoverWords): r
 export function reasonText(words: HandoverWords, reason: VerdictReason): string {
   const joined = (all: readonly (string | number)[]): string => all.join(", ");
   switch (reason.is) {
+    case "laid-up":
     case "nothing-looked-at":
     case "no-gate":
     case "answers-unread":
@@ -158,6 +159,8 @@ function stepText(words: HandoverWords, step: Exclude<NextStep, { readonly title
       return step.needs === undefined
         ? say(words, "next.answer-complaint", { words: step.words })
         : say(words, "next.answer-complaint.needs", { words: step.words, needs: unended(step.needs) });
+    case "wake-up":
+      return say(words, "next.wake-up");
     case "look-at-rest":
       return say(words, "next.look-at-rest", { n: step.count });
     case "date":

@@ -31,6 +31,37 @@ describe("HO10 the best a hand-over says is that nothing was found", () => {
   });
 });
 
+describe("HO18 a car that lies was looked over for its rest, not for the road", () => {
+  const laidUp = { visit: { ...soundVisit().visit, laidUp: true } } as const;
+  const shut = gates({ state: "not cleared" });
+
+  it("tells that it is laid up instead of asking for the checks before driving, or for any to be there", () => {
+    expect(verdict({ ...laidUp, gates: shut })).toEqual({
+      is: "laid-up",
+      owner: "laid-up",
+      reasons: [{ is: "laid-up" }],
+    });
+    expect(reasons({ ...laidUp, gates: [] })).toEqual(["laid-up"]);
+    expect(reasons({ gates: shut })).toEqual(["gate-not-cleared"]);
+  });
+  it("names waking it as the last step, and no check before driving as one", () => {
+    const steps = (more: Partial<HandoverInput>) =>
+      handover(soundVisit({ gates: shut, ...more })).first.next.map(({ is }) => is);
+    expect(steps(laidUp)).toEqual(["wake-up"]);
+    expect(steps({})).toEqual(["clear-gate"]);
+  });
+  it("never hides what is worse, nor what is not shown besides", () => {
+    expect(verdict({ ...laidUp, faults: [fault({ grade: "dangerous" })] })).toMatchObject({
+      is: "do-not-drive",
+      owner: "dont-drive",
+    });
+    expect(reasons({ ...laidUp, gates: gates({ state: "tripped" }) })).toEqual(["gate-tripped", "laid-up"]);
+    expect(verdict({ ...laidUp, notSeen: [unseen] })).toMatchObject({ is: "laid-up", owner: "laid-up" });
+    expect(reasons({ ...laidUp, notSeen: [unseen] })).toEqual(["laid-up", "not-seen"]);
+    expect(verdict({ ...laidUp, faults: [fault({ grade: "minor" })] })).toMatchObject({ owner: "tell" });
+  });
+});
+
 const THERE = { fault: "whl.play", place: "RR" };
 const GONE = { fault: "whl.play", place: "RL" };
 

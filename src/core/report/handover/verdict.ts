@@ -81,10 +81,12 @@ function limiting(
 
 function unshown(input: HandoverInput, findings: readonly LetteredFinding[], standing: Standing): readonly Weighed[] {
   const kind = "not-shown";
-  const { gates, sheets } = input;
+  const { gates, sheets, visit } = input;
+  const laidUp = visit.laidUp === true;
   const answered = sheets.reduce((sum, one) => sum + one.answered, 0);
+  // A car that lies is not driven away: what stands before the road waits until it is woken.
   const driving = gates.filter(guardsDriving);
-  const shut = driving.filter((one) => gateState(one, standing) === "not cleared");
+  const shut = laidUp ? [] : driving.filter((one) => gateState(one, standing) === "not cleared");
   const letters = {
     close: lettersOf(findings, ({ close }) => close),
     differ: lettersOf(findings, ({ differ }) => differ === true),
@@ -100,11 +102,12 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
     .map(({ title, where }) => (where ? `${title}, ${where}` : title));
   const unread = input.unread ?? 0;
   return [
+    ...when(laidUp, "laid-up", { is: "laid-up" }),
     ...when(answered === 0, kind, { is: "nothing-looked-at" }),
     ...when(letters.close.length > 0, kind, { is: "close", letters: letters.close }),
     ...when(letters.done.length > 0, kind, { is: "done-not-checked", letters: letters.done }),
     ...when(unlooked.length > 0, kind, { is: "work-not-looked-at", jobs: unlooked }),
-    ...when(driving.length === 0, kind, { is: "no-gate" }),
+    ...when(driving.length === 0 && !laidUp, kind, { is: "no-gate" }),
     ...when(shut.length > 0, kind, { is: "gate-not-cleared", gates: shut.map(({ title }) => title) }),
     ...when(thin.length > 0 && answered > 0, kind, { is: "not-enough-seen", sheets: thin }),
     ...when(unseen > 0, kind, { is: "not-seen", count: unseen }),
@@ -125,5 +128,5 @@ function ownerWord(is: VerdictKind, findings: readonly LetteredFinding[], input:
     lettersOf(findings, ({ grade, close }) => grade !== "advisory" || close).length > 0 ||
     openComplaints(input).length > 0;
   if (toTell) return "tell";
-  return is === "not-shown" ? "not-shown" : "fine";
+  return is === "laid-up" || is === "not-shown" ? is : "fine";
 }

@@ -79,7 +79,8 @@ export const english = {
     "Nothing that stops it was found, but not enough was looked at. Tell the workshop what is listed below.",
   "owner.laid-up": "Nothing for the workshop was found.",
   "owner.fine": "Fine, as far as you could look.",
-  "reason.laid-up": "It was looked over for its rest, not for the road: the checks before driving are left for waking it.",
+  "reason.laid-up":
+    "It was looked over for its rest, not for the road: the checks before driving are left for waking it.",
   "reason.nothing-looked-at": "Nothing was looked at.",
   "reason.no-gate": "No check before driving belongs to the sheets of this visit.",
   "reason.dangerous": "Dangerous or must not be moved: {letters}.",

@@ -58,7 +58,7 @@ export function byWhen(
 }
 
 /** A row that names this fault; or its grade and no fault. A row for a job counts from the job being done. */
-function concerns(look: NextLookRow, fault: Pick<Fault, "fault" | "grade">): boolean {
+export function concerns(look: NextLookRow, fault: Pick<Fault, "fault" | "grade">): boolean {
   if (look.job !== undefined) return false;
   if (look.fault !== undefined)
     return look.fault === fault.fault && (look.grade === undefined || look.grade === fault.grade);
@@ -66,7 +66,7 @@ function concerns(look: NextLookRow, fault: Pick<Fault, "fault" | "grade">): boo
 }
 
 /** An ordinary year, only to tell which of two stated figures is nearer where no next visit is planned. */
-const YEAR = { km: 10_000, days: 365 };
+export const YEAR = { km: 10_000, days: 365 };
 
 /**
  * What is stated, as way left ÷ way to the next visit, so that the order agrees with what is shown; the nearer of
@@ -101,7 +101,7 @@ function addDays(at: string | undefined, days: number): string | undefined {
 }
 
 /** The same day some months on; the last day of a shorter month. */
-function addMonths(at: string | undefined, months: number): string | undefined {
+export function addMonths(at: string | undefined, months: number): string | undefined {
   const from = at === undefined ? Number.NaN : Date.parse(at.slice(0, 10));
   if (!Number.isFinite(from)) return undefined;
   const day = new Date(from).getUTCDate();

@@ -8,6 +8,8 @@ export * from "./choice/door.js";
 export * from "./doing/index.js";
 // estimate: what it costs, how sure that is, and where it stands against the first one
 export * from "./estimate/index.js";
+// looks: when to look again, and what falls into one visit
+export * from "./looks/index.js";
 export { type Band, bandOf, type Consequence, type Likelihood, rankOf } from "./matrix.js";
 export { PLAN_MESSAGES, tellPlan } from "./messages.js";
 export {

@@ -77,7 +77,7 @@ export function urgentFaults(
 }
 
 /** Rows that name the fault, of any sheet, and those for a grade of the sheet that names it: rust keeps no distance. */
-function looksFor({ fault }: Fault, sheets: readonly SheetJobs[]): readonly NextLookRow[] {
+export function looksFor({ fault }: Pick<Fault, "fault">, sheets: readonly SheetJobs[]): readonly NextLookRow[] {
   return sheets.flatMap(({ sheet }) => {
     const isOwn = sheet.rules.some((rule) => rule.fault === fault);
     return sheet.nextLooks.filter((look) => isOwn || look.fault !== undefined);

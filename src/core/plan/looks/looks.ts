@@ -104,7 +104,11 @@ function dueOf(wanted: LookWanted, use: CarUse): LookDue {
 }
 
 function standsAt(
-  { at, by, day }: Pick<Partial<LookDue>, "at" | "by" | "day">,
+  {
+    at,
+    by,
+    day,
+  }: { readonly at: number | undefined; readonly by: IsoDate | undefined; readonly day: IsoDate | undefined },
   { today, odometer }: CarUse,
 ): LookStands {
   const read = odometer?.km;

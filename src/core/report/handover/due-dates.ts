@@ -1,9 +1,12 @@
 /** Every day and distance somebody has to think of after the visit, nearest day first. Knows no words of its own. */
-import type { Figure, HandoverInput } from "./input.js";
+import type { Figure, HandoverInput, LookAtTold, LookTold } from "./input.js";
 import type { DueDate, NumberedJob } from "./model.js";
+import { unended } from "./sentence.js";
 
-/** Names of days at which wear is looked at again begin so. */
-export const WEAR = "trend:";
+const WEAR = "trend:";
+const LOOK = "look:";
+/** A day at which something is looked at again: there may be thirty of them. */
+export const isLook = ({ id }: Pick<DueDate, "id">): boolean => id.startsWith(WEAR) || id.startsWith(LOOK);
 
 /** Nothing done and nothing declined is due; a decision to do it by a day stands beside the day the rules name. */
 export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): readonly DueDate[] {
@@ -37,16 +40,35 @@ export function dueDates(input: HandoverInput, work: readonly NumberedJob[]): re
       on,
       distance,
     })),
-    ...(input.trends ?? []).flatMap(({ id, title, where, lookAgain }) =>
-      lookAgain === undefined
-        ? []
-        : [{ id: `${WEAR}${id}`, is: "look-again" as const, words: title, where, on: lookAgain }],
-    ),
+    ...(input.looks?.flatMap((look) => lookDate(look, open)) ?? wearDates(input)),
     ...(input.visit.next === undefined
       ? []
       : [{ id: "next-visit", is: "next-visit" as const, words: "", where: "", on: input.visit.next }]),
   ];
   return [...dates].sort(sooner(input.visit.odometer));
+}
+
+/** While nothing else is known to be looked at again. */
+const wearDates = ({ trends = [] }: HandoverInput): readonly DueDate[] =>
+  trends.flatMap(({ id, title, where, lookAgain }) =>
+    lookAgain === undefined
+      ? []
+      : [{ id: `${WEAR}${id}`, is: "look-again" as const, words: title, where, on: lookAgain }],
+  );
+
+/** One visit of looks, without what stands among the days already. */
+function lookDate({ id, of, on, odometer, distance }: LookTold, open: readonly NumberedJob[]): readonly DueDate[] {
+  const dated = open.filter(({ byWhen }) => byWhen.date !== undefined || byWhen.distance !== undefined);
+  const isTold = ({ is, fault }: LookAtTold): boolean =>
+    is === "recheck" ||
+    (fault !== undefined &&
+      dated.some(({ faults }) => faults.some((one) => one.fault === fault.fault && one.place === fault.place)));
+  const what = of
+    .filter((one) => !isTold(one))
+    .map(({ title, where }) => [unended(title), where].filter(Boolean).join(", "));
+  if (what.length === 0) return [];
+  const words = [...new Set(what)].join("; ");
+  return [{ id: `${LOOK}${id}`, is: "look-again", words, where: "", on, odometer, distance }];
 }
 
 /** Sorts behind every day. */

@@ -160,6 +160,25 @@ export interface DateTold {
   readonly distance?: Figure | undefined;
 }
 
+/** What is to be looked at again in one visit, at the earliest of it. */
+export interface LookTold {
+  /** Stable over hand-overs of one visit. */
+  readonly id: string;
+  readonly on?: IsoDate | undefined;
+  /** What the odometer then shows; from the day of the visit on, where nobody read it. */
+  readonly odometer?: Figure | undefined;
+  readonly distance?: Figure | undefined;
+  readonly of: readonly LookAtTold[];
+}
+export interface LookAtTold {
+  /** `recheck`: stands among the days by itself. */
+  readonly is: "finding" | "job" | "recheck" | "wear";
+  readonly title: string;
+  readonly where: string;
+  /** Of a finding. */
+  readonly fault?: FaultRef | undefined;
+}
+
 /** What somebody said after a last look at the finished work. */
 export interface ReleaseTold {
   readonly is: "released" | "not-released";

@@ -13,6 +13,7 @@ import type {
   DoneTold,
   FirstUntold,
   JobTold,
+  LookTold,
   LooseTold,
   MoneyTold,
   ReleaseTold,
@@ -56,6 +57,8 @@ export interface HandoverInput {
   readonly isProgressUnread?: boolean | undefined;
   readonly trends?: readonly TrendTold[] | undefined;
   readonly dates?: readonly DateTold[] | undefined;
+  /** All that is looked at again, wear with the rest; absent: not worked out, and wear stands by itself. */
+  readonly looks?: readonly LookTold[] | undefined;
   readonly pictures?: readonly PictureTold[] | undefined;
   /** What is seen on pictures that no form can hold, because they cannot be read here. */
   readonly picturesLeft?: readonly string[] | undefined;

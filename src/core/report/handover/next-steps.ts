@@ -3,7 +3,7 @@
  * days and distances as they come, then looking again. Nothing stands in it twice. Knows no words.
  */
 import type { Grade } from "../../terms/index.js";
-import { WEAR } from "./due-dates.js";
+import { isLook } from "./due-dates.js";
 import { isPlanned } from "./first-page.js";
 import type { HandoverInput } from "./input.js";
 import type { Lettered } from "./lettering.js";
@@ -24,14 +24,10 @@ type Stage = (typeof STAGES)[number];
 
 const stageOfGrade = (grade: Grade): Stage => (grade === "dangerous" ? 0 : 2);
 
-/** Of the days at which wear is looked at again only the soonest: thirty of them would bury what comes first. */
-function soonestWear(dates: readonly DueDate[]): readonly DueDate[] {
-  const wears = dates.filter(({ id }) => id.startsWith(WEAR));
-  const soonest = wears.reduce<DueDate | undefined>(
-    (before, one) => (before?.on === undefined || (one.on ?? "") < before.on ? one : before),
-    undefined,
-  );
-  return dates.filter((one) => !one.id.startsWith(WEAR) || one === soonest);
+/** Of the days at which something is looked at again only the soonest: thirty of them would bury what comes first. */
+function soonestLook(dates: readonly DueDate[]): readonly DueDate[] {
+  const soonest = dates.find(isLook);
+  return dates.filter((one) => !isLook(one) || one === soonest);
 }
 
 /** Nothing on it is called optional, and nothing says that the rest can wait. */
@@ -50,7 +46,7 @@ export function nextSteps(input: HandoverInput, { work }: Lettered, known: Known
     ...driving,
     ...(done.length > 0 ? [{ is: "look-second", jobs: done.map(({ title }) => title) } as const] : []),
     ...grave,
-    ...soonestWear(dates)
+    ...soonestLook(dates)
       .filter(({ is, number }) => is !== "job" && (number === undefined || !named.has(number)))
       .map((date) => ({ is: "date", date }) as const),
     ...openComplaints(input)

@@ -20,7 +20,8 @@ const firstScreen = scriptsFor(contents, FIRST_SCREEN);
 const firstReply = scriptsFor(contents, FIRST_REPLY);
 /**
  * What is no screen and weighed apart: the judging that is fetched with the first reply, and the parsers and checkers
- * that import a sheet or plan an old edition again. What opens over a reading is weighed with the whole reading screen
+ * that import a sheet or plan an old edition again. What answers for a sheet under work runs in a worker, a program of
+ * its own with the same checkers; the page fetches them only where no worker will run. What opens over a reading is weighed with the whole reading screen
  * and the catalogue of words (the screen itself is there already when it opens), and so are what was judged again before and a visit's own page.
  * The work list and every page of its plan are weighed with what they all share: how a plan is laid out and told, and
  * the catalogue of words; the owner's word with what prices one job anew and what must be opened
@@ -50,9 +51,11 @@ const APART = {
   "item-brought": "29 kB",
   "item-limit": "27 kB",
   "plan-editions": "40 kB",
-  "sheet-tools": "104 kB",
-  "sheet-try": "90 kB",
-  "item-rule": "60 kB",
+  "sheet-tools": "70 kB",
+  "sheet-file": "106 kB",
+  "sheet-answers": "154 kB",
+  "sheet-try": "60 kB",
+  "item-rule": "44 kB",
   "item-case": "64 kB",
   proving: "36 kB",
   "reading-over": "26 kB",
@@ -112,12 +115,14 @@ const APART = {
 };
 const limitOf = (file) => Object.entries(APART).find(([name]) => file.startsWith(`assets/${name}-`))?.[1] ?? "20 kB";
 
-/** Workers are built apart and are in no list: the one that prints is the largest by far. */
+/** Workers are built apart and are in no list: the one that prints is the largest, the one that checks sheets the next. */
 const builtFiles = readdirSync(new URL("dist/assets/", import.meta.url));
 const printing = builtFiles
   .filter((file) => /^worker-.*\.js$/.test(file))
   .map((file) => `assets/${file}`)
   .filter((file) => readFileSync(new URL(`dist/${file}`, import.meta.url), "utf8").includes("FontDescriptor"));
+
+const checking = builtFiles.filter((file) => /^sheet-worker-.*\.js$/.test(file)).map((file) => `assets/${file}`);
 
 export default [
   budget("scripts until the first screen", "45 kB", firstScreen),
@@ -129,6 +134,7 @@ export default [
   // It names every file there is, with its hash: a lazy screen more is 40 bytes more.
   budget("service worker", "12 kB", ["sw.js"]),
   budget("printing worker", "150 kB", printing),
+  budget("checking worker", "112 kB", checking),
   budget("printing faces", "32 kB", ["assets/leadlamp-sheet-*.ttf"]),
   ...laterParts(contents, firstReply).map(({ file, adds }) => budget(`later: ${file}`, limitOf(file), adds)),
 ];

@@ -5,22 +5,22 @@ import { namesIn, toldByName } from "./told-names.js";
 
 const { sheet, common } = miniSheets();
 
-test("a point looked at elsewhere is told against the edition before, and of a sheet without one it is not", async () => {
+test("a point looked at elsewhere is told against the edition before, and of a sheet without one it is not", () => {
   const limits = sheet.limits.map((limit) => ({ ...limit, of: "hub.odd" }));
-  const codes = async (before?: typeof sheet) =>
-    (await checkWork({ ...sheet, limits }, common, [], before)).told.map(({ code, path }) => [code, path]);
-  expect(await codes(sheet)).toContainEqual(["id-other-subject", ["limits", 0, "of"]]);
-  expect((await codes()).flat()).not.toContain("id-other-subject");
+  const codes = (before?: typeof sheet) =>
+    checkWork({ ...sheet, limits }, common, [], before).told.map(({ code, path }) => [code, path]);
+  expect(codes(sheet)).toContainEqual(["id-other-subject", ["limits", 0, "of"]]);
+  expect(codes().flat()).not.toContain("id-other-subject");
   const fields = null as unknown as (typeof sheet.points)[number]["fields"];
   const shapeless = { ...sheet, points: sheet.points.map((point) => ({ ...point, fields })) };
-  expect((await checkWork(shapeless, common, [], sheet)).told[0]?.is).toBe("problem");
+  expect(checkWork(shapeless, common, [], sheet).told[0]?.is).toBe("problem");
 });
 
-test("what is told names things as their author named them, and no id", async () => {
+test("what is told names things as their author named them, and no id", () => {
   const limits = sheet.limits.map((limit) => ({ ...limit, bands: {}, source: "" }));
-  const { told } = await checkWork({ ...sheet, limits }, common, []);
+  const { told } = checkWork({ ...sheet, limits }, common, []);
   expect(told.find(({ code }) => code === "bands-empty")?.says).toBe("No edge is given yet: it needs at least one.");
-  const { told: without } = await checkWork({ ...sheet, cases: [], rules: sheet.rules.toReversed() }, common, []);
+  const { told: without } = checkWork({ ...sheet, cases: [], rules: sheet.rules.toReversed() }, common, []);
   const ids = [sheet.points, sheet.rules, sheet.limits, sheet.jobs].flatMap((list) => list.map(({ id }) => id));
   expect(without.length).toBeGreaterThan(0);
   for (const { says } of without) expect(ids.filter((id) => says.includes(id))).toEqual([]);

@@ -1,19 +1,52 @@
-/** The parsers and checkers of check sheets as the screens use them. Loaded only when a sheet is read in or worked on. */
+/**
+ * The parsers and checkers of check sheets as the screens use them. Loaded only when a sheet is read in or worked on; what
+ * takes long is asked of a worker.
+ */
 import { casesOf } from "virtual:leadlamp/cases";
-import type { SheetTools } from "../state/sheet-tools.js";
-import { checkWork } from "./check-work.js";
+import type { Sheet } from "../../core/sheet/run.js";
+import type { ProvingGround, ReadyToTry, SheetTools } from "../state/sheet-tools.js";
+import { startWorker } from "../trusted.js";
 import { ruleTools } from "./rule-tools.js";
-import { readSheetFile, sheetProblem } from "./sheet-file.js";
+import { sheetsBeside } from "./sheet-beside.js";
+import address from "./sheet-worker.js?worker&url";
 import { writeSheet } from "./write-sheet.js";
+
+const beside = sheetsBeside(
+  () => startWorker(address),
+  async () => (await import("./sheet-answers.js")).sheetAnswering(),
+);
+
+const engines = new WeakMap<Sheet, Promise<ReadyToTry | undefined>>();
+
+/** Planned beside the page, linked on it: what is tried is judged at every reply, as a visit is. */
+async function makeEngine(ground: ProvingGround): Promise<ReadyToTry | undefined> {
+  const [came, { ready }] = await Promise.all([beside.ask({ do: "plan" }, ground), import("../state/judging.js")]);
+  if (!came?.plan) {
+    engines.delete(ground.sheet);
+    return undefined;
+  }
+  return { engine: await ready(came.plan), sheets: came.plan.sheets.map(({ sheet: { id } }) => id) };
+}
 
 export const sheetTools: SheetTools = {
   readSheet: async (...picked) => {
+    const { readSheetFile, sheetProblem } = await import("./sheet-file.js");
     const read = await readSheetFile(...picked);
     return read.ok
       ? { ok: true, file: read.value.file, notes: read.value.notes.map(sheetProblem) }
       : { ok: false, faults: read.problems.map(sheetProblem) };
   },
-  checkWork,
+  stay: beside.stay,
+  checkWork: async (ground) => {
+    const came = await beside.ask({ do: "check" }, ground);
+    return came?.check && { ...came.check, ...(beside.isInTheWay ? { inTheWay: true } : {}) };
+  },
+  engineOf: (ground) => {
+    const made = engines.get(ground.sheet) ?? makeEngine(ground);
+    engines.set(ground.sheet, made);
+    return made;
+  },
+  proveCases: async (ground, cases) => (await beside.ask({ do: "prove", cases }, ground))?.prove,
   ...ruleTools,
   writeSheet,
   casesOf: async (sheet) => (await casesOf[sheet]?.()) ?? [],

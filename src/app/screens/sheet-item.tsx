@@ -48,6 +48,7 @@ function Item({ sheet, work, list, item }: { readonly sheet: string } & Pick<Ite
   const back = list === "head" ? t("sheet-work.title") : t(`sheet-list.${list}`);
   return (
     <Plain back={back} href={listed} title={itemTitle(work, list, is)} {...secondOf(work)}>
+      {work.inTheWay && <p class="remark">{t("sheet-work.in-the-way")}</p>}
       {told
         .filter(({ about }) => (about?.inside.length ?? 0) === 0)
         .map(({ says }) => (

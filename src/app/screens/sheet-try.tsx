@@ -1,6 +1,6 @@
 /** A sheet under work tried at once: sample replies above, below what comes out of them and what does not, and why. */
 import { useMemo, useState } from "preact/hooks";
-import { type Engine, reassess, type Session } from "../../core/assess/index.js";
+import { reassess, type Session } from "../../core/assess/index.js";
 import { Notice } from "../parts/notice.js";
 import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
@@ -49,10 +49,7 @@ function Tried({ work, trial }: { readonly work: SheetWork; readonly trial: Tria
 
 function Ready({ work }: { readonly work: SheetWork }) {
   const { sheetTools } = useApp();
-  const made = useLoaded(
-    async (): Promise<{ engine: Engine; sheets: readonly string[] }> => (await sheetTools()).engineOf(work),
-    keyOfSheet(work),
-  );
+  const made = useLoaded(async () => (await sheetTools()).engineOf(work), keyOfSheet(work));
   const trial = useMemo(() => made && trialOf(work, made), [made, work.sheet]);
   if (!trial) return <p class="remark">{t("app.opening")}</p>;
   return <Tried work={work} trial={trial} />;

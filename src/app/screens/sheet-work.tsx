@@ -70,6 +70,7 @@ function Overview({ sheet, work }: OfWork) {
       title={textsIn(work.sheet)?.title || sheet}
       second={work.checked === "yet" ? t("sheet-work.checking") : stands}
     >
+      {work.inTheWay && <p class="remark">{t("sheet-work.in-the-way")}</p>}
       <ListLine {...{ sheet, work }} list="head" />
       {whole.map(({ says }) => (
         <p class="problem" key={says}>

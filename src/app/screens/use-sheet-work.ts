@@ -5,10 +5,9 @@
 import { signal } from "@preact/signals";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import type { HouseState } from "../../core/record/index.js";
-import type { Sheet } from "../../core/sheet/run.js";
 import { type App, useApp } from "../state/app.js";
 import { readFrozen } from "../state/frozen.js";
-import type { WorkChecked } from "../state/sheet-tools.js";
+import { checkNext, lastChecked } from "../state/sheet-checking.js";
 import { draftOf, layWork, type SheetWork, type WorkGround, wholeSheet, withTold } from "../state/sheet-work.js";
 import { readSheets, type SheetAtHand } from "../state/sheets-at-hand.js";
 import { commonFile } from "../state/shelf.js";
@@ -17,11 +16,9 @@ import { useSheetsAtHand } from "./use-sheets.js";
 /** So long after the last change the sheet is checked. */
 const CHECKED_AFTER_MS = 400;
 
-let ground: { readonly key: string; readonly is: WorkGround } | undefined;
+/** Fetched on one screen, it is there on the next. */
+const ground = signal<{ readonly key: string; readonly is: WorkGround } | undefined>(undefined);
 let laid: { readonly house: HouseState; readonly on: WorkGround; readonly work: SheetWork } | undefined;
-const checked = signal<{ readonly draft: string; readonly sheet: Sheet; readonly outcome: WorkChecked } | undefined>(
-  undefined,
-);
 
 async function fetchGround(
   { store, shelf }: Pick<App, "store" | "shelf">,
@@ -35,11 +32,13 @@ async function fetchGround(
   if (!base?.ok) throw new Error("The sheet this work was begun from is not on this phone any more");
   return {
     base: wholeSheet(base.value),
-    ...(isEdition ? { before: wholeSheet(base.value) } : {}),
     ...(base.value.begunFrom === undefined ? {} : { begunFrom: base.value.begunFrom }),
-    bare: { ...shared.common, texts: {}, cases: [], complaints: [] },
     texts: shared.texts,
-    others: read.files.map((file) => ({ ...wholeSheet(file), cases: [] })),
+    on: {
+      bare: { ...shared.common, texts: {}, cases: [], complaints: [] },
+      others: read.files.map((file) => ({ ...wholeSheet(file), cases: [] })),
+      ...(isEdition ? { before: wholeSheet(base.value) } : {}),
+    },
   };
 }
 
@@ -57,47 +56,40 @@ export function useSheetWork(sheet: string): SheetWork | undefined {
   const others = atHand.filter(({ id }) => id !== sheet);
   const found = house.is === "open" ? draftOf(house.state, sheet) : undefined;
   const key = found ? [found.draft, found.base.blob, ...others.map(({ edition }) => edition)].join(" ") : "";
-  const [, setThere] = useState("");
   const [failed, setFailed] = useState<unknown>();
   useEffect(() => {
-    if (!found || ground?.key === key) return;
+    if (!found || ground.peek()?.key === key) return;
     fetchGround(app, found.base.blob, others, atHand.length > others.length).then((is) => {
-      ground = { key, is };
-      setThere(key);
+      ground.value = { key, is };
     }, setFailed);
   }, [key]);
   if (failed !== undefined) throw failed;
-  const on = ground?.key === key ? ground.is : undefined;
+  const there = ground.value;
+  const on = there?.key === key ? there.is : undefined;
   const work = on && found && house.is === "open" ? layOnce(on, house.state, found.draft) : undefined;
-  useChecking(app, work, on, setFailed);
-  const last = checked.value;
+  useChecking(app, work, setFailed);
+  const last = lastChecked.value;
   return useMemo(
     () => (work && last?.draft === work.draft ? withTold(work, last.outcome, last.sheet !== work.sheet) : work),
     [work, last],
   );
 }
 
-function useChecking(
-  { sheetTools }: App,
-  work: SheetWork | undefined,
-  on: WorkGround | undefined,
-  fail: (error: unknown) => void,
-): void {
-  const sheet = work?.sheet;
+function useChecking({ sheetTools }: App, work: SheetWork | undefined, fail: (error: unknown) => void): void {
   useEffect(() => {
-    if (!work || !on || checked.peek()?.sheet === work.sheet) return;
-    let current = true;
-    const timer = setTimeout(() => {
-      void sheetTools()
-        .then(({ checkWork }) => checkWork(work.sheet, on.bare, on.others, on.before))
-        .then((outcome) => {
-          if (current) checked.value = { draft: work.draft, sheet: work.sheet, outcome };
-        })
-        .catch(fail);
-    }, CHECKED_AFTER_MS);
+    let leave: (() => void) | undefined;
+    let left = false;
+    void sheetTools().then(({ stay }) => {
+      if (!left) leave = stay();
+    }, fail);
     return () => {
-      current = false;
-      clearTimeout(timer);
+      left = true;
+      leave?.();
     };
-  }, [sheet]);
+  }, []);
+  useEffect(() => {
+    if (!work) return;
+    const timer = setTimeout(() => void checkNext(sheetTools, work).catch(fail), CHECKED_AFTER_MS);
+    return () => clearTimeout(timer);
+  }, [work?.sheet]);
 }

@@ -41,12 +41,14 @@ export async function mayKeep(
   work: SheetWork,
   follows: boolean,
 ): Promise<MayKeep> {
-  const { built, sheet, common, others } = work;
-  if (work.checked !== "now") return { is: "lacks", lacks: { says: t("sheet-work.checking") } };
+  const { sheet } = work;
+  const checking: MayKeep = { is: "lacks", lacks: { says: t("sheet-work.checking") } };
+  if (work.checked !== "now") return checking;
   const lacks = firstOf(work.told);
-  if (lacks || !built) return { is: "lacks", lacks: lacks ?? { says: t("sheet-work.checking") } };
+  if (lacks) return { is: "lacks", lacks };
   const { proveCases } = await sheetTools();
-  const ran = await proveCases({ sheet, common, others }, sheet.cases);
+  const ran = await proveCases(work, sheet.cases);
+  if (!ran) return checking;
   const failed = ran.flatMap(({ failures }, i) => (failures.length > 0 ? [i] : []));
   const [first] = failed;
   if (first !== undefined) {

@@ -15,6 +15,7 @@ const work: SheetWork = {
   sheet,
   common,
   others: [],
+  on: { bare, others: [] },
   told: [],
   checked: "yet",
 };
@@ -27,15 +28,15 @@ const withItems = (items: ReturnType<typeof newItems>, on = sheet) => {
 /** Codes of the shape alone: what a form could not show at all. */
 const SHAPE = ["missing-key", "unknown-key", "wrong-value", "null-word", "bad-form", "too-few", "too-many"];
 
-test("a new item of every list has the shape of a sheet, so that the rest can be told beside it", async () => {
+test("a new item of every list has the shape of a sheet, so that the rest can be told beside it", () => {
   for (const list of DRAFT_LISTS.filter((one) => one !== "head") as readonly DraftList[]) {
-    const { told } = await checkWork(withItems(newItems(work, list, "Rear shield", none)), bare, []);
+    const { told } = checkWork(withItems(newItems(work, list, "Rear shield", none)), bare, []);
     expect(told.filter(({ code }) => SHAPE.includes(code)).map(({ says }) => `${list}: ${says}`)).toEqual([]);
   }
 });
 
-test("a new rule brings a fault of its own and a condition that can be true; it lacks its cases and no more", async () => {
-  const { told } = await checkWork(withItems(newItems(work, "rules", "Hub is rough", none)), bare, []);
+test("a new rule brings a fault of its own and a condition that can be true; it lacks its cases and no more", () => {
+  const { told } = checkWork(withItems(newItems(work, "rules", "Hub is rough", none)), bare, []);
   expect(told.map(({ code, path }) => [code, path])).toEqual([["no-firing-case", ["rules", 3, "id"]]]);
 });
 
@@ -64,8 +65,8 @@ test("an item moves by one place and never past the end", () => {
   ]);
 });
 
-test("a sheet begun from nothing has one point, which can be answered, and nothing against it", async () => {
+test("a sheet begun from nothing has one point, which can be answered, and nothing against it", () => {
   const said = { title: "Door seals", about: "Seals.", place: "corner", state: "w7-hang", first: "Seal of the door" };
   const made = blankSheet("owndoorseals", said);
-  expect(await checkWork(made, bare, [sheet])).toMatchObject({ told: [], built: { sheet: { id: "owndoorseals" } } });
+  expect(checkWork(made, bare, [sheet]).told).toEqual([]);
 });

@@ -2,7 +2,7 @@
 import type { CaseRan } from "../../core/assess/cases.js";
 import type { Engine } from "../../core/assess/engine.js";
 import type { Condition, Declarations, Use } from "../../core/expr/work.js";
-import type { BuiltSheet, Common, Sheet, SheetCase } from "../../core/sheet/run.js";
+import type { BuiltCommon, BuiltSheet, Common, Sheet, SheetCase } from "../../core/sheet/run.js";
 import type { Path } from "../../core/sheet/work.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
 
@@ -29,8 +29,35 @@ export interface Told {
 
 export interface WorkChecked {
   readonly told: readonly Told[];
-  /** There when nothing stands against the sheet. */
-  readonly built?: BuiltSheet;
+  /** On the page and in its way, because nothing would run beside it. */
+  readonly inTheWay?: true;
+}
+
+/**
+ * What a sheet under work is checked and proved beside, one object for all its changes: it goes to the worker once.
+ */
+export interface CheckGround {
+  /** The shared files without what any sheet brings, and without words. */
+  readonly bare: Common;
+  readonly others: readonly Sheet[];
+  /** The edition visits may hold, which the sheet goes on from. */
+  readonly before?: Sheet;
+}
+/** A sheet as it is now, and what it stands beside. */
+export interface ProvingGround {
+  readonly sheet: Sheet;
+  readonly on: CheckGround;
+}
+
+/** Conditions planned again, of the sheet and of those it speaks of. */
+export interface WorkPlanned {
+  readonly common: BuiltCommon;
+  readonly sheets: readonly BuiltSheet[];
+}
+/** Ready to be tried. */
+export interface ReadyToTry {
+  readonly engine: Engine;
+  readonly sheets: readonly string[];
 }
 
 /** What is wrong with a condition as typed, and where in the text. */
@@ -40,17 +67,12 @@ export interface CelTold {
   readonly length: number;
 }
 
-/** What a sheet is tried and proved beside. */
-export interface ProvingGround {
-  readonly sheet: Sheet;
-  readonly common: Common;
-  readonly others: readonly Sheet[];
-}
-
 export interface SheetTools {
   readonly readSheet: SheetReader;
-  /** Checks a sheet under work whole, as the next edition after `before`; `common` is without what any sheet brings. */
-  readonly checkWork: (sheet: Sheet, common: Common, others: readonly Sheet[], before?: Sheet) => Promise<WorkChecked>;
+  /** Keeps the worker while a screen of the editor stands; call what it gives when that screen goes. */
+  readonly stay: () => () => void;
+  /** Checks a sheet under work whole. Undefined when another check was asked before this one was answered. */
+  readonly checkWork: (ground: ProvingGround) => Promise<WorkChecked | undefined>;
   /** A sheet as one file that can be read in again. */
   readonly writeSheet: (sheet: Sheet, as: "yaml" | "json") => string;
   /** What proves a sheet the app comes with. */
@@ -59,9 +81,11 @@ export interface SheetTools {
   readonly readCondition: (cel: string) => Condition | undefined;
   /** Everything against a condition as it is typed. */
   readonly checkCondition: (cel: string, declared: Declarations, use: Use) => readonly CelTold[];
-  /** A sheet whose conditions stand, ready to be tried with the sheets it speaks of; made once for a sheet as it is. */
-  readonly engineOf: (
-    ground: ProvingGround,
-  ) => Promise<{ readonly engine: Engine; readonly sheets: readonly string[] }>;
-  readonly proveCases: (ground: ProvingGround, cases: readonly SheetCase[]) => Promise<readonly CaseRan[]>;
+  /**
+   * A sheet whose conditions stand, ready to be tried with the sheets it speaks of; made once for a sheet as it is.
+   * Undefined when another was asked for before this one was there.
+   */
+  readonly engineOf: (ground: ProvingGround) => Promise<ReadyToTry | undefined>;
+  /** Undefined when other cases were asked for before these had run. */
+  readonly proveCases: (ground: ProvingGround, cases: readonly SheetCase[]) => Promise<readonly CaseRan[] | undefined>;
 }

@@ -23,9 +23,8 @@ async function begun() {
 }
 const ground = {
   base: wholeSheet(sheetFrozen),
-  bare: { places: [], cases: [], complaints: [] } as never,
   texts: {},
-  others: [],
+  on: { bare: { places: [], cases: [], complaints: [] } as never, others: [] },
 };
 
 test("what is put stands in the working copy alone; kept as an edition it is the house's sheet, and the visit keeps its own", async () => {

@@ -3,7 +3,7 @@
  * and what the checker told. Pure; keeps nothing and loads no checker.
  */
 import { compareStamps, differ, type FrozenSheet, type HouseState } from "../../core/record/index.js";
-import { type BuiltSheet, type Common, type Sheet, withBrought, withBroughtTexts } from "../../core/sheet/run.js";
+import { type Common, type Sheet, withBrought, withBroughtTexts } from "../../core/sheet/run.js";
 import {
   type AboutItem,
   aboutItem,
@@ -16,7 +16,7 @@ import {
 } from "../../core/sheet/work.js";
 import { t } from "../texts/sheet-work.js";
 import type { FrozenCommonFile, FrozenSheetFile } from "./frozen.js";
-import type { Told, WorkChecked } from "./sheet-tools.js";
+import type { CheckGround, Told, WorkChecked } from "./sheet-tools.js";
 
 export interface ItemTold {
   readonly is: "problem" | "note";
@@ -39,22 +39,22 @@ export interface SheetWork {
   readonly common: Common;
   /** The other sheets at hand, without their cases. */
   readonly others: readonly Sheet[];
+  /** What it is checked and proved beside. */
+  readonly on: CheckGround;
   /** As told last; while `checked` is `yet`, of the sheet as it was before. */
   readonly told: readonly ItemTold[];
   readonly checked: "now" | "yet";
-  /** Ready to judge with, when it was checked and nothing stands against it. */
-  readonly built?: BuiltSheet;
+  /** The page stands still while it is checked, because nothing would run beside it. */
+  readonly inTheWay?: true;
 }
 
 /** What a working copy is laid on: fetched once for its base and the sheets at hand. */
 export interface WorkGround {
   readonly base: Sheet;
-  /** The edition visits may hold, which this work goes on from; a new sheet and a copy have none. */
-  readonly before?: Sheet;
   readonly begunFrom?: string;
-  readonly bare: Common;
   readonly texts: FrozenCommonFile["texts"];
-  readonly others: readonly Sheet[];
+  /** Its edition before is one visits may hold, which this work goes on from; a new sheet and a copy have none. */
+  readonly on: CheckGround;
 }
 
 /** One working copy, and the edition it was begun from. */
@@ -128,7 +128,7 @@ export function layWork(ground: WorkGround, house: HouseState, draft: string): S
     const own = sheet.texts[language];
     return [language, { ...withBroughtTexts(words, own ? [own] : []), complaints: {} }] as const;
   });
-  const common = { ...withBrought(ground.bare, [sheet]), texts: Object.fromEntries(texts) };
+  const common = { ...withBrought(ground.on.bare, [sheet]), texts: Object.fromEntries(texts) };
   const from = ground.begunFrom === undefined ? {} : { begunFrom: ground.begunFrom };
   return {
     draft,
@@ -137,17 +137,17 @@ export function layWork(ground: WorkGround, house: HouseState, draft: string): S
     changes,
     sheet,
     common,
-    others: ground.others,
+    others: ground.on.others,
+    on: ground.on,
     told: differing(house, draft),
     checked: "yet",
   };
 }
 
 /** The work with what the checker told of it; `stale`: of the sheet as it was before. */
-export function withTold(work: SheetWork, { told, built }: WorkChecked, stale: boolean): SheetWork {
+export function withTold(work: SheetWork, { told, inTheWay }: WorkChecked, stale: boolean): SheetWork {
   const about = [...work.told, ...told.map((one) => itemTold(work, one))];
-  if (stale) return { ...work, told: about };
-  return { ...work, told: about, checked: "now", ...(built ? { built } : {}) };
+  return { ...work, told: about, checked: stale ? "yet" : "now", ...(inTheWay ? { inTheWay } : {}) };
 }
 
 function itemTold(work: SheetWork, { is, code, says, path }: Told): ItemTold {

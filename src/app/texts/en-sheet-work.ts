@@ -4,6 +4,8 @@ export const enSheetWork = {
   "sheet-work.title": "Working copy",
   "sheet-work.problems": "{n} {n|one=problem|other=problems}",
   "sheet-work.checking": "Checking …",
+  "sheet-work.in-the-way":
+    "Nothing would run beside the screen, so this sheet is checked in it: after each change it may stand still for a few seconds.",
   "sheet-work.differs": "Two people changed this differently; the last is shown. Change it once more to settle it.",
   "sheet-work.unnamed": "without a name",
   "sheet-work.sheets": "Check sheets",

@@ -81,12 +81,25 @@ function kindsOf(tree: PlaceTree): Readonly<Record<string, readonly string[]>> {
   );
 }
 
+/** By place the relations it names or is named in: no other leads from it, unless the name is a kind of place. */
+function namedAt(tree: PlaceTree): ReadonlyMap<string, ReadonlySet<string>> {
+  const at = new Map<string, Set<string>>();
+  for (const place of tree.all)
+    for (const [name, to] of Object.entries(place.relations ?? {}))
+      for (const id of [place.id, ...(typeof to === "string" ? [to] : to)])
+        at.set(id, (at.get(id) ?? new Set()).add(name));
+  return at;
+}
+
 /** What the tree offers from each kind: relations places name, and the built-in `axle`, `side` and `corner`. */
 function relationsOf(tree: PlaceTree): readonly Relation[] {
   const found = new Map<string, Relation>();
+  const named = namedAt(tree);
   const names = new Set(["axle", "side", "corner", ...tree.all.flatMap((p) => Object.keys(p.relations ?? {}))]);
+  const anywhere = new Set([...names].filter((name) => tree.ofKind(name).length > 0));
   for (const place of tree.all)
     for (const name of names) {
+      if (!anywhere.has(name) && !named.get(place.id)?.has(name)) continue;
       const to = tree.related(name, place.id);
       const listed = name === "axle" || name === "side" || Array.isArray(place.relations?.[name]);
       for (const target of to) {

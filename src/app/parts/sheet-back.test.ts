@@ -1,6 +1,6 @@
 /** Proves that back closes the topmost sheet and that closing by hand leaves the history as it was. */
 import { expect, test } from "vitest";
-import { type BackStack, hasLeft, holdBack, passClosed } from "./sheet-back.js";
+import { arrived, type BackStack, hasLeft, holdBack } from "./sheet-back.js";
 
 interface Entry {
   readonly address: string;
@@ -9,12 +9,20 @@ interface Entry {
 interface Stack extends BackStack {
   readonly entries: Entry[];
   go(address: string, state: unknown): void;
+  /** Runs what was put off by a task. */
+  task(): void;
+  /** Steps back that are under way arrive, each from where it finds the person. */
+  arrive(): void;
+  /** The phone's back key, and all that follows from it. */
+  backKey(): void;
 }
-/** A history that goes back at once. */
+/** A history whose steps back arrive when they are let. */
 function stack(state: unknown): Stack {
   const entries: Entry[] = [{ address: "#/round", state }];
   const here = (): string => entries.at(-1)?.address ?? "";
-  return {
+  let tasks: (() => void)[] = [];
+  let steps = 0;
+  const made: Stack = {
     entries,
     get state() {
       return entries.at(-1)?.state;
@@ -22,10 +30,35 @@ function stack(state: unknown): Stack {
     here,
     pushState: (next) => void entries.push({ address: here(), state: next }),
     replaceState: (next) => void entries.splice(-1, 1, { address: here(), state: next }),
-    back: () => void entries.pop(),
+    back: () => {
+      steps += 1;
+    },
+    soon: (act) => void tasks.push(act),
     go: (address, next) => void entries.push({ address, state: next }),
+    task: () => {
+      const due = tasks;
+      tasks = [];
+      for (const act of due) act();
+    },
+    arrive: () => {
+      for (; steps > 0; steps -= 1) {
+        entries.pop();
+        arrived(made);
+      }
+    },
+    backKey: () => {
+      made.back();
+      made.arrive();
+    },
   };
+  return made;
 }
+/** Until nothing is put off and nothing under way. */
+function settle(history: Stack): void {
+  history.task();
+  history.arrive();
+}
+const BASE = { address: "#/round", state: null };
 
 test("an open sheet holds one entry at the same address, with what was there before", () => {
   const history = stack({ from: "#/" });
@@ -38,7 +71,8 @@ test("an open sheet holds one entry at the same address, with what was there bef
 test("closing by hand takes the entry away again", () => {
   const history = stack(null);
   holdBack(history).release();
-  expect(history.entries).toEqual([{ address: "#/round", state: null }]);
+  settle(history);
+  expect(history.entries).toEqual([BASE]);
 });
 
 test("closing because a link inside led on takes nothing of the new screen away, and back passes the closed entry", () => {
@@ -46,10 +80,10 @@ test("closing because a link inside led on takes nothing of the new screen away,
   const sheet = holdBack(history);
   history.go("#/new-visit", { from: "#/round" });
   sheet.release();
+  settle(history);
   expect(history.here()).toBe("#/new-visit");
-  history.back();
-  passClosed(history);
-  expect(history.entries).toEqual([{ address: "#/round", state: null }]);
+  history.backKey();
+  expect(history.entries).toEqual([BASE]);
 });
 
 test("a screen put in place of the one below keeps its entry, without the mark of the sheet", () => {
@@ -57,20 +91,104 @@ test("a screen put in place of the one below keeps its entry, without the mark o
   const sheet = holdBack(history);
   history.entries.splice(-1, 1, { address: "#/point", state: history.state });
   sheet.release();
+  settle(history);
   expect(history.entries.at(-1)).toEqual({ address: "#/point", state: { from: "#/" } });
-  passClosed(history);
-  expect(history.here()).toBe("#/point");
+  expect(history.entries.length).toBe(2);
 });
 
 test("back closes the topmost of two sheets only", () => {
   const history = stack(null);
   const lower = holdBack(history);
   const upper = holdBack(history);
-  history.back();
+  history.backKey();
   expect(hasLeft(history.state, upper.id)).toBe(true);
   expect(hasLeft(history.state, lower.id)).toBe(false);
-  passClosed(history);
   expect(history.entries.length).toBe(2);
-  history.back();
+  history.backKey();
   expect(hasLeft(history.state, lower.id)).toBe(true);
+});
+
+test("a sheet opened as another closes takes over its entry and stays; back closes it", () => {
+  const history = stack(null);
+  const first = holdBack(history);
+  first.release();
+  const next = holdBack(history);
+  settle(history);
+  expect(history.entries.length).toBe(2);
+  expect(hasLeft(history.state, next.id)).toBe(false);
+  history.backKey();
+  expect(hasLeft(history.state, next.id)).toBe(true);
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("a sheet opened while the step back of another is under way gets its entry when that has arrived, and stays", () => {
+  const history = stack(null);
+  holdBack(history).release();
+  history.task();
+  const next = holdBack(history);
+  expect(hasLeft(history.state, next.id)).toBe(false);
+  history.arrive();
+  expect(history.entries.length).toBe(2);
+  expect(hasLeft(history.state, next.id)).toBe(false);
+  history.backKey();
+  expect(hasLeft(history.state, next.id)).toBe(true);
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("closed again before its entry came, it leaves none", () => {
+  const history = stack(null);
+  holdBack(history).release();
+  history.task();
+  holdBack(history).release();
+  settle(history);
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("two sheets that close together leave together, and a third opened meanwhile stays", () => {
+  const history = stack(null);
+  const [lower, upper] = [holdBack(history), holdBack(history)];
+  upper.release();
+  lower.release();
+  history.task();
+  const third = holdBack(history);
+  history.arrive();
+  expect(hasLeft(history.state, third.id)).toBe(false);
+  expect(history.entries.map(({ address }) => address)).toEqual(["#/round", "#/round"]);
+  third.release();
+  settle(history);
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("closed, and on by a link at once: the new screen stays, and back goes past the closed entry", () => {
+  const history = stack(null);
+  holdBack(history).release();
+  history.go("#/new-visit", { from: "#/round" });
+  settle(history);
+  expect(history.here()).toBe("#/new-visit");
+  const over = holdBack(history);
+  expect(history.entries.map(({ address }) => address)).toEqual(["#/round", "#/round", "#/new-visit", "#/new-visit"]);
+  over.release();
+  settle(history);
+  history.backKey();
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("closed by hand, the next back key leaves the screen", () => {
+  const history = stack(null);
+  history.go("#/point", { from: "#/round" });
+  holdBack(history).release();
+  settle(history);
+  history.backKey();
+  expect(history.entries).toEqual([BASE]);
+});
+
+test("an entry that another screen was put into is not taken over by a sheet of that screen", () => {
+  const history = stack({ from: "#/" });
+  const sheet = holdBack(history);
+  history.entries.splice(-1, 1, { address: "#/point", state: history.state });
+  sheet.release();
+  holdBack(history).release();
+  settle(history);
+  expect(history.here()).toBe("#/point");
+  expect(history.entries.length).toBe(2);
 });

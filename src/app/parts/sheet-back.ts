@@ -11,51 +11,89 @@ export interface BackStack {
   here(): string;
   pushState(state: unknown): void;
   replaceState(state: unknown): void;
+  /** Arrives later, and is told by `arrived`. */
   back(): void;
+  /** In a task of its own. */
+  soon(act: () => void): void;
 }
 
 const KEY = "leadlamp-sheet";
 let opened = 0;
 const held = new Set<number>();
+/** The sheet closed last, whose entry is about to be left. */
+let closed: { readonly id: number; readonly from: string } | undefined;
+/** A step back is under way: an entry put now would be left by it. */
+let isLeaving = false;
+let afterwards: (() => void)[] = [];
 
 const fields = (state: unknown): Readonly<Record<string, unknown>> =>
   typeof state === "object" && state !== null ? { ...state } : {};
 const marked = (state: unknown): unknown => fields(state)[KEY];
 
+function leave(stack: BackStack): void {
+  isLeaving = true;
+  stack.back();
+}
+
+/** Puts the entry of a sheet that stands open: in place of one that was just closed, after a step back under way. */
+function put(stack: BackStack, id: number): void {
+  if (!held.has(id)) return;
+  if (isLeaving) {
+    afterwards.push(() => put(stack, id));
+    return;
+  }
+  const state = { ...fields(stack.state), [KEY]: id };
+  if (closed?.id === marked(stack.state) && closed?.from === stack.here()) stack.replaceState(state);
+  else stack.pushState(state);
+}
+
 /**
- * Puts an entry for one open sheet. `release` takes it away again; where the person has moved on to another address
- * meanwhile, nothing of that is touched.
+ * Puts an entry for one open sheet. `release` takes it away again, a task later, so that a sheet opened meanwhile may
+ * have it; where the person has moved on to another address, nothing of that is touched.
  */
 export function holdBack(stack: BackStack): { readonly id: number; readonly release: () => void } {
   opened += 1;
   const id = opened;
   const from = stack.here();
   held.add(id);
-  stack.pushState({ ...fields(stack.state), [KEY]: id });
+  put(stack, id);
   return {
     id,
     release: () => {
       held.delete(id);
-      if (marked(stack.state) !== id) return;
-      if (stack.here() === from) stack.back();
-      else {
+      closed = { id, from };
+      const end = (inPlace: () => void): void => {
+        if (marked(stack.state) !== id) return;
+        // Where another screen was put into the entry, it is that screen's now.
         const { [KEY]: _mark, ...rest } = fields(stack.state);
-        stack.replaceState(rest);
-      }
+        if (stack.here() === from) inPlace();
+        else stack.replaceState(rest);
+      };
+      end(() => stack.soon(() => end(() => leave(stack))));
     },
   };
 }
 
-/** Whether a step back has left the entry of this sheet (a later sheet's entry has a higher number). */
+/** Whether a step back has come to rest below the entry of this sheet (a later sheet's entry has a higher number). */
 export function hasLeft(state: unknown, id: number): boolean {
   const now = marked(state);
-  return typeof now !== "number" || now < id;
+  return !isLeaving && (typeof now !== "number" || now < id);
 }
 
-/** An entry whose sheet is long closed (left by a link inside it) shows nothing of its own: back goes past it. */
-export function passClosed(stack: BackStack): void {
+/**
+ * A step back has arrived. An entry whose sheet is long closed (left by a link inside it) shows nothing of its own: back
+ * goes past it. Then come the entries of what was opened meanwhile.
+ */
+export function arrived(stack: BackStack): void {
   const now = marked(stack.state);
-  if (typeof now === "number" && !held.has(now)) stack.back();
+  if (typeof now === "number" && !held.has(now)) {
+    leave(stack);
+    return;
+  }
+  isLeaving = false;
+  const waiting = afterwards;
+  afterwards = [];
+  for (const act of waiting) act();
 }
 
 const browser: BackStack = {
@@ -66,6 +104,7 @@ const browser: BackStack = {
   pushState: (state) => history.pushState(state, ""),
   replaceState: (state) => history.replaceState(state, ""),
   back: () => history.back(),
+  soon: (act) => void setTimeout(act),
 };
 let isWatching = false;
 
@@ -77,11 +116,12 @@ export function useBack(open: boolean, onClose: () => void): void {
     if (!open) return;
     if (!isWatching) {
       isWatching = true;
-      addEventListener("popstate", () => passClosed(browser));
+      addEventListener("popstate", () => arrived(browser));
     }
     const { id, release } = holdBack(browser);
-    const onPop = (event: PopStateEvent): void => {
-      if (hasLeft(event.state, id)) close.current();
+    // As it is now, not as the event found it: a sheet opened during a step back has its entry since.
+    const onPop = (): void => {
+      if (hasLeft(browser.state, id)) close.current();
     };
     addEventListener("popstate", onPop);
     return () => {

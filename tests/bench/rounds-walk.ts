@@ -6,7 +6,7 @@ import type { Page } from "@playwright/test";
 import { t } from "../../src/app/texts/index.js";
 import { t as reading } from "../../src/app/texts/reading.js";
 import { t as round } from "../../src/app/texts/round.js";
-import { ROAD, WAY } from "../../src/core/assess/value-order.js";
+import { ACTS, WAY } from "../../src/core/assess/value-room.js";
 import { Hand } from "./rounds-hand.js";
 import { type MetField, repliesText, type SheetsOfRound } from "./rounds-sheets.js";
 
@@ -95,6 +95,7 @@ export class RoundWalk {
   private readonly clumsy: string[] = [];
   private lookSeconds = 0;
   private waySeconds = 0;
+  private free = 0;
   private swept = 0;
   private same = 0;
   private isLate = false;
@@ -158,7 +159,7 @@ export class RoundWalk {
 
   private wayTo({ state, place }: { readonly state: string; readonly place: string }): number {
     if (this.stood?.state === state && this.stood.place === place) return 0;
-    const way = this.stood?.state === state ? 0 : state === ROAD ? WAY.drive : WAY.state;
+    const way = this.stood?.state === state ? 0 : (ACTS.get(state) ?? WAY.state);
     return way + WAY.place;
   }
 
@@ -166,19 +167,28 @@ export class RoundWalk {
   private timeFor(hash: string, fellows: readonly string[] = []): number {
     const at = atHash(hash);
     const points = new Set([at.point, ...fellows]);
-    return [...points].reduce((sum, point) => sum + (this.sheets.worths.get(point)?.look ?? 0), this.wayTo(at));
+    const looks = [...points].reduce((sum, point) => sum + (this.sheets.worths.get(point)?.look ?? 0), 0);
+    return this.wayTo(at) + Math.max(0, looks - this.freeIn(at.state));
+  }
+
+  /** Seconds an act still goes on by itself: what is looked at meanwhile takes none of its own. */
+  private freeIn(state: string): number {
+    return this.stood?.state === state ? this.free : (ACTS.get(state) ?? 0);
   }
 
   /** One point looked at, where it stands. */
   private cover(hash: string, fellows: readonly string[] = []): void {
     const at = atHash(hash);
     this.waySeconds += this.wayTo(at);
+    this.free = this.freeIn(at.state);
     this.stood = at;
     for (const point of new Set([at.point, ...fellows])) {
       const key = spot({ ...at, point });
       if (this.covered.has(key)) continue;
       this.covered.add(key);
-      this.lookSeconds += this.sheets.worths.get(point)?.look ?? 0;
+      const looks = this.sheets.worths.get(point)?.look ?? 0;
+      this.lookSeconds += Math.max(0, looks - this.free);
+      this.free = Math.max(0, this.free - looks);
     }
   }
 

@@ -28,12 +28,40 @@ const liftedIn =
 export const fitting = (set: Linked, asked: readonly Asked[], seconds: number): ValueOrder =>
   valueOrder(asked, worthsOf(set), seconds, liftedIn(set));
 
+/** How points were ordered last: a reply seldom changes what is asked, and then the order stands as it is. */
+interface Put {
+  readonly here: readonly Asked[];
+  readonly seconds: number | undefined;
+  /** Where each stood in `here`. */
+  readonly from: readonly number[];
+}
+const lastPut = new WeakMap<Linked["engine"], Put>();
+
+const isSame = (a: Asked, b: Asked | undefined): boolean =>
+  a === b ||
+  (a.point === b?.point && a.place === b.place && a.state === b.state && a.with.join(" ") === b.with.join(" "));
+
+function putInOrder(set: Linked, here: readonly Asked[], seconds: number | undefined): readonly Asked[] {
+  const last = lastPut.get(set.engine);
+  if (
+    last?.seconds === seconds &&
+    last?.here.length === here.length &&
+    here.every((one, at) => isSame(one, last.here[at]))
+  )
+    return last.from.flatMap((at) => here[at] ?? []);
+  const places = new Map(here.map((one, at) => [one, at]));
+  const { asked } = valueOrder(here, worthsOf(set), seconds, liftedIn(set));
+  lastPut.set(set.engine, { here, seconds, from: asked.flatMap((one) => places.get(one) ?? []) });
+  return asked;
+}
+
 /** The judgement with its points in order of value; what this person is not asked comes after. */
 export function inOrder(judged: Assessment, visit: VisitState, set: Linked): Assessment {
   const who = visit.opened?.value.who ?? "technician";
-  const here = judged.asked.filter((one) => isAskedHere(set.laid.known, who, one));
-  const elsewhere = judged.asked.filter((one) => !here.includes(one));
+  const here: Asked[] = [];
+  const elsewhere: Asked[] = [];
+  for (const one of judged.asked) (isAskedHere(set.laid.known, who, one) ? here : elsewhere).push(one);
   const minutes = lookingTimeOf(visit)?.minutes;
-  const { asked } = valueOrder(here, worthsOf(set), minutes === undefined ? undefined : minutes * 60, liftedIn(set));
+  const asked = putInOrder(set, here, minutes === undefined ? undefined : minutes * 60);
   return { ...judged, asked: [...asked, ...elsewhere] };
 }

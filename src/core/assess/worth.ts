@@ -9,7 +9,9 @@ import type { Engine } from "./engine.js";
 import type { RefInfo } from "./model.js";
 
 export interface Worth {
-  /** 1 where a gate waits for it: until it is known nobody starts the car, drives it or names a price. */
+  /** Car states whose gate stays shut until it is known: without it nobody starts the car, drives it or names a price. */
+  readonly opens: readonly string[];
+  /** 1 where it opens any. */
   readonly awaited: number;
   /** Level of the worst grade of any rule whose condition looks at the point; 0 where none does. */
   readonly decides: number;
@@ -49,11 +51,13 @@ export function worthOf(
       if (points.size === 1) row.alone = Math.max(row.alone, worst);
     }
   }
-  const awaited = new Set(model.gates.flatMap(({ set }) => set));
+  // A gate before an act of the hand (lifting, touching) waits until somebody is about to do it: it comes by itself.
+  const gates = model.gates.filter(({ starts, guards }) => starts === "not-cleared" && model.stateOrder.has(guards));
   return new Map(
     model.points.map(({ id, point }) => {
       const row = found.get(id) ?? { decides: 0, alone: 0, work: 0 };
-      return [id, { ...row, awaited: Number(awaited.has(id)), look: lookSeconds(point) }];
+      const opens = [...new Set(gates.filter(({ set }) => set.includes(id)).map(({ guards }) => guards))];
+      return [id, { ...row, opens, awaited: Math.min(1, opens.length), look: lookSeconds(point) }];
     }),
   );
 }

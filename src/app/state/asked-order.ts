@@ -11,21 +11,24 @@ import { lookingTimeOf, type VisitState } from "../../core/record/index.js";
 import type { Linked } from "./desk.js";
 import { isAskedHere } from "./stops.js";
 
+/** What of the open sheets an order is made from. */
+type Ordered = Pick<Linked, "engine" | "common" | "sheets"> & { readonly laid: Pick<Linked["laid"], "known"> };
+
 /** The worth of points depends on the sheets alone. */
 const worths = new WeakMap<Linked["engine"], ReadonlyMap<string, Worth>>();
-function worthsOf({ engine, common, sheets }: Linked): ReadonlyMap<string, Worth> {
+function worthsOf({ engine, common, sheets }: Ordered): ReadonlyMap<string, Worth> {
   const made = worths.get(engine) ?? worthOf(engine, common, sheets);
   worths.set(engine, made);
   return made;
 }
 
 const liftedIn =
-  ({ laid: { known } }: Linked) =>
+  ({ laid: { known } }: Ordered) =>
   (state: string): boolean =>
     known.states.get(state)?.lifted === true;
 
 /** What of these points there is time for in so many seconds, in order of value, and how many at the end there is not. */
-export const fitting = (set: Linked, asked: readonly Asked[], seconds: number): ValueOrder =>
+export const fitting = (set: Ordered, asked: readonly Asked[], seconds: number): ValueOrder =>
   valueOrder(asked, worthsOf(set), seconds, liftedIn(set));
 
 /** How points were ordered last: a reply seldom changes what is asked, and then the order stands as it is. */
@@ -41,7 +44,7 @@ const isSame = (a: Asked, b: Asked | undefined): boolean =>
   a === b ||
   (a.point === b?.point && a.place === b.place && a.state === b.state && a.with.join(" ") === b.with.join(" "));
 
-function putInOrder(set: Linked, here: readonly Asked[], seconds: number | undefined): readonly Asked[] {
+function putInOrder(set: Ordered, here: readonly Asked[], seconds: number | undefined): readonly Asked[] {
   const last = lastPut.get(set.engine);
   if (
     last?.seconds === seconds &&
@@ -56,7 +59,11 @@ function putInOrder(set: Linked, here: readonly Asked[], seconds: number | undef
 }
 
 /** The judgement with its points in order of value; what this person is not asked comes after. */
-export function inOrder(judged: Assessment, visit: VisitState, set: Linked): Assessment {
+export function inOrder<Judged extends Pick<Assessment, "asked">>(
+  judged: Judged,
+  visit: Pick<VisitState, "opened" | "clock" | "ledger">,
+  set: Ordered,
+): Judged {
   const who = visit.opened?.value.who ?? "technician";
   const here: Asked[] = [];
   const elsewhere: Asked[] = [];

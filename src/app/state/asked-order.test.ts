@@ -9,7 +9,7 @@ import { inOrder } from "./asked-order.js";
 const built = planned(SMALL_COMMON, [HUB_SHEET, JOINT_SHEET]);
 const engine = prepare(built.common, built.sheets);
 const set = { engine, ...built, laid: { known: miniKnowledge() } };
-const visit = { opened: undefined, clock: [], ledger: { slots: new Map(), dead: new Set<string>() } };
+const visit = { clock: [], ledger: { slots: new Map(), dead: new Set<string>() } };
 
 /** Everything the small sheets ask, at one place, from their least point to their gravest. */
 const worths = worthOf(engine, built.common, built.sheets);

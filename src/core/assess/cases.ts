@@ -7,7 +7,7 @@ import { type Lookup, readCaseReply, type Typed } from "../sheet/work.js";
 import type { AssessInput, Assessment, StandingReply } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { type Explained, explainIn } from "./explain.js";
-import { reassess, type Session, start } from "./session.js";
+import { judgeOn, reassess, type Session, start } from "./session.js";
 
 /** Day on which cases are looked at: any would do, but it must not move. */
 const DAY = "2026-06-01T10:00:00Z";
@@ -112,7 +112,7 @@ function nearMiss(one: SheetCase, rule: Rule | undefined, fired: Session, ran: P
   if (Object.keys(replies).length + Object.keys(facts).length === 0) return [];
   const input = inputOf(one, { ...one.replies, ...replies }, { ...one.facts, ...facts }, ran);
   if (input === undefined) return [{ is: "not-open" }];
-  const missed = reassess(fired, input);
+  const missed = judgeOn(fired, input);
   const places = rule ? firingPlaces(one, rule, fired, ran) : ["car"];
   return places.flatMap((place): readonly CaseFailure[] => {
     const { is, missing } = explainIn(missed, one.fires, place);

@@ -2,7 +2,7 @@
 import type { AssessInput } from "./contract.js";
 import type { Engine } from "./engine.js";
 import { conditionOf, runOf } from "./passes.js";
-import { type Session, start, worldOf } from "./session.js";
+import { type Judged, start, worldOf } from "./session.js";
 
 export interface Explained {
   readonly is: "true" | "false" | "unknown";
@@ -18,8 +18,8 @@ export function explain(engine: Engine, input: AssessInput, rule: string, place:
   return explainIn(start(engine, input), rule, place);
 }
 
-/** The same, asked of a visit that is already assessed. */
-export function explainIn(session: Session, rule: string, place: string): Explained {
+/** The same, asked of a visit that is already judged. */
+export function explainIn(session: Judged, rule: string, place: string): Explained {
   const { kept } = session;
   const world = worldOf(session);
   const trips = kept.site.gates.filter((n) => n.gate.id === rule && n.which === "trips");

@@ -9,13 +9,16 @@ import { type Founds, runPasses } from "./passes.js";
 import { buildSite, type Site } from "./site.js";
 import { World } from "./world.js";
 
-/** An assessment with what it rests on, to be carried on from. Never altered: `reassess` gives a new one. */
-export interface Session {
+/** What an assessment rests on: rules can be asked of it, and it can be carried on from. */
+export interface Judged {
   readonly engine: Engine;
   readonly input: AssessInput;
-  readonly assessment: Assessment;
   /** For carrying on. */
   readonly kept: Kept;
+}
+/** An assessment with what it rests on. Never altered: `reassess` gives a new one. */
+export interface Session extends Judged {
+  readonly assessment: Assessment;
 }
 export interface Kept {
   readonly site: Site;
@@ -51,34 +54,59 @@ export function assess(engine: Engine, input: AssessInput): Assessment {
 
 /** Assesses a visit from nothing and keeps what each conclusion rests on. */
 export function start(engine: Engine, input: AssessInput): Session {
+  return assembled(engine, input, judge(fresh(engine, input), undefined));
+}
+
+/** Nothing worked out yet. */
+function fresh(engine: Engine, input: AssessInput): World {
   const site = siteFor(engine, input);
-  return work(engine, input, new World(site, layOut(site, input), emptyRecords(site), []), undefined);
+  return new World(site, layOut(site, input), emptyRecords(site), []);
 }
 
 /**
  * The same visit with changed input: works out again only what rests on the change. Equals `start(engine, input)`.
  * Other sheets or places are another site: then all of it.
  */
-export function reassess(session: Session, input: AssessInput): Session {
-  const { engine, kept } = session;
+export function reassess(session: Judged, input: AssessInput): Session {
+  return assembled(session.engine, input, carriedOn(session, input));
+}
+
+/** As `reassess`, for who asks single rules and reads no assessment: putting one together is half of the work. */
+export function judgeOn(session: Judged, input: AssessInput): Judged {
+  const { kept } = carriedOn(session, input);
+  return { engine: session.engine, input, kept };
+}
+
+function carriedOn({ engine, kept }: Judged, input: AssessInput): Work {
   const site = siteFor(engine, input);
-  if (site !== kept.site) return start(engine, input);
+  if (site !== kept.site) return judge(fresh(engine, input), undefined);
   const given = layOut(site, input, kept.given);
   const records = [...kept.records];
   const rawRecords = [...kept.rawRecords];
   forget(changedNodes(site, kept.given, given), records, rawRecords);
-  return work(engine, input, new World(site, given, records, rawRecords), kept.founds);
+  return judge(new World(site, given, records, rawRecords), kept.founds);
 }
 
 /** Room for every node there is: records then lie side by side. */
 const emptyRecords = (site: Site): Records => new Array<undefined>(site.nodes.length).fill(undefined);
 
-function work(engine: Engine, input: AssessInput, world: World, before: Founds | undefined): Session {
-  const founds = runPasses(world, before);
-  const assessment = assemble(engine, input, world);
-  const { site, given, records, rawRecords } = world;
-  return { engine, input, assessment, kept: { site, given, records, rawRecords, founds } };
+interface Work {
+  readonly world: World;
+  readonly kept: Kept;
 }
 
+function judge(world: World, before: Founds | undefined): Work {
+  const founds = runPasses(world, before);
+  const { site, given, records, rawRecords } = world;
+  return { world, kept: { site, given, records, rawRecords, founds } };
+}
+
+const assembled = (engine: Engine, input: AssessInput, { world, kept }: Work): Session => ({
+  engine,
+  input,
+  assessment: assemble(engine, input, world),
+  kept,
+});
+
 /** What the visit's replies say, to be asked once more: for telling how a value came about. Concludes nothing. */
-export const worldOf = ({ kept }: Session): World => new World(kept.site, kept.given, kept.records, kept.rawRecords);
+export const worldOf = ({ kept }: Judged): World => new World(kept.site, kept.given, kept.records, kept.rawRecords);

@@ -1,49 +1,16 @@
-/** Loaded once, then no server at all: every screen for the first time, and a whole look from visit to work list. */
-import { type BrowserContext, expect, test } from "@playwright/test";
+/** Loaded once, then no server at all: a whole look from visit to work list. Every screen so: screens.spec.ts. */
 import { t } from "../../src/app/texts/index.js";
-import { type Serving, serve } from "../../src/cli/serve.js";
-import { type Offences, watchOffences } from "../support/offences.js";
-import { findAddresses, notFound } from "../support/route-walk.js";
-import { pressable, Walker } from "../support/walker.js";
+import { expect, bare as test } from "../support/harness.js";
+import { loadedOnce } from "../support/loaded-once.js";
+import { pressable } from "../support/walker.js";
 
 const REPLIES = 25;
-
-let serving: Serving;
-let offences: Offences;
-
-/** The app loaded once; from then on its server is gone. */
-async function loadedOnce(context: BrowserContext): Promise<Walker> {
-  offences = await watchOffences(context, new URL(serving.address).origin);
-  const walker = new Walker(await context.newPage(), serving.address);
-  await walker.open();
-  await walker.wholeAppKept();
-  await serving.close();
-  await walker.page.reload();
-  await walker.stands();
-  return walker;
-}
-
-test.beforeEach(async () => {
-  serving = await serve({ port: 0, under: "/any/folder/" });
-});
-test.afterEach(() => {
-  expect(offences.seen).toEqual([]);
-});
-
-test("every screen of the route table opens for the first time without a network", async ({ context }) => {
-  test.setTimeout(400_000);
-  const walker = await loadedOnce(context);
-  await walker.open("#/demo");
-  await expect(walker.page).toHaveURL(/#\/car\//);
-  const found = await findAddresses(walker);
-  expect(notFound(found)).toEqual([]);
-});
 
 test(`a visit without a network: ${REPLIES} replies, a finding with its because, a caution, a job in order`, async ({
   context,
 }) => {
   test.setTimeout(300_000);
-  const walker = await loadedOnce(context);
+  const { walker, offences } = await loadedOnce(context);
   const { page } = walker;
   await walker.newCar("Far from anywhere");
   await walker.newVisit({ odometer: "48210", complaint: "It hums from behind", name: "T. Ester" });
@@ -75,4 +42,5 @@ test(`a visit without a network: ${REPLIES} replies, a finding with its because,
   await page.reload();
   await walker.stands();
   await expect(page.getByText("It hums from behind")).toBeVisible();
+  expect(offences.seen).toEqual([]);
 });

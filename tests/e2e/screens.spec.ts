@@ -1,15 +1,16 @@
 /**
- * Every screen of the route table, its colours in both themes: axe finds nothing, nothing is wider than the phone or too
- * small to read, the policy is kept. LEADLAMP_SHOTS=folder leaves a picture of each to look at.
+ * Every screen of the route table, opened for the first time when the host is gone, its colours in both themes: axe finds
+ * nothing, nothing is wider than the phone or too small to read, the policy is kept, and the app's own links lead to
+ * each. LEADLAMP_SHOTS=folder leaves a picture of each to look at.
  */
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { demoAddresses } from "../../src/app/demo/addresses.js";
 import { axeFinds } from "../support/axe-finds.js";
-import { expect, test } from "../support/harness.js";
-import { beginSheetWork, openScreen } from "../support/route-walk.js";
+import { expect, bare as test } from "../support/harness.js";
+import { loadedOnce } from "../support/loaded-once.js";
+import { beginSheetWork, openScreen, Ways } from "../support/route-walk.js";
 import { tooSmall } from "../support/small-text.js";
-import { Walker } from "../support/walker.js";
 
 const SHOTS = process.env["LEADLAMP_SHOTS"];
 const WIDTHS = [390, 360, 320] as const;
@@ -22,9 +23,11 @@ const THEMES = [
 
 const says = "axe finds nothing under the car or in daylight, nothing is wider than the phone or too small to read";
 
-test(`every screen: ${says}`, async ({ page, site }) => {
+test(`every screen opens for the first time without a network: ${says}, links lead to it`, async ({ context }) => {
   test.setTimeout(600_000);
-  const walker = new Walker(page, site.address);
+  const { walker, offences } = await loadedOnce(context);
+  const { page } = walker;
+  const ways = new Ways();
   await walker.open("#/demo");
   await expect(page).toHaveURL(/#\/car\//);
   await walker.open(demoAddresses().find(({ name }) => name === "sheet")?.href ?? "");
@@ -52,5 +55,14 @@ test(`every screen: ${says}`, async ({ page, site }) => {
       }
       await page.setViewportSize({ width: 390, height: 844 });
     }
+    await ways.note(page, hash);
   }
+  // Judged again is what stands after a figure was kept.
+  await walker.keepFigure("lim.float-taper", "0.1", "dangerous");
+  const again = (await page.locator('a[href*="/judge-again"]').first().getAttribute("href")) ?? "";
+  await ways.note(page, new URL(page.url()).hash);
+  await openScreen(walker, again);
+  await ways.lookFurther(walker);
+  expect(ways.unreached(), "no link leads there").toEqual([]);
+  expect(offences.seen, "what the app may never do").toEqual([]);
 });

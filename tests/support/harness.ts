@@ -20,8 +20,11 @@ interface PerWorker {
   readonly site: Serving;
 }
 
-export const test = base.extend<Wishes, PerWorker>({
-  keepsApp: [false, { option: true }],
+/**
+ * For what brings a page or a browser of its own. Knows the same things of a worker as {@link test}: with others, the
+ * runner would end its worker and browser and begin anew at every change from one kind of test to the other.
+ */
+export const bare = base.extend<object, PerWorker>({
   site: [
     // Playwright reads a fixture's needs off this pattern and refuses any other first argument.
     async ({ browserName: _none }, use) => {
@@ -31,6 +34,10 @@ export const test = base.extend<Wishes, PerWorker>({
     },
     { scope: "worker" },
   ],
+});
+
+export const test = bare.extend<Wishes>({
+  keepsApp: [false, { option: true }],
   context: async ({ context, site, keepsApp }, use) => {
     if (!keepsApp)
       await context.addInitScript(() => Object.defineProperty(navigator, "serviceWorker", { value: undefined }));

@@ -1,6 +1,6 @@
 /**
- * Finds an address for every route of the route table by following the app's own links and what is pressed on the way,
- * as a person would. Fails while a route cannot be reached. Refuses to make addresses up.
+ * Which screen of the route table leads to which, noted while a walk goes over them, and whether every one can be reached
+ * from the car list by the app's own links. Refuses to make addresses up.
  */
 import { expect, type Page } from "@playwright/test";
 import { DEMO_THIRD } from "../../src/app/demo/names.js";
@@ -11,8 +11,6 @@ import type { Walker } from "./walker.js";
 
 /** The point at which the demo listened to both sides. */
 const HEARD = to("point", { visit: paramOf(DEMO_THIRD), state: "w7-hang", place: "RR", point: "whl.listen" });
-
-export type FoundAddresses = ReadonlyMap<RouteName, string>;
 
 const hashOf = (page: Page): string => new URL(page.url()).hash || "#/";
 const nameOf = (hash: string): RouteName | undefined => readAddress(hash)?.name;
@@ -30,118 +28,72 @@ export async function openScreen(walker: Walker, hash: string): Promise<void> {
   await expect(walker.page.locator("[aria-busy=true]")).toHaveCount(0);
 }
 
-/** Reached by a press, by the address alone, or after something was kept: {@link furtherRoutes} sees to them. */
-const OTHERWISE: readonly RouteName[] = [
-  ...(["demo", "judge-again", "part", "point", "picture", "sound", "wearing", "wear"] as const),
-  ...(["sheet-work", "sheet-list", "sheet-item", "sheet-try", "sheet-difference", "new-sheet"] as const),
-];
-const BY_LINK = (Object.keys(ROUTES) as RouteName[]).filter((name) => !OTHERWISE.includes(name));
-
 /** Begins to change the sheet whose screen is open: the screens of a sheet under work stand only then. */
 export async function beginSheetWork({ page }: Walker): Promise<void> {
   await page.getByRole("button", { name: sheetWork("sheet-work.change") }).click();
   await expect(page).toHaveURL(/\/work$/);
 }
 
-async function workRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
-  const { page } = walker;
-  await beginSheetWork(walker);
-  found.set("sheet-work", hashOf(page));
-  const leads: readonly (readonly [RouteName, string])[] = [
-    ["sheet-try", 'main a[href$="/try"]'],
-    ["sheet-difference", 'main a[href$="/difference"]'],
-    ["sheet-list", 'main a[href$="/work/points"]'],
-  ];
-  for (const [name, where] of leads) {
-    const link = page.locator(where).first();
-    await expect(link).toBeVisible();
-    found.set(name, (await link.getAttribute("href")) ?? "");
-  }
-  await page.locator('main a[href$="/work/points"]').first().click();
-  const item = page.locator('main a[href*="/work/points/"]').first();
-  await expect(item).toBeVisible();
-  found.set("sheet-item", (await item.getAttribute("href")) ?? "");
-}
+/** Links that come a moment after their screen: what they lead to is judged or fetched first. */
+const LATER: Partial<Readonly<Record<RouteName, readonly string[]>>> = {
+  car: ['main a[href$="/wearing"]'],
+  wearing: ['main a[href*="/wearing/"]'],
+  job: ['main a[href*="/work/"]'],
+  sheets: [`main a[href="${to("new-sheet")}"]`],
+  "sheet-work": ["try", "difference", "work/points"].map((end) => `main a[href$="/${end}"]`),
+  "sheet-list": ['main a[href*="/work/points/"]'],
+};
 
-/** What is reached by a press, by the address alone, or only after something was kept. */
-async function furtherRoutes(walker: Walker, found: Map<RouteName, string>): Promise<void> {
-  const { page } = walker;
-  const visit = [...found.values()].map((hash) => /#\/visit\/([^/]+)/.exec(hash)?.[1]).find((id) => id !== undefined);
-  if (visit === undefined) throw new Error("no visit was found by following links");
-  found.set("demo", "#/demo");
-  await walker.keepFigure("lim.float-taper", "0.1", "dangerous");
-  const again = page.locator('a[href*="/judge-again"]').first();
-  found.set("judge-again", (await again.getAttribute("href")) ?? "");
-  // A job's parts come a moment after the job itself.
-  await openScreen(walker, found.get("job") ?? "");
-  const part = page.locator('main a[href*="/work/"]').first();
-  await expect(part).toBeVisible();
-  found.set("part", (await part.getAttribute("href")) ?? "");
-  // What is wearing comes a moment after the car's page: its visits are judged first.
-  const leads: readonly (readonly [RouteName, RouteName, string])[] = [
-    ["wearing", "car", 'main a[href$="/wearing"]'],
-    ["wear", "wearing", 'main a[href*="/wearing/"]'],
-  ];
-  for (const [name, from, where] of leads) {
-    await openScreen(walker, found.get(from) ?? "");
-    const link = page.locator(where).first();
-    await expect(link).toBeVisible({ timeout: 60_000 });
-    found.set(name, (await link.getAttribute("href")) ?? "");
-  }
-  // Below the list of sheets, with what is fetched for those under work.
-  await openScreen(walker, found.get("sheets") ?? "");
-  await expect(page.locator(`main a[href="${to("new-sheet")}"]`).first()).toBeVisible();
-  found.set("new-sheet", to("new-sheet"));
-  await openScreen(walker, to("new-sheet"));
-  await openScreen(walker, found.get("sheet") ?? "");
-  await workRoutes(walker, found);
-  await openScreen(walker, HEARD);
-  const drawn = page.locator('a[href*="/sound/"]').first();
-  await expect(drawn).toBeVisible();
-  found.set("sound", (await drawn.getAttribute("href")) ?? "");
-  await openScreen(walker, `#/visit/${visit}/round`);
-  await expect(page).toHaveURL(/\/round\/.+/);
-  found.set("point", hashOf(page));
-  const link = page.locator('a[href*="/picture/"]').first();
-  if ((await link.count()) === 0) await walker.addPicture();
-  await expect(link).toBeVisible();
-  found.set("picture", (await link.getAttribute("href")) ?? "");
-}
+/** Brought in by its own address and begun by a press ({@link beginSheetWork}); everything else has a link. */
+const BY_PRESS: readonly RouteName[] = ["demo", "sheet-work"];
 
-/** How many screens of one route are opened at most while another route is looked for. */
+/** How many further screens of one route are opened at most while another route is looked for. */
 const OF_ONE_ROUTE = 3;
 
-/**
- * An address of every route, starting from the car list with the demo in it. A screen of a route not seen yet is opened
- * first; one more of a kind only while something is still missing, since one finding may lead to what another does not.
- */
-export async function findAddresses(walker: Walker): Promise<FoundAddresses> {
-  const found = new Map<RouteName, string>();
-  const opened = new Set<string>();
-  const perRoute = new Map<RouteName, number>();
-  let waiting = ["#/"];
-  const take = (): readonly [string, RouteName] | undefined => {
-    const worth = (hash: string): boolean => {
-      const name = nameOf(hash);
-      return name !== undefined && !opened.has(hash) && (perRoute.get(name) ?? 0) < OF_ONE_ROUTE;
-    };
-    waiting = waiting.filter(worth);
-    const next = waiting.find((hash) => !found.has(nameOf(hash) ?? "cars")) ?? waiting[0];
-    const name = next === undefined ? undefined : nameOf(next);
-    return next === undefined || name === undefined ? undefined : [next, name];
-  };
-  for (let next = take(); next !== undefined && !BY_LINK.every((name) => found.has(name)); next = take()) {
-    const [hash, name] = next;
-    opened.add(hash);
-    perRoute.set(name, (perRoute.get(name) ?? 0) + 1);
-    await openScreen(walker, hash);
-    if (!found.has(name)) found.set(name, hash);
-    waiting.push(...(await linksOn(walker.page)));
-  }
-  await furtherRoutes(walker, found);
-  return found;
-}
+/** What a walk saw of the ways between screens. */
+export class Ways {
+  readonly #leads = new Map<RouteName, Set<RouteName>>();
+  readonly #linked = new Set<string>();
+  readonly #opened = new Set<string>();
+  readonly #further = new Map<RouteName, number>();
 
-/** Routes the walk did not reach. */
-export const notFound = (found: FoundAddresses): readonly string[] =>
-  Object.keys(ROUTES).filter((name) => !([...found.keys()] as string[]).includes(name));
+  /** Notes where the open screen leads; `asked` is what it was opened by, which may have led on by itself. */
+  async note(page: Page, asked: string): Promise<void> {
+    const here = nameOf(hashOf(page));
+    const from = nameOf(asked);
+    if (here === undefined || from === undefined) throw new Error(`${asked} is no screen`);
+    for (const where of LATER[here] ?? []) await expect(page.locator(where).first()).toBeVisible({ timeout: 60_000 });
+    this.#opened.add(asked).add(hashOf(page));
+    this.#lead(from, here);
+    for (const hash of await linksOn(page)) {
+      const name = nameOf(hash);
+      if (name === undefined) continue;
+      this.#lead(here, name);
+      this.#linked.add(hash);
+    }
+  }
+
+  #lead(from: RouteName, on: RouteName): void {
+    this.#leads.set(from, (this.#leads.get(from) ?? new Set()).add(on));
+  }
+
+  /** Routes no way leads to from the car list, by all that was noted. */
+  unreached(): readonly RouteName[] {
+    const reached = new Set<RouteName>(["cars", ...BY_PRESS]);
+    for (const name of reached) for (const on of this.#leads.get(name) ?? []) reached.add(on);
+    return (Object.keys(ROUTES) as RouteName[]).filter((name) => !reached.has(name));
+  }
+
+  /** Opens one screen more after another while something cannot be reached: one finding may lead to what another does not. */
+  async lookFurther(walker: Walker): Promise<void> {
+    for (const hash of [HEARD, ...this.#linked]) {
+      if (this.unreached().length === 0) return;
+      const name = nameOf(hash);
+      const opened = name === undefined ? OF_ONE_ROUTE : (this.#further.get(name) ?? 0);
+      if (name === undefined || opened >= OF_ONE_ROUTE || this.#opened.has(hash)) continue;
+      this.#further.set(name, opened + 1);
+      await openScreen(walker, hash);
+      await this.note(walker.page, hash);
+    }
+  }
+}

@@ -10,18 +10,12 @@ import type { Page } from "@playwright/test";
 import { t as words } from "../../src/app/texts/index.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
-import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
+import { FAKE_DEVICES, SAYS_YES } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
 import { openKillable } from "../support/killable.js";
 import { Walker } from "../support/walker.js";
 
-const browser = findBrowser();
-test.use({
-  launchOptions: {
-    args: [...BROWSER_FLAGS, FAKE_DEVICES, SAYS_YES],
-    ...(browser === undefined ? {} : { executablePath: browser }),
-  },
-});
+test.use({ permissions: ["camera"] });
 
 const icon = fileURLToPath(new URL("../../public/icons/leadlamp-512.png", import.meta.url));
 const thumbs = (page: Page) => page.locator('main a[href*="/picture/"]');

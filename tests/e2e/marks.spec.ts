@@ -4,17 +4,10 @@
  */
 import type { Page } from "@playwright/test";
 import { t } from "../../src/app/texts/marks.js";
-import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
-const browser = findBrowser();
-test.use({
-  launchOptions: {
-    args: [...BROWSER_FLAGS, FAKE_DEVICES, SAYS_YES],
-    ...(browser === undefined ? {} : { executablePath: browser }),
-  },
-});
+test.use({ permissions: ["camera"] });
 test.setTimeout(180_000);
 
 const stage = (page: Page) => page.getByRole("button", { name: t("marks.picture") });

@@ -2,10 +2,11 @@
  * The parts as people meet them: seen (axe, sizes, nothing wider than the screen), by keyboard, by finger on the plan,
  * with large targets and with text at twice its size. On the gallery, so that no screen is needed.
  */
-import { test as base, expect, type Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { axeFinds } from "../support/axe-finds.js";
 import { buildGallery } from "../support/build-gallery.js";
 import type { BuiltPage } from "../support/build-page.js";
+import { bare, expect } from "../support/harness.js";
 import { type Offences, watchOffences } from "../support/offences.js";
 
 const PAGES = [
@@ -19,13 +20,16 @@ let shared: Page;
 let offences: Offences;
 
 /** One window for all tests of a worker: the gallery keeps nothing and each test loads it anew. */
-const test = base.extend({
+const test = bare.extend({
   page: async ({ browser: _opened }, use) => {
     await shared.setViewportSize(PHONE);
     await shared.emulateMedia({ media: null, reducedMotion: null, forcedColors: null });
     await use(shared);
   },
 });
+
+// The gallery is built once: in pieces beside each other, both workers would build it.
+test.describe.configure({ mode: "default" });
 
 test.beforeAll(async ({ browser }) => {
   gallery = await buildGallery();

@@ -1,7 +1,7 @@
 /** Keeping pictures in a real browser: size, turning, tags, hashes, what cannot be read, and a free main thread. */
-import { expect, test } from "@playwright/test";
 import { type BuiltPage, buildPage } from "../support/build-page.js";
 import { CAMERA_MAKER, CAMERA_SERIAL } from "../support/exif.js";
+import { expect, bare as test } from "../support/harness.js";
 import type { PictureActs } from "../support/pages/pictures/main.js";
 
 declare global {
@@ -17,6 +17,9 @@ const TURNED: Readonly<Record<number, Readonly<Record<string, string>>>> = {
   8: { "top left": "green", "top right": "yellow", "bottom left": "red", "bottom right": "blue" },
   5: { "top left": "red", "top right": "blue", "bottom left": "green", "bottom right": "yellow" },
 };
+
+// In one piece, so that the page is built once.
+test.describe.configure({ mode: "default" });
 
 let built: BuiltPage;
 test.beforeAll(async () => {

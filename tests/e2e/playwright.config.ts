@@ -1,7 +1,7 @@
 /** How the end-to-end tests are run: the built app, one Chromium, no retries, no clock-based excuses. */
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "@playwright/test";
-import { BROWSER_FLAGS, findBrowser } from "../support/browser.js";
+import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, PLAYS_UNASKED } from "../support/browser.js";
 
 const browser = findBrowser();
 const byHand = process.env["PLAYWRIGHT_JSON_OUTPUT_NAME"] === undefined;
@@ -11,7 +11,8 @@ export default defineConfig({
   testDir: ".",
   testMatch: "*.spec.ts",
   outputDir: top("test-results/e2e"),
-  timeout: 120_000,
+  // It only tells a hang from a busy machine.
+  timeout: 180_000,
   expect: { timeout: 20_000 },
   fullyParallel: true,
   workers: 2,
@@ -22,12 +23,17 @@ export default defineConfig({
   use: {
     browserName: "chromium",
     viewport: { width: 390, height: 844 },
-    deviceScaleFactor: 2,
+    // A quarter of the points to draw where nobody looks at a picture.
+    deviceScaleFactor: process.env["LEADLAMP_SHOTS"] === undefined ? 1 : 2,
     hasTouch: true,
     locale: "en-GB",
     // Drawn up at every step, it costs a fifth of the time: by hand it helps, in a whole run nobody opens it.
     trace: byHand ? "retain-on-failure" : "off",
     screenshot: "only-on-failure",
-    launchOptions: { args: [...BROWSER_FLAGS], ...(browser === undefined ? {} : { executablePath: browser }) },
+    // One browser serves all tests of a worker: what differs (who may look and listen) each test says to its window.
+    launchOptions: {
+      args: [...BROWSER_FLAGS, FAKE_DEVICES, PLAYS_UNASKED],
+      ...(browser === undefined ? {} : { executablePath: browser }),
+    },
   },
 });

@@ -1,16 +1,7 @@
 /** The person says no to the camera or the microphone: it is explained, and everything else stays on offer. */
 import { t } from "../../src/app/texts/media.js";
-import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
-
-const browser = findBrowser();
-test.use({
-  launchOptions: {
-    args: [...BROWSER_FLAGS, FAKE_DEVICES],
-    ...(browser === undefined ? {} : { executablePath: browser }),
-  },
-});
 
 test.setTimeout(300_000);
 

@@ -6,19 +6,12 @@ import type { Page } from "@playwright/test";
 import { t as heard } from "../../src/app/texts/heard.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
-import { BROWSER_FLAGS, FAKE_DEVICES, findBrowser, SAYS_YES } from "../support/browser.js";
+import { FAKE_DEVICES, SAYS_YES } from "../support/browser.js";
 import { expect, test } from "../support/harness.js";
 import { openKillable } from "../support/killable.js";
 import { Walker } from "../support/walker.js";
 
-const browser = findBrowser();
-const PLAYS_UNASKED = "--autoplay-policy=no-user-gesture-required";
-test.use({
-  launchOptions: {
-    args: [...BROWSER_FLAGS, FAKE_DEVICES, SAYS_YES, PLAYS_UNASKED],
-    ...(browser === undefined ? {} : { executablePath: browser }),
-  },
-});
+test.use({ permissions: ["microphone"] });
 test.setTimeout(300_000);
 
 const point = (visit: string, place: string): string => `#/visit/${visit}/round/w7-hang/${place}/whl.listen`;

@@ -1,10 +1,10 @@
 /** The storage contract in a real browser: the same checks that run in memory and on a stand-in for IndexedDB. */
-import { expect, test } from "@playwright/test";
 import type { PageResult } from "../store/browser-page.js";
 import { contract } from "../store/contract.js";
 import { faults } from "../store/faults.js";
 import { lifecycle } from "../store/lifecycle.js";
 import { type BuiltPage, buildPage } from "../support/build-page.js";
+import { expect, bare as test } from "../support/harness.js";
 
 let built: BuiltPage;
 test.beforeAll(async () => {

@@ -4,12 +4,13 @@ import { miniKnowledge } from "../../../tests/support/app-bench.js";
 import { planned } from "../../../tests/support/small-car.js";
 import { HUB_SHEET, JOINT_SHEET, SMALL_COMMON } from "../../../tests/support/small-sheets.js";
 import { type Asked, prepare, valueOrder, worthOf } from "../../core/assess/index.js";
+import { foldVisit } from "../../core/record/index.js";
 import { inOrder } from "./asked-order.js";
 
 const built = planned(SMALL_COMMON, [HUB_SHEET, JOINT_SHEET]);
 const engine = prepare(built.common, built.sheets);
 const set = { engine, ...built, laid: { known: miniKnowledge() } };
-const visit = { clock: [], ledger: { slots: new Map(), dead: new Set<string>() } };
+const visit = foldVisit([]);
 
 /** Everything the small sheets ask, at one place, from their least point to their gravest. */
 const worths = worthOf(engine, built.common, built.sheets);

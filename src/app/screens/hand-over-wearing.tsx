@@ -1,20 +1,28 @@
-/** Works out what is wearing on the car of a hand-over and tells it; draws nothing. Fetched once the hand-over stands. */
+/** Works out what is wearing on the car of a hand-over, and when to look again; draws nothing. Fetched once that stands. */
 import { useEffect } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
-import type { TrendTold } from "../../core/report/index.js";
 import { trendsTold } from "../state/wearing-told.js";
+import { looksIn, useToday } from "./use-looks.js";
+import type { Trends } from "./use-made.js";
 import { useWearing } from "./use-wearing.js";
 
 interface HandOverWearingProps {
   readonly car: CarState;
-  readonly onTold: (trends: readonly TrendTold[]) => void;
+  /** The visit that is handed over. */
+  readonly visit: string;
+  readonly onTold: (told: Trends) => void;
 }
 
-export function HandOverWearing({ car, onTold }: HandOverWearingProps) {
+export function HandOverWearing({ car, visit, onTold }: HandOverWearingProps) {
   const now = useWearing(car);
+  const today = useToday();
   useEffect(() => {
     // No visit that can be read: nothing is known to wear.
-    if (now !== undefined) onTold(trendsTold(now?.all ?? []));
-  }, [now, onTold]);
+    if (now !== undefined)
+      onTold({
+        trends: trendsTold(now?.all ?? []),
+        ...(now ? { looks: looksIn(now, car, today, { upTo: visit }) } : {}),
+      });
+  }, [now, visit, today, onTold]);
   return null;
 }

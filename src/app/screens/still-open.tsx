@@ -14,7 +14,10 @@ import { paramOf, to } from "../state/routes.js";
 import { wayOf } from "../state/way.js";
 import { t } from "../texts/index.js";
 import { t as viewing } from "../texts/viewing.js";
+import { lazy, Nothing } from "./lazy.js";
 import { WorstCaution } from "./worst-caution.js";
+
+const CarLooks = lazy(() => import("./looks-car.js").then((file) => file.CarLooks), Nothing);
 
 /** Findings shown here, the worst; their own screen has them all. */
 const SHOWN = 5;
@@ -23,6 +26,7 @@ export function StillOpen({ visit }: { readonly visit: string }) {
   const app = useApp();
   const laid = deskOf(app, visit);
   const opened = laid.visit.value;
+  const car = laid.car.value;
   const [known, assessment] = [laid.known.value, laid.assessment.value];
   const state = opened.is === "open" ? opened.state : undefined;
   // While the plans with their answers are being read, nothing is said to be unanswered.
@@ -71,6 +75,7 @@ export function StillOpen({ visit }: { readonly visit: string }) {
           <p class="remark">{t("car.open.none")}</p>
         )}
       </Band>
+      {car?.is === "open" && !covered && <CarLooks car={car.state} who={who} />}
     </>
   );
 }

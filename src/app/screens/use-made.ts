@@ -8,10 +8,15 @@ import { momentOf } from "../state/handover-moment.js";
 import { heardIn } from "../state/heard.js";
 import type { OnPlan } from "./on-plan.js";
 
-/** Undefined: still being worked out. */
-export type Trends = HandoverGround["trends"];
+/** What is told over all visits of the car: what wears, when to look again. */
+export type Trends = Pick<HandoverGround, "trends" | "looks">;
 
-export function useMade(on: OnPlan, reader: Audience, trends: Trends): readonly [HandoverGround, MadeHandover] {
+/** `told` undefined: still being worked out. */
+export function useMade(
+  on: OnPlan,
+  reader: Audience,
+  told: Trends | undefined,
+): readonly [HandoverGround, MadeHandover] {
   const { phone, journal } = useApp();
   const { telling, visit, car, tree, assessment, due, said, house, input, plan, currency, desk } = on;
   const earlier = desk.earlier.value;
@@ -36,7 +41,8 @@ export function useMade(on: OnPlan, reader: Audience, trends: Trends): readonly 
       input,
       plan,
       currency,
-      trends,
+      trends: told?.trends,
+      looks: told?.looks,
     };
     return [ground, madeHandover(ground)];
   }, [
@@ -55,6 +61,6 @@ export function useMade(on: OnPlan, reader: Audience, trends: Trends): readonly 
     heardText,
     desk,
     phone,
-    trends,
+    told,
   ]);
 }

@@ -16,6 +16,7 @@ export interface WearingNow {
   readonly left: readonly LeftVisit[];
   readonly worn: WornCar;
   readonly plans: ReadonlyMap<string, PlanState>;
+  readonly visits: readonly VisitState[];
   /** Who looked at the newest visit is still looking, with the seller beside it. */
   readonly covered: boolean;
 }
@@ -71,6 +72,6 @@ export function useWearingVisits(car: CarState): WearingNow | NoWearing | undefi
     const newest = visits.find(({ stream }) => stream === streams?.[0]);
     const covered = newest !== undefined && !newest.closed && wayOf(remembered, newest).quiet;
     const told = worn.worn;
-    return { all: allWearing(told, plans), untold: untoldIn(told), left, worn: told, plans, covered };
+    return { all: allWearing(told, plans), untold: untoldIn(told), left, worn: told, plans, visits, covered };
   }, [worn, said, unread.length]);
 }

@@ -26,6 +26,7 @@ import { useSheetsAtHand } from "./use-sheets.js";
 import { CloseSheet, ComplaintSheet, OdometerSheet, ReopenSheet } from "./visit-sheets.js";
 
 const Complaints = lazy(() => import("./complaints.js").then((file) => file.Complaints), Nothing);
+const VisitLooks = lazy(() => import("./looks-visit.js").then((file) => file.VisitLooks), Nothing);
 const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 const ViewingSheet = lazy(() => import("./viewing-sheet.js").then((file) => file.ViewingSheet), Nothing);
 
@@ -57,6 +58,7 @@ function Rows({ on, open }: { readonly on: OnDesk; readonly open: (over: Over) =
           </div>
         )}
       </Band>
+      {!view.closed && !on.quiet && <VisitLooks on={on} />}
       <Band>
         <ListRow
           title={t("visit.odometer")}

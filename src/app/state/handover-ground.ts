@@ -6,6 +6,7 @@ import type { TrendTold } from "../../core/report/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Telling } from "./because.js";
+import type { LooksNow } from "./looks-ground.js";
 import type { Currency } from "./money-words.js";
 
 export interface HandoverGround {
@@ -32,4 +33,6 @@ export interface HandoverGround {
   readonly currency: Currency | undefined;
   /** What is wearing; undefined while the visits are still being compared. */
   readonly trends: readonly TrendTold[] | undefined;
+  /** When to look again; likewise. */
+  readonly looks?: LooksNow | undefined;
 }

@@ -40,7 +40,7 @@ export interface Handing {
 }
 
 /** Where a point named by a job is at this car: around the job's place, else inside it. */
-function placesOf({ known, tree }: Handing, point: string, place: string): readonly PointAt[] {
+function placesOf({ known, tree }: Pick<Handing, "known" | "tree">, point: string, place: string): readonly PointAt[] {
   const kind = known.points.get(point)?.point.place;
   if (kind === undefined) return [{ point, place }];
   const around = tree.around(place, kind);
@@ -56,7 +56,7 @@ const personOf =
     people.get(person)?.at(-1)?.value.name ?? "";
 
 /** Points a job asks to be looked at once it is done, each at its places at this car. */
-export const lookedAfter = (handing: Handing, job: string, place: string): readonly PointAt[] =>
+export const lookedAfter = (handing: Pick<Handing, "known" | "tree">, job: string, place: string): readonly PointAt[] =>
   (handing.known.jobs.get(job)?.job.after ?? []).flatMap((point) => placesOf(handing, point, place));
 
 /** Every job of which something was told. `later`: what is answered in a later visit was looked at again too. */
@@ -95,12 +95,13 @@ export function handingBack(
 }
 
 /** What an odometer shows, in whole kilometres. */
-function kmOf(odometer: Odometer | undefined): number | undefined {
+export function kmOf(odometer: Odometer | undefined): number | undefined {
   const figure = odometer && figureOf(odometer);
   if (!odometer || figure === undefined) return undefined;
   return Math.round(convert(figure, odometer.unit === "[mi_i]" ? "[mi_i]" : "km", "km", "distance"));
 }
-const kmAt = (visit: VisitState): number | undefined => kmOf(visit.odometer.at(-1)?.value);
+/** What its odometer showed, in whole kilometres. */
+export const kmAt = (visit: VisitState): number | undefined => kmOf(visit.odometer.at(-1)?.value);
 
 /** How far the car goes in a day, by its first and last reading; nothing where there are not two of them, apart. */
 function paceOf(visits: readonly VisitState[]): number | undefined {
@@ -116,7 +117,7 @@ function paceOf(visits: readonly VisitState[]): number | undefined {
 
 /** What is due after some way, with a day each. `earlier`: oldest first. */
 export function rechecksIn(
-  { known, visit, said }: Handing,
+  { known, visit, said }: Pick<Handing, "known" | "visit" | "said">,
   works: readonly WorkTold[],
   earlier: readonly VisitState[],
 ): readonly Recheck[] {

@@ -25,12 +25,13 @@ const limit = (name: string, direction: string): JudgedLimit =>
 const visitWith = (at: string, unit: string, limits: readonly JudgedLimit[]): WornVisit => {
   const reading = { point: "hub.thick", field: "", place: "FR", value: 9, uncertainty: 0.1, unit, limits };
   const one: Grounded = { reading, typed: [] };
-  return { stream: `visit:${at}`, at, grounds: [one], notFitted: new Set() };
+  return { stream: `visit:${at}`, at, grounds: [one], notFitted: new Set(), found: [] };
 };
 const carWith = (...visits: readonly WornVisit[]): WornCar => ({
   visits,
   known: miniKnowledge(),
   tree: miniTree(),
+  knownAt: new Map(),
   wears: new Map([
     ["lim.a", "use"],
     ["lim.b", "use"],

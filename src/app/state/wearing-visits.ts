@@ -2,7 +2,9 @@
  * A car's visits judged one after the other, each by what it froze, for comparing their readings. What was worked out
  * stays until a visit or the car changes. Knows no screen and compares nothing.
  */
+import type { Assessment, Fault } from "../../core/assess/contract.js";
 import type { Grounded } from "../../core/assess/index.js";
+import type { PointAt } from "../../core/plan/index.js";
 import type { CarState, Store, VisitState } from "../../core/record/index.js";
 import { lookedOn, placesOf } from "../../core/record/index.js";
 import { buildPlaces, type Limit, type PlaceTree } from "../../core/sheet/run.js";
@@ -19,12 +21,20 @@ export interface WornVisit {
   readonly grounds: readonly Grounded[];
   /** `point@place` of what was found not fitted. */
   readonly notFitted: ReadonlySet<string>;
+  readonly found: readonly WornFault[];
+}
+/** A finding as its visit judged it, with the points it goes by. */
+export interface WornFault {
+  readonly fault: Fault;
+  readonly points: readonly PointAt[];
 }
 /** All of it, told in the words of the newest visit. */
 export interface WornCar {
   readonly visits: readonly WornVisit[];
   readonly known: Knowledge;
   readonly tree: PlaceTree;
+  /** By visit: what its own sheets say. */
+  readonly knownAt: ReadonlyMap<string, Knowledge>;
   /** By limit: what brings a value towards it. */
   readonly wears: ReadonlyMap<string, NonNullable<Limit["wears"]>>;
 }
@@ -62,6 +72,20 @@ const notFittedIn = (visit: VisitState): ReadonlySet<string> =>
     ),
   );
 
+/** Replies that decided it, and those its values were worked out from. */
+function foundIn({ faults, findings }: Pick<Assessment, "faults" | "findings">): readonly WornFault[] {
+  return faults.map((fault) => {
+    const own = findings.filter((one) => one.fault === fault.fault && one.place === fault.place);
+    const keys = own.flatMap(({ because }) =>
+      because.flatMap((step) =>
+        step.kind === "reply" ? (step.supports ? [] : [step.key]) : step.kind === "derived" ? step.from : [],
+      ),
+    );
+    const points = new Map(keys.map(({ point, place }) => [`${point}@${place}`, { point, place }]));
+    return { fault, points: [...points.values()] };
+  });
+}
+
 async function judge(
   { shelf, compiler, judging, store }: Needs,
   car: CarState,
@@ -81,6 +105,7 @@ async function judge(
     ...(odometer ? { odometer } : {}),
     grounds: core.groundsOf(session),
     notFitted: notFittedIn(visit),
+    found: foundIn(core.withHand(session.assessment, visit)),
   };
 }
 
@@ -104,6 +129,11 @@ async function wearsIn({ shelf }: Needs, set: FrozenSet): Promise<WornCar["wears
   return new Map(limits.flat().flatMap(({ id, wears }) => (wears === undefined ? [] : [[id, wears] as const])));
 }
 
+function knownIn({ common, sheets }: FrozenSet): Knowledge {
+  const open = sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
+  return knowledgeOf(common.common, commonTextsOf(common), open);
+}
+
 /** Judges the car's visits, oldest first; undefined while it has none that can be read. */
 export const wornCar = async (
   needs: Needs,
@@ -116,20 +146,28 @@ export async function wornVisits(needs: Needs, car: CarState, visits: readonly V
   const inTime = [...visits].sort((a, b) => (lookedOn(a) < lookedOn(b) ? -1 : 1));
   const left: LeftVisit[] = [];
   const found: WornVisit[] = [];
+  const knownBy = new Map<string, Knowledge>();
+  const knownAt = new Map<string, Knowledge>();
   let set: FrozenSet | undefined;
   for (const visit of inTime) {
     const frozen = await frozenOf(needs.store, visit);
     const one = frozen && (await worn(needs, car, visit));
-    if (one) found.push(one);
-    else left.push({ stream: visit.stream, at: lookedOn(visit), why: frozen ? "unjudged" : "missing" });
+    if (one) {
+      found.push(one);
+      // Most visits of a car open the same sheets: their words are gathered once.
+      const key = JSON.stringify([visit.frozen, visit.sheets.map(({ blob }) => blob)]);
+      const known = knownBy.get(key) ?? withPlaceNames(knownIn(frozen), car.placeNames);
+      knownBy.set(key, known);
+      knownAt.set(visit.stream, (await needs.judging()).withOwnWords(known, visit));
+    } else left.push({ stream: visit.stream, at: lookedOn(visit), why: frozen ? "unjudged" : "missing" });
     set = one ? frozen : set;
   }
   if (!set) return { left };
-  const open = set.sheets.map((file) => ({ sheet: file.sheet, texts: textsOf(file) }));
-  const known = knowledgeOf(set.common.common, commonTextsOf(set.common), open);
+  const known = withPlaceNames(knownIn(set), car.placeNames);
   const told = {
     visits: found,
-    known: withPlaceNames(known, car.placeNames),
+    known,
+    knownAt,
     tree: buildPlaces(known.common.places, placesOf(car)).tree,
     wears: await wearsIn(needs, set),
   };

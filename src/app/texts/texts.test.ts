@@ -8,6 +8,7 @@ import { enFirst } from "./en-first.js";
 import { enHandOver } from "./en-hand-over.js";
 import { enHouse } from "./en-house.js";
 import { enLimits } from "./en-limits.js";
+import { enLooks } from "./en-looks.js";
 import { enMedia } from "./en-media.js";
 import { enOwnersWord } from "./en-owners-word.js";
 import { enPlanDates } from "./en-plan-dates.js";
@@ -84,6 +85,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enHandOverTo),
     Object.keys(enSheetForms),
     Object.keys(enLimits),
+    Object.keys(enLooks),
   ].flat();
   expect(new Set(parts).size).toBe(parts.length);
   for (const key of Object.keys(enCar)) expect(Object.hasOwn(en, key), key).toBe(false);
@@ -103,6 +105,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     ...enHandOverTo,
     ...enSheetForms,
     ...enLimits,
+    ...enLooks,
   };
   for (const [key, text] of Object.entries(all)) {
     expect(text.trim(), key).not.toBe("");

@@ -1,0 +1,32 @@
+/** When to look again, as a hand-over takes it, in the words of who reads. Pure; core/report leaves out what is told twice. */
+import type { LookTold } from "../../core/report/index.js";
+import { t } from "../texts/hand-over.js";
+import type { HandoverGround } from "./handover-ground.js";
+import { capital } from "./knowledge.js";
+import type { LooksNow } from "./looks-ground.js";
+import { lookNamed, wayIn } from "./looks-words.js";
+
+/** By use the earliest day it may come to: never later than anybody knows. */
+export const looksTold = (
+  { visits, about, unit }: LooksNow,
+  { for: who }: Pick<HandoverGround, "for">,
+): readonly LookTold[] =>
+  visits.map(({ id, looks, at, after, day }) => ({
+    id,
+    ...(day === undefined ? {} : { on: day }),
+    ...(at === undefined ? {} : { odometer: { value: wayIn(at, unit), unit } }),
+    ...(at !== undefined || after === undefined ? {} : { distance: { value: wayIn(after.km, unit), unit } }),
+    of: looks.flatMap((look) => {
+      const of = about.get(look.id);
+      if (!of) return [];
+      const { title, where } = lookNamed(of, look, who);
+      return [
+        {
+          is: look.is,
+          title: look.is === "job" ? capital(t("hand-over.recheck", { job: title })) : title,
+          where,
+          ...(of.fault ? { fault: { fault: of.fault.fault, place: of.fault.place } } : {}),
+        },
+      ];
+    }),
+  }));

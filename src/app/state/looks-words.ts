@@ -1,0 +1,120 @@
+/** When to look again, and at what, in the words of who reads. Pure; works out no figure. */
+import type { LookRow, LookVisit, LookWanted } from "../../core/plan/index.js";
+import type { Audience } from "../../core/terms/index.js";
+import { convert } from "../../core/units/index.js";
+import { plainDay } from "../texts/days.js";
+import { figure } from "../texts/figures.js";
+import { t } from "../texts/looks.js";
+import { jobSays } from "./job-words.js";
+import { capital, faultSays, placeName, pointName } from "./knowledge.js";
+import type { LookAbout, LooksNow } from "./looks-ground.js";
+import { paramOf, to } from "./routes.js";
+import { nameOf } from "./wearing-words.js";
+
+type Unit = LooksNow["unit"];
+
+/** A distance as the car's odometer counts, whole. */
+export const wayIn = (km: number, unit: Unit): number =>
+  unit === "km" ? Math.round(km) : Math.round(convert(km, "km", unit, "distance"));
+const kmText = (km: number, unit: Unit): string => `${figure(wayIn(km, unit))} ${unit === "km" ? "km" : "mi"}`;
+
+const either = (parts: readonly string[]): string =>
+  parts.slice(1).reduce((one, other) => t("looks.or", { one, other }), parts[0] ?? "");
+
+/** `at 64 000 km or by 10 Sep 2026`; how it stands before it, where it is due. */
+export function whenText(visit: LookVisit, unit: Unit): string {
+  const { at, after, by, byUse, stands } = visit;
+  const stated = [
+    ...(at === undefined ? [] : [t("looks.at", { km: kmText(at, unit) })]),
+    ...(after ? [t("looks.after", { km: kmText(after.km, unit), day: plainDay(after.from) })] : []),
+    ...(by === undefined ? [] : [t("looks.by", { day: plainDay(by) })]),
+  ];
+  const when = either(stated.length > 0 ? stated : byUse ? [t("looks.by", { day: plainDay(byUse.likely) })] : []);
+  return stands === "ahead" ? capital(when) : t(`looks.${stands}`, { when });
+}
+
+/** What a distance comes to in days; nothing where there is none, and said where it is not known. */
+export function paceText({ at, after, byUse }: LookVisit): string | undefined {
+  if (at === undefined && after === undefined) return undefined;
+  if (!byUse) return t("looks.pace.none");
+  const { earliest, likely, latest } = byUse;
+  const days = { likely: plainDay(likely) };
+  if (earliest === undefined) return t("looks.pace", days);
+  if (latest === undefined) return t("looks.pace.from", { ...days, earliest: plainDay(earliest) });
+  return t("looks.pace.between", { ...days, earliest: plainDay(earliest), latest: plainDay(latest) });
+}
+
+/** What is looked at, as title and place; work by its name. */
+export function lookNamed(
+  about: LookAbout,
+  { is }: Pick<LookWanted, "is">,
+  who: Audience,
+): { title: string; where: string } {
+  const { known, fault, job, wearing, places } = about;
+  const where = places.flatMap((place) => (place === "car" ? [] : [placeName(known, place)])).join(", ");
+  if (fault) return { title: faultSays(known, fault.fault, fault.rules, who).says, where };
+  if (wearing) return { title: wearing.title, where };
+  if (job === undefined) return { title: t("looks.nuts", { places: where }), where: "" };
+  return { title: jobSays(known, job, who).name, where: is === "recheck" || is === "job" ? where : "" };
+}
+
+export function titleOf(about: LookAbout, wanted: LookWanted, who: Audience): string {
+  if (about.wearing) return nameOf(about.wearing);
+  const { title, where } = lookNamed(about, wanted, who);
+  return [title.replace(/\.$/, ""), where].filter(Boolean).join(", ");
+}
+
+function whyText(row: LookRow, unit: Unit): string {
+  if (row.basis === "trend") return t("looks.why.trend");
+  const parts = [
+    ...(row.km === undefined ? [] : [t("looks.why.km", { km: kmText(row.km, unit) })]),
+    ...(row.months === undefined ? [] : [t("looks.why.months", { n: row.months })]),
+  ];
+  const figures = either(parts);
+  if (row.basis === "law") return t("looks.why.law", { figures });
+  return t(parts.length > 1 ? "looks.why.practice.either" : "looks.why.practice", { figures });
+}
+
+/** Since when, why then, and at which points; whoever may not look at them is sent to the workshop. */
+export function saysOf(
+  about: LookAbout,
+  wanted: LookWanted,
+  why: readonly LookRow[],
+  who: Audience,
+  unit: Unit,
+): string {
+  const { known, fault } = about;
+  const day = plainDay(wanted.from.on);
+  const since = fault
+    ? t("looks.finding", { grade: t(`grade.${fault.grade}`), day })
+    : t(wanted.is === "finding" ? "looks.job" : `looks.${wanted.is}`, { day });
+  const points = [...new Set(wanted.points.map(({ point }) => pointName(known, point)))].join(", ");
+  const mayLook = wanted.points.some(({ point }) => known.points.get(point)?.point.who.includes(who) ?? false);
+  return [
+    ...[since, ...why.map((row) => capital(whyText(row, unit)))],
+    ...(points === "" || wanted.is === "wear"
+      ? []
+      : [t(mayLook ? "looks.points" : "looks.points.workshop", { points })]),
+  ].join(". ");
+}
+
+/** What comes first, in a line: the nearest by name, the others counted. */
+export function firstText(looks: LooksNow, visit: LookVisit, who: Audience): string {
+  const [first, ...rest] = visit.looks;
+  const about = first && looks.about.get(first.id);
+  if (!first || !about) return "";
+  const what = titleOf(about, first, who);
+  return rest.length === 0 ? t("looks.first", { what }) : t("looks.more", { what, n: rest.length });
+}
+
+/** The finding, the part that wears, or the work; a check after some way stands where the car is handed back. */
+export function whereFrom(looks: LooksNow, car: string, look: LookWanted): string | undefined {
+  const about = looks.about.get(look.id);
+  if (!about) return undefined;
+  const visit = paramOf(about.visit);
+  if (about.fault) return to("finding", { visit, fault: about.fault.fault, place: about.fault.place });
+  if (about.wearing) return to("wear", { car, series: about.wearing.id, place: about.wearing.place });
+  return look.is === "recheck"
+    ? to("plan", { visit, page: "release" })
+    : to("job", { visit, job: look.of, place: look.place });
+}

@@ -1,10 +1,11 @@
 /**
  * A car handed back, by touch: its complaint answered; refused while a wheel is dangerous, a gate shut, a nut loose, a
  * point not answered again and a second look missing; each put right where the page leads; handed back, and so after a
- * reload. LEADLAMP_SHOTS=folder leaves pictures of the pages in each theme and width.
+ * reload. Past its distance the car says what is overdue, and the next visit leads there. LEADLAMP_SHOTS=folder leaves pictures of the pages in each theme and width.
  */
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
+import { t as looks } from "../../src/app/texts/looks.js";
 import { t as loose } from "../../src/app/texts/plan-loose.js";
 import { t as parts } from "../../src/app/texts/plan-parts.js";
 import { t } from "../../src/app/texts/release.js";
@@ -37,6 +38,7 @@ test("refused for each reason, put right one by one, handed back; the complaint 
   test.setTimeout(240_000);
   const walker = new Walker(page, site.address);
   await walker.newCar("Little one");
+  const car = new URL(page.url()).hash;
   await walker.newVisit({ name: "Ines", odometer: "61240", complaint: "It hums from behind" });
   const visit = walker.visit();
   const release = `#/visit/${visit}/plan/release`;
@@ -112,4 +114,19 @@ test("refused for each reason, put right one by one, handed back; the complaint 
   await walker.open(`#/visit/${visit}/plan/note`);
   await expect(page.getByLabel(t("note.text"))).toHaveValue(/Handed back on/);
   await looked(page, "progress-note");
+
+  // What was done is looked at again, and the car says so; the next visit leads there once the odometer is past it.
+  await walker.open(car);
+  await expect(row(/^At 61.290 km or by /)).toBeVisible();
+  await looked(page, "look-ahead");
+  await walker.newVisit({ name: "Ines", odometer: "61400" });
+  const next = walker.visit();
+  await walker.open(car);
+  await expect(row(/^Overdue: at 61.290 km or by /)).toBeVisible();
+  await walker.open(`#/visit/${next}`);
+  await expect(page.getByRole("heading", { name: looks("looks.due") })).toBeVisible();
+  await row(/^Overdue: at 61.290 km/).click();
+  await looked(page, "look-due");
+  await page.getByRole("dialog").getByText("Make the wheel fixing safe").click();
+  await expect(page).toHaveURL(/\/round\/[^/]+\/FR\/whl\.retain$/);
 });

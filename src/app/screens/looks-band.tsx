@@ -2,11 +2,12 @@
 import { useState } from "preact/hooks";
 import type { LookDue, LookVisit, LookWanted } from "../../core/plan/index.js";
 import type { Audience } from "../../core/terms/index.js";
+import { GradeMark } from "../parts/grade-mark.js";
 import { ListRow } from "../parts/list-row.js";
 import { Band } from "../parts/pool.js";
 import { Sheet } from "../parts/sheet.js";
 import type { LooksNow } from "../state/looks-ground.js";
-import { firstText, paceText, saysOf, titleOf, whenText } from "../state/looks-words.js";
+import { firstText, paceText, saysOf, sheetsText, titleOf, whenText } from "../state/looks-words.js";
 import { t } from "../texts/looks.js";
 
 interface LooksProps {
@@ -22,6 +23,7 @@ function LookRow({ look, looks, who, hrefOf }: LooksProps & { readonly look: Loo
   const href = hrefOf(look);
   return (
     <ListRow
+      lead={about.fault ? <GradeMark mark={about.fault.grade} label={t(`mark.${about.fault.grade}`)} /> : null}
       title={titleOf(about, look, who)}
       second={saysOf(about, look, "why" in look ? look.why : [], who, looks.unit)}
       {...(href === undefined ? {} : { href })}
@@ -31,12 +33,14 @@ function LookRow({ look, looks, who, hrefOf }: LooksProps & { readonly look: Loo
 
 function OneLook({ visit, ...of }: LooksProps & { readonly visit: LookVisit }) {
   const pace = paceText(visit);
+  const sheets = sheetsText(of.looks, visit.looks);
   const isUnread = visit.stands === "now" && visit.at !== undefined && of.looks.use.odometer?.km !== visit.at;
   return (
     <Band heading={whenText(visit, of.looks.unit)}>
       {visit.looks.map((look) => (
         <LookRow key={look.id} look={look} {...of} />
       ))}
+      {sheets !== undefined && <p class="remark">{sheets}</p>}
       {pace !== undefined && visit.stands !== "overdue" && <p class="remark">{pace}</p>}
       {isUnread && <p class="remark">{t("looks.read")}</p>}
     </Band>
@@ -80,7 +84,11 @@ export function LooksBand({ heading, ...of }: LooksProps & { readonly heading: s
               <p class="remark">{t("looks.unsaid.says")}</p>
             </Band>
           )}
-          {visits.length > 0 && <p class="remark">{t("looks.together")}</p>}
+          {visits.length > 0 && (
+            <p class="remark">
+              {t("looks.basis")} {t("looks.together")}
+            </p>
+          )}
         </Sheet>
       )}
     </Band>

@@ -1,7 +1,8 @@
 /** On the page of an open visit: what earlier visits asked to be looked at again, each leading to its point here. */
 import type { LookWanted } from "../../core/plan/index.js";
 import { barePoint } from "../state/complaint-lines.js";
-import { to } from "../state/routes.js";
+import { whereFrom } from "../state/looks-words.js";
+import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/looks.js";
 import { LooksBand } from "./looks-band.js";
 import type { OnDesk } from "./on-visit.js";
@@ -20,5 +21,10 @@ function pointIn({ assessment, param }: OnDesk, { points }: LookWanted): string 
 export function VisitLooks({ on }: { readonly on: OnDesk }) {
   const looks = useLooks(on.car, on.stream);
   if (!looks) return null;
-  return <LooksBand looks={looks} who={on.who} heading={t("looks.due")} hrefOf={(look) => pointIn(on, look)} />;
+  // Nuts are told as tightened where the car was handed back.
+  const hrefOf = (look: LookWanted): string | undefined =>
+    look.points.length === 0 && look.is === "recheck"
+      ? whereFrom(looks, paramOf(on.car.stream), look)
+      : pointIn(on, look);
+  return <LooksBand looks={looks} who={on.who} heading={t("looks.due")} hrefOf={hrefOf} />;
 }

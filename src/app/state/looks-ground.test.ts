@@ -13,10 +13,11 @@ import {
 } from "../../../tests/support/app-bench.js";
 import type { PlanState } from "../../core/record/index.js";
 import { openVisit } from "./car-acts.js";
+import { decide } from "./decision-acts.js";
 import { looksTold } from "./handover-looks.js";
 import { type LooksFor, type LooksNow, looksNow } from "./looks-ground.js";
 import { saysOf, titleOf, whenText } from "./looks-words.js";
-import { jobStep, planWanted } from "./plan-acts.js";
+import { jobStep } from "./plan-acts.js";
 import { reply } from "./reply-acts.js";
 import { odometer } from "./visit-acts.js";
 import { wornVisits } from "./wearing-visits.js";
@@ -67,14 +68,20 @@ async function looks(on: Bench, car: string, streams: readonly string[], which: 
 /** The visit a finished job is looked at in; wheel nuts, which were off for it, are checked by themselves. */
 const work = ({ visits }: LooksNow) => visits.filter(({ looks: of }) => of.some(({ is }) => is === "job"));
 
-test("a finding no sheet names a time for is named as that; wanted now, it is not to be looked at again", async () => {
+const decided = (on: Bench, visit: string, word: "no") =>
+  decide(on.journal, visit, [
+    { at: AT, said: { word, because: "Next year", who: "Mo", role: "owner", how: "in-person", on: "2026-11-25" } },
+  ]);
+
+test("a finding whose work is open stands in the work list; declined, it is left standing, and nothing says when", async () => {
   const on = bench();
   const { car, visit } = await rough(on);
-  const { visits, unsaid } = await looks(on, car, [visit]);
-  expect(visits).toEqual([]);
-  expect(unsaid).toMatchObject([{ of: "hub.race", place: "FR", points: [{ point: "hub.spin", place: "FR" }] }]);
-  await planWanted(on.journal, visit, { ...AT, wanted: "in" });
-  expect((await looks(on, car, [visit])).unsaid).toHaveLength(1);
+  expect(await looks(on, car, [visit])).toMatchObject({ visits: [], unsaid: [] });
+  await decided(on, visit, "no");
+  expect(await looks(on, car, [visit])).toMatchObject({
+    visits: [],
+    unsaid: [{ of: "hub.race", place: "FR", points: [{ point: "hub.spin", place: "FR" }] }],
+  });
 });
 
 test("work that is done asks for its own look, by its own figure, and its finding for none", async () => {
@@ -91,9 +98,7 @@ test("work that is done asks for its own look, by its own figure, and its findin
   expect(whenText(at, now.unit)).toBe("At 61\u202f500 km");
   expect(whenText(at, "[mi_i]")).toBe("At 38\u202f214 mi");
   expect(titleOf(about, look, "technician")).toMatch(/, Front right$/);
-  expect(saysOf(about, look, look.why, "technician", "km")).toBe(
-    "Done 25 Nov 2026. After 500 km: common practice, no source. Look at: Float",
-  );
+  expect(saysOf(about, look, look.why, "technician", "km")).toBe("Done 25 Nov 2026, after 500 km. Look at: Float");
   expect(saysOf(about, look, look.why, "owner", "km")).toContain("At the workshop: Float");
   expect(looksTold(now, { for: "owner" })).toContainEqual(
     expect.objectContaining({
@@ -126,10 +131,12 @@ test("an odometer past it says overdue; its points answered far enough on end it
 test("a finding whose points were answered anew in a later visit is that visit's; what it finds is not asked of itself", async () => {
   const on = bench();
   const { car, visit } = await rough(on);
+  await decided(on, visit, "no");
   const next = await later(on, car, "62000");
   expect((await looks(on, car, [visit, next], { openedAt: next })).unsaid).toHaveLength(1);
   await spin(on, next, "rough");
   expect((await looks(on, car, [visit, next], { openedAt: next })).unsaid).toEqual([]);
+  await decided(on, next, "no");
   expect((await looks(on, car, [visit, next])).unsaid).toMatchObject([{ from: { on: "2026-12-30", km: 62_000 } }]);
   await spin(on, next, "smooth");
   expect((await looks(on, car, [visit, next])).unsaid).toEqual([]);

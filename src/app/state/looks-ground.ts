@@ -24,7 +24,7 @@ import { buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
 import { DAY_MS } from "../../core/terms/index.js";
 import { barePoint } from "./complaint-lines.js";
 import type { Knowledge } from "./knowledge.js";
-import { isWantedNow } from "./owners-word.js";
+import { isDeclined, isWantedNow } from "./owners-word.js";
 import { kmAt, kmOf, lookedAfter, rechecksIn } from "./release-facts.js";
 import { type Wearing, wearingList } from "./wearing-view.js";
 import type { WornCar, WornFault } from "./wearing-visits.js";
@@ -142,7 +142,10 @@ function findingsOf(seen: Seen): readonly Gathered[] {
         isDone(plan, id) &&
         (points.length === 0 || jobRows(seen, job).length > 0 || recheckOf(seen, job) !== undefined),
     );
-    if (isGone || isNow || isWorked) return [];
+    const rows = rowsForFault(fault, known.sheets);
+    // Open work with no time to look stands in the work list.
+    const isListed = rows.length === 0 && jobs.some(({ id }) => !isDone(plan, id) && !(plan && isDeclined(plan, id)));
+    if (isGone || isNow || isWorked || isListed) return [];
     const wanted: LookWanted = {
       id: `finding ${idOf(fault)}`,
       is: "finding",
@@ -150,7 +153,7 @@ function findingsOf(seen: Seen): readonly Gathered[] {
       place: fault.place,
       grade: fault.grade,
       from: from(seen),
-      rows: rowsForFault(fault, known.sheets),
+      rows,
       points,
     };
     return [{ wanted, about: { known, visit: visit.stream, fault, places: [fault.place] } }];

@@ -66,13 +66,11 @@ export function titleOf(about: LookAbout, wanted: LookWanted, who: Audience): st
 
 function whyText(row: LookRow, unit: Unit): string {
   if (row.basis === "trend") return t("looks.why.trend");
-  const parts = [
-    ...(row.km === undefined ? [] : [t("looks.why.km", { km: kmText(row.km, unit) })]),
-    ...(row.months === undefined ? [] : [t("looks.why.months", { n: row.months })]),
-  ];
-  const figures = either(parts);
-  if (row.basis === "law") return t("looks.why.law", { figures });
-  return t(parts.length > 1 ? "looks.why.practice.either" : "looks.why.practice", { figures });
+  const figures = either([
+    ...(row.km === undefined ? [] : [t("looks.km", { km: kmText(row.km, unit) })]),
+    ...(row.months === undefined ? [] : [t("looks.months", { n: row.months })]),
+  ]);
+  return t(`looks.why.${row.basis}`, { figures });
 }
 
 /** Since when, why then, and at which points; whoever may not look at them is sent to the workshop. */
@@ -91,11 +89,24 @@ export function saysOf(
   const points = [...new Set(wanted.points.map(({ point }) => pointName(known, point)))].join(", ");
   const mayLook = wanted.points.some(({ point }) => known.points.get(point)?.point.who.includes(who) ?? false);
   return [
-    ...[since, ...why.map((row) => capital(whyText(row, unit)))],
+    [since, ...why.map((row) => whyText(row, unit))].join(", "),
     ...(points === "" || wanted.is === "wear"
       ? []
       : [t(mayLook ? "looks.points" : "looks.points.workshop", { points })]),
   ].join(". ");
+}
+
+/** The sheets that ask for these points; nothing for a look without points. */
+export function sheetsText({ about }: Pick<LooksNow, "about">, looks: readonly LookWanted[]): string | undefined {
+  const titles = looks.flatMap(({ id, points }) =>
+    points.flatMap(({ point }) => {
+      const known = about.get(id)?.known;
+      const sheet = known?.points.get(point)?.sheet;
+      return known?.sheets.flatMap((one) => (one.sheet.id === sheet ? [one.texts.title] : [])) ?? [];
+    }),
+  );
+  const sheets = [...new Set(titles)].sort();
+  return sheets.length === 0 ? undefined : t("looks.sheets", { n: sheets.length, sheets: sheets.join(", ") });
 }
 
 /** What comes first, in a line: the nearest by name, the others counted. */

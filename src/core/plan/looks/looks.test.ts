@@ -178,3 +178,14 @@ describe("[LA7] looked at again", () => {
     expect(wasLooked({ ...work, points: [] }, () => ({ on: "2027-01-01" }))).toBe(false);
   });
 });
+
+test("[LA4] what was due by the newest visit is one look of its own", () => {
+  const visits = told([
+    wanted("due", [practice({ months: 6 })], { from: { on: "2025-03-10" } }),
+    wanted("week", [practice({ on: "2026-03-15" })]),
+  ]);
+  expect(visits.map(({ id, looks }) => [id, looks.length])).toEqual([
+    ["look--1", 1],
+    ["look-0", 1],
+  ]);
+});

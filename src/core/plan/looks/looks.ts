@@ -10,6 +10,8 @@ import { dayByUse } from "./use.js";
 
 /** First span from the newest visit on; each further one is twice as long. Our own rule. */
 const FIRST_DAYS = 8;
+/** Before all spans: due by the newest visit already. */
+const DUE = -1;
 
 /** Everything that is to be looked at again, nearest first, and what nothing says a time for. */
 export function looksAgain(wanted: readonly LookWanted[], use: CarUse): LooksAgain {
@@ -38,6 +40,7 @@ const graver = (a: LookWanted, b: LookWanted): number =>
  * before it, so that none is brought forward by more than half of its time.
  */
 function spanOf(near: number): number {
+  if (near <= 0) return DUE;
   let span = 0;
   for (let end = FIRST_DAYS; end < near; end *= 2) span += 1;
   return span;

@@ -32,6 +32,7 @@ const firstReply = scriptsFor(contents, FIRST_REPLY);
  * The bench reckoner brings every trade function, so does what was heard (turns and
  * bearing frequencies), and so does the first judgement by a sheet that calls one. What is wearing brings the lines of
  * the trade's trend, and where something is said of it the kinds of a plan.
+ * When to look again brings that too, and so does what it adds to a hand-over.
  * What an owner does after a look is weighed with the hand-over it is made from.
  * What makes and draws a hand-over is fetched when its screen stands, and weighed with all it tells in words; the writers
  * of its files with that again. The printing worker is a program of its own, with the library that writes pages.
@@ -92,6 +93,8 @@ const APART = {
   heard: "28 kB",
   "read-in": "23 kB",
   wearing: "25 kB",
+  "hand-over-wearing": "38 kB",
+  looks: "38 kB",
   wear: "32 kB",
   reckoner: "28 kB",
   reckoning: "36 kB",

@@ -1,6 +1,7 @@
 /** Works out what is wearing on the car of a hand-over, and when to look again; draws nothing. Fetched once that stands. */
 import { useEffect } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
+import { looksTold } from "../state/handover-looks.js";
 import { trendsTold } from "../state/wearing-told.js";
 import { looksIn, useToday } from "./use-looks.js";
 import type { Trends } from "./use-made.js";
@@ -17,12 +18,14 @@ export function HandOverWearing({ car, visit, onTold }: HandOverWearingProps) {
   const now = useWearing(car);
   const today = useToday();
   useEffect(() => {
+    if (now === undefined) return;
+    const again = now ? looksIn(now, car, today, { upTo: visit }) : undefined;
     // No visit that can be read: nothing is known to wear.
-    if (now !== undefined)
-      onTold({
-        trends: trendsTold(now?.all ?? []),
-        ...(now ? { looks: looksIn(now, car, today, { upTo: visit }) } : {}),
-      });
+    onTold({
+      trends: trendsTold(now?.all ?? []),
+      looks: again && ((reader) => looksTold(again, reader)),
+      ...(again ? { again } : {}),
+    });
   }, [now, visit, today, onTold]);
   return null;
 }

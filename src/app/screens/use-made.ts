@@ -6,10 +6,13 @@ import type { HandoverGround } from "../state/handover-ground.js";
 import { type MadeHandover, madeHandover } from "../state/handover-made.js";
 import { momentOf } from "../state/handover-moment.js";
 import { heardIn } from "../state/heard.js";
+import type { LooksNow } from "../state/looks-ground.js";
 import type { OnPlan } from "./on-plan.js";
 
 /** What is told over all visits of the car: what wears, when to look again. */
-export type Trends = Pick<HandoverGround, "trends" | "looks">;
+export interface Trends extends Pick<HandoverGround, "trends" | "looks"> {
+  readonly again?: LooksNow;
+}
 
 /** `told` undefined: still being worked out. */
 export function useMade(

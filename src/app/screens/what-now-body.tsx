@@ -9,12 +9,10 @@ import { Band, Pool } from "../parts/pool.js";
 import { Title } from "../parts/title.js";
 import { useApp } from "../state/app.js";
 import type { MadeHandover } from "../state/handover-made.js";
-import { whereFrom } from "../state/looks-words.js";
 import { paramOf, to } from "../state/routes.js";
 import { seasonOf } from "../state/season.js";
 import { rememberSteps, STEPS, type StepName, type StepsDone, stepsDone, stepsStand } from "../state/what-now.js";
 import { workshopMessage } from "../state/workshop-message.js";
-import { t as looks } from "../texts/looks.js";
 import { t } from "../texts/season.js";
 import { Top } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -23,7 +21,7 @@ import { useLoaded } from "./use-loaded.js";
 import { type Trends, useMade } from "./use-made.js";
 
 const HandOverWearing = lazy(() => import("./hand-over-wearing.js").then((file) => file.HandOverWearing), Nothing);
-const LooksBand = lazy(() => import("./looks-band.js").then((file) => file.LooksBand), Nothing);
+const LooksAfter = lazy(() => import("./looks-after.js").then((file) => file.LooksAfter), Nothing);
 const StepSheet = lazy(() => import("./what-now-steps.js").then((file) => file.StepSheet), Nothing);
 
 /** Findings named before the rest is left to their own screen, and reasons before it is left to the hand-over. */
@@ -134,14 +132,7 @@ export function WhatNowBody({ on }: { readonly on: OnPlan }) {
         <HandOverWearing car={on.car} visit={on.stream} onTold={setTrends} />
         <Verdict on={on} made={made} />
         <Found on={on} made={made} />
-        {trends?.looks && (
-          <LooksBand
-            looks={trends.looks}
-            who="owner"
-            heading={looks("looks.title")}
-            hrefOf={(look) => (trends.looks ? whereFrom(trends.looks, paramOf(on.car.stream), look) : undefined)}
-          />
-        )}
+        {trends?.again && <LooksAfter looks={trends.again} car={paramOf(on.car.stream)} />}
         <Band heading={t("what-now.steps")}>
           {names.map((name, index) => (
             <ListRow

@@ -20,7 +20,8 @@ import type { HandoverGround } from "./handover-ground.js";
 import { placeName } from "./knowledge.js";
 import { last } from "./plan-input.js";
 import { jobTitle } from "./plan-words.js";
-import { rechecksIn, worksIn } from "./release-facts.js";
+import { rechecksIn } from "./rechecks-in.js";
+import { worksIn } from "./release-facts.js";
 
 function answerTold({ answer, differ }: ComplaintStands): ComplaintAnswer | undefined {
   if (answer === undefined || differ) return undefined;

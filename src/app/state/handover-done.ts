@@ -11,7 +11,8 @@ import { whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { jobSays } from "./job-words.js";
 import { pointName } from "./knowledge.js";
-import { lookedAfter, worksIn } from "./release-facts.js";
+import { lookedAfter } from "./rechecks-in.js";
+import { worksIn } from "./release-facts.js";
 import { replyText } from "./telling.js";
 import { dayOf } from "./today.js";
 

@@ -2,11 +2,10 @@
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
 import type { ComplaintStands, IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { CarState, HouseState, PlanState, VisitState } from "../../core/record/index.js";
-import type { TrendTold } from "../../core/report/index.js";
+import type { LookTold, TrendTold } from "../../core/report/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
 import type { Audience } from "../../core/terms/index.js";
 import type { Telling } from "./because.js";
-import type { LooksNow } from "./looks-ground.js";
 import type { Currency } from "./money-words.js";
 
 export interface HandoverGround {
@@ -33,6 +32,6 @@ export interface HandoverGround {
   readonly currency: Currency | undefined;
   /** What is wearing; undefined while the visits are still being compared. */
   readonly trends: readonly TrendTold[] | undefined;
-  /** When to look again; likewise. */
-  readonly looks?: LooksNow | undefined;
+  /** When to look again, in the words of a reader; likewise. */
+  readonly looks?: ((reader: Audience) => readonly LookTold[]) | undefined;
 }

@@ -6,7 +6,6 @@ import { donesTold } from "./handover-done.js";
 import { faultsTold } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { cautionsTold, gatesTold, lookedTold, notSeenTold, readingsTold, sheetsTold } from "./handover-looked.js";
-import { looksTold } from "./handover-looks.js";
 import { carTold, personalOf, picturesLeftOut, picturesTold, planTold, visitTold } from "./handover-told.js";
 import { datesTold, firstUntold, jobsTold, looseTold, moneyTold } from "./handover-work.js";
 
@@ -38,7 +37,7 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     ...(loose ? { loose } : { isProgressUnread: true }),
     ...(ground.trends ? { trends: ground.trends } : {}),
     dates: datesTold(ground),
-    ...(ground.looks ? { looks: looksTold(ground.looks, ground) } : {}),
+    ...(ground.looks ? { looks: ground.looks(ground.for) } : {}),
     pictures: picturesTold(ground),
     ...(left.length > 0 ? { picturesLeft: left } : {}),
     plan: planTold(ground),

@@ -1,16 +1,13 @@
 /** When to look again, as a hand-over takes it, in the words of who reads. Pure; core/report leaves out what is told twice. */
 import type { LookTold } from "../../core/report/index.js";
+import type { Audience } from "../../core/terms/index.js";
 import { t } from "../texts/hand-over.js";
-import type { HandoverGround } from "./handover-ground.js";
 import { capital } from "./knowledge.js";
 import type { LooksNow } from "./looks-ground.js";
 import { lookNamed, wayIn } from "./looks-words.js";
 
 /** By use the earliest day it may come to: never later than anybody knows. */
-export const looksTold = (
-  { visits, about, unit }: LooksNow,
-  { for: who }: Pick<HandoverGround, "for">,
-): readonly LookTold[] =>
+export const looksTold = ({ visits, about, unit }: LooksNow, who: Audience): readonly LookTold[] =>
   visits.map(({ id, looks, at, after, day }) => ({
     id,
     ...(day === undefined ? {} : { on: day }),

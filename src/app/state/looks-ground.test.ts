@@ -1,4 +1,5 @@
 // [LA1] [LA6] [LA7] [HO44] Over a car's visits: what is left standing, what was done, and who has looked again since.
+import type { ReadonlySignal } from "@preact/signals";
 import { expect, test } from "vitest";
 import {
   type Bench,
@@ -15,6 +16,7 @@ import type { PlanState } from "../../core/record/index.js";
 import { openVisit } from "./car-acts.js";
 import { decide } from "./decision-acts.js";
 import { looksTold } from "./handover-looks.js";
+import type { Opened } from "./journal.js";
 import { type LooksFor, type LooksNow, looksNow } from "./looks-ground.js";
 import { saysOf, titleOf, whenText } from "./looks-words.js";
 import { jobStep } from "./plan-acts.js";
@@ -25,9 +27,9 @@ import { wornVisits } from "./wearing-visits.js";
 const AT = { job: "job.hub.renew", place: "FR" };
 const LATER = "2026-12-30T10:00:00+01:00";
 
-async function open<S extends { readonly is: string }>(signal: Parameters<typeof until<S>>[0]) {
+async function open<State>(signal: ReadonlySignal<Opened<State>>): Promise<State> {
   const opened = await until(signal, ({ is }) => is === "open");
-  if (!("state" in opened)) throw new Error("not opened");
+  if (opened.is !== "open") throw new Error("not opened");
   return opened.state;
 }
 const spin = (on: Bench, visit: string, word: string) =>
@@ -100,7 +102,7 @@ test("work that is done asks for its own look, by its own figure, and its findin
   expect(titleOf(about, look, "technician")).toMatch(/, Front right$/);
   expect(saysOf(about, look, look.why, "technician", "km")).toBe("Done 25 Nov 2026, after 500 km. Look at: Float");
   expect(saysOf(about, look, look.why, "owner", "km")).toContain("At the workshop: Float");
-  expect(looksTold(now, { for: "owner" })).toContainEqual(
+  expect(looksTold(now, "owner")).toContainEqual(
     expect.objectContaining({
       odometer: { value: 61_500, unit: "km" },
       of: [expect.objectContaining({ is: "job", title: expect.stringMatching(/^After /) })],

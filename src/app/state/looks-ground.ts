@@ -25,7 +25,7 @@ import { DAY_MS } from "../../core/terms/index.js";
 import { barePoint } from "./complaint-lines.js";
 import type { Knowledge } from "./knowledge.js";
 import { isDeclined, isWantedNow } from "./owners-word.js";
-import { kmAt, kmOf, lookedAfter, rechecksIn } from "./release-facts.js";
+import { kmAt, kmOf, lookedAfter, rechecksIn } from "./rechecks-in.js";
 import { type Wearing, wearingList } from "./wearing-view.js";
 import type { WornCar, WornFault } from "./wearing-visits.js";
 

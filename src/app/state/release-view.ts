@@ -21,8 +21,9 @@ import type { Telling } from "./because.js";
 import { atPlace, capital, faultSays, placeName, pointName } from "./knowledge.js";
 import { standsWords } from "./part-way.js";
 import { jobTitle, partTitle } from "./plan-words.js";
+import { rechecksIn } from "./rechecks-in.js";
 import type { JudgedVisit } from "./release-anew.js";
-import { type Handing, handingBack, rechecksIn, worksIn } from "./release-facts.js";
+import { type Handing, handingBack, worksIn } from "./release-facts.js";
 import { to } from "./routes.js";
 
 export interface AgainstLine {

@@ -1,7 +1,7 @@
 /** When to look again, as a hand-over takes it, in the words of who reads. Pure; core/report leaves out what is told twice. */
 import type { LookTold } from "../../core/report/index.js";
 import type { Audience } from "../../core/terms/index.js";
-import { t } from "../texts/hand-over.js";
+import { t } from "../texts/looks.js";
 import { capital } from "./knowledge.js";
 import type { LooksNow } from "./looks-ground.js";
 import { lookNamed, wayIn } from "./looks-words.js";
@@ -20,7 +20,7 @@ export const looksTold = ({ visits, about, unit }: LooksNow, who: Audience): rea
       return [
         {
           is: look.is,
-          title: look.is === "job" ? capital(t("hand-over.recheck", { job: title })) : title,
+          title: look.is === "job" ? capital(t("looks.after-job", { job: title })) : title,
           where,
           ...(of.fault ? { fault: { fault: of.fault.fault, place: of.fault.place } } : {}),
         },

@@ -22,6 +22,7 @@ export const enLooks = {
   "looks.recheck": "Not checked yet after the work of {day}",
   "looks.wear": "Wears, read {day}",
   "looks.nuts": "Wheel nuts, {places}",
+  "looks.after-job": "after {job}",
   "looks.km": "{km}",
   "looks.months": "{n} {n|one=month|other=months}",
   "looks.why.practice": "after {figures}",

@@ -17,13 +17,20 @@ interface LooksProps {
   readonly hrefOf: (look: LookWanted) => string | undefined;
 }
 
-function LookRow({ look, looks, who, hrefOf }: LooksProps & { readonly look: LookWanted | LookDue }) {
+interface LookRowProps extends LooksProps {
+  readonly look: LookWanted | LookDue;
+  /** Findings stand beside it, with their marks. */
+  readonly marked: boolean;
+}
+
+function LookRow({ look, looks, who, hrefOf, marked }: LookRowProps) {
   const about = looks.about.get(look.id);
   if (!about) return null;
   const href = hrefOf(look);
+  const mark = about.fault && <GradeMark mark={about.fault.grade} label={t(`mark.${about.fault.grade}`)} />;
   return (
     <ListRow
-      lead={about.fault ? <GradeMark mark={about.fault.grade} label={t(`mark.${about.fault.grade}`)} /> : null}
+      lead={mark ?? (marked ? null : undefined)}
       title={titleOf(about, look, who)}
       second={saysOf(about, look, "why" in look ? look.why : [], who, looks.unit)}
       {...(href === undefined ? {} : { href })}
@@ -38,7 +45,7 @@ function OneLook({ visit, ...of }: LooksProps & { readonly visit: LookVisit }) {
   return (
     <Band heading={whenText(visit, of.looks.unit)}>
       {visit.looks.map((look) => (
-        <LookRow key={look.id} look={look} {...of} />
+        <LookRow key={look.id} look={look} marked={visit.looks.some(({ is }) => is === "finding")} {...of} />
       ))}
       {sheets !== undefined && <p class="remark">{sheets}</p>}
       {pace !== undefined && visit.stands !== "overdue" && <p class="remark">{pace}</p>}
@@ -79,7 +86,7 @@ export function LooksBand({ heading, ...of }: LooksProps & { readonly heading: s
           {unsaid.length > 0 && (
             <Band heading={t("looks.unsaid")}>
               {unsaid.map((look) => (
-                <LookRow key={look.id} look={look} {...of} />
+                <LookRow key={look.id} look={look} marked {...of} />
               ))}
               <p class="remark">{t("looks.unsaid.says")}</p>
             </Band>

@@ -59,7 +59,7 @@ const APART = {
   "item-rule": "44 kB",
   "item-case": "64 kB",
   proving: "36 kB",
-  "reading-over": "26 kB",
+  "reading-over": "26.5 kB",
   "judged-before": "24 kB",
   "visit-file": "26 kB",
   visit: "24 kB",

@@ -2,7 +2,7 @@
 import type { Audience } from "../terms/index.js";
 import type { Asked, Opened } from "./contract.js";
 import type { Answer } from "./looked.js";
-import { plainId } from "./model.js";
+import { type PointInfo, plainId } from "./model.js";
 import type { Spot } from "./nodes.js";
 import type { Site } from "./site.js";
 
@@ -33,7 +33,8 @@ export function askedIn(
   const spots = new Array<boolean | undefined>(site.spots.length).fill(undefined);
   for (const spot of site.walk) {
     if (!spot.point.point.who.includes(who)) continue;
-    if (answers[spot.index] !== "none" || openedBy.has(spot) || isShown(spot)) spots[spot.index] = true;
+    const isWanted = !standsBack(site, spot.point) && (openedBy.has(spot) || isShown(spot));
+    if (isWanted || answers[spot.index] !== "none") spots[spot.index] = true;
   }
   const list: Asked[] = [];
   const guests = new Map<Spot, string[]>();
@@ -53,6 +54,12 @@ export function askedIn(
     else list.push({ ...asked, openedBy: by ?? asked.openedBy, with: along ?? asked.with });
   }
   return { list, spots };
+}
+
+/** A stand-in is not asked while the fuller point it stands in for can be. */
+export function standsBack({ model }: Site, { point }: PointInfo): boolean {
+  const fuller = point["instead-of"];
+  return fuller !== undefined && model.pointById.has(plainId(fuller));
 }
 
 function spotsOpened(site: Site, opened: readonly Opened[]): ReadonlyMap<Spot, string[]> {

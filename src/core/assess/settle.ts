@@ -1,5 +1,6 @@
 /** Which replies would decide the most, and which points are open next. Decides nothing itself. */
 import type { GradeLevel } from "../terms/index.js";
+import { standsBack } from "./asked.js";
 import type { Opened, Settle } from "./contract.js";
 import { readKey } from "./keys.js";
 import { worstOf } from "./levels.js";
@@ -80,12 +81,15 @@ export function walkOf(site: Site, point: string, place: string): number {
   return (info && site.spotsOf(info).get(place)?.walk) ?? Number.MAX_SAFE_INTEGER;
 }
 
-/** Whether a point still has something to answer: no real answer yet, or it is to be measured again. */
+/**
+ * Whether a point still has something to answer: no real answer yet, or it is to be measured again. A stand-in has not
+ * while the fuller point can be asked.
+ */
 export function isUnanswered(site: Site, answered: (spot: number) => boolean): (o: Opened) => boolean {
   return (o) => {
     if (o.again === true) return true;
     const info = site.model.pointById.get(o.point.replaceAll("-", "_"));
     const spot = info && site.spotsOf(info).get(o.place);
-    return spot === undefined || !answered(spot.index);
+    return spot === undefined || !(answered(spot.index) || standsBack(site, spot.point));
   };
 }

@@ -263,6 +263,22 @@ test("[AS48] felt first, measured second: hidden until the feel asks for it, a r
   ).toEqual(["hub.r06"]);
 });
 
+test("[AS59] a stand-in is asked only while the fuller point's sheet is not open; answered before, it stays", () => {
+  const standIn = (fuller: string) => {
+    const points = HUB_SHEET.points.map((point) =>
+      point.id === "hub.nuts" ? { ...point, "instead-of": fuller } : point,
+    );
+    const own = smallEngine([], [{ ...HUB_SHEET, points }, JOINT_SHEET]);
+    const a = (said: Said) => assess(own, visit(replies(own, said)));
+    const asks = (said: Said) => a(said).asked.filter(({ point }) => point === "hub.nuts").length;
+    return { alone: asks({}), answered: asks({ "hub.nuts@FR": "loose" }), first: gate(a({}), "gate.no-road")?.first };
+  };
+  expect(standIn("brk.pedal")).toMatchObject({ alone: 4, answered: 4 });
+  const beside = standIn("hub.rock");
+  expect(beside).toMatchObject({ alone: 0, answered: 1 });
+  expect(beside.first?.map(({ point }) => point)).toEqual(["brk.pedal"]);
+});
+
 test("[AS49] a complaint puts its points first, while they are unanswered", () => {
   const places = (said: Said) => on(said, { complaints: ["sym.hum"] }).suggested.map((o) => `${o.point}@${o.place}`);
   expect(places({})).toEqual(["hub.spin@FL", "hub.spin@FR", "hub.spin@RL", "hub.spin@RR", "hub.noise@car"]);

@@ -78,6 +78,8 @@ export const Point = z.strictObject({
   "asked-when": z.optional(cel),
   /** Another point answered in the same entry; asked once, used by both. */
   "same-entry": z.optional(z.string()),
+  /** The fuller point of another sheet this one stands in for: not asked while that sheet is open too. */
+  "instead-of": z.optional(z.string()),
 });
 
 const bands = z.strictObject({

@@ -19,7 +19,8 @@ function checkPoint(point: Point, path: Path, c: Checking): void {
   for (const [name, field] of fields) checkField(name, field, [...path, "fields", name], c);
   checkUnremarkable(point, [...path, "unremarkable"], c);
   checkTool(point, path, c);
-  if (point["same-entry"] !== undefined) known.point(point["same-entry"], [...path, "same-entry"]);
+  for (const key of ["same-entry", "instead-of"] as const)
+    if (point[key] !== undefined) known.point(point[key], [...path, key]);
   const readings = fields.filter(([, f]) => "quantity" in f);
   if (point.needs?.includes("reading") && readings.length === 0) c.report.problem("needs-reading", [...path, "needs"]);
 }

@@ -97,6 +97,7 @@ export function celEnvironment(declared: Declarations, scope: string): Environme
   for (const quantity of QUANTITIES) {
     fn(`band(${quantity}): grade`);
     fn(`clearly_more(${quantity}, ${quantity}): bool`);
+    fn(`median(${quantity}): ${quantity}`);
   }
   for (const type of [...QUANTITIES, "string", "bool", "double", "list<string>"]) {
     fn(`unanswered(${type}): bool`);

@@ -1,4 +1,4 @@
-/** Types calls: bands, clearly_more, at_least, found, unanswered and quantifiers; hands trade functions on and refuses the rest. */
+/** Types calls: bands, clearly_more, at_least, median, found, unanswered and quantifiers; hands trade functions on and refuses the rest. */
 
 import { nearest } from "../terms/author.js";
 import { checkLast, checkSince } from "./last.js";
@@ -20,6 +20,7 @@ const BUILT_IN: readonly string[] = [
   "clearly_more",
   "found",
   "last",
+  "median",
   "places",
   "since_last_km",
   "unanswered",
@@ -133,6 +134,22 @@ const OWN: Readonly<Record<string, Check>> = {
 
   last: checkLast,
 
+  median: (checking, node, args) => {
+    const [only] = args;
+    if (only === undefined || args.length !== 1) return wrongCount(checking, node, "median", 1);
+    const read = checking.check(only);
+    if (isFaulty(read)) return silent(node);
+    const { code, type } = read;
+    const kind = isNum(code) && code[3] === 0 && code[4] === undefined ? kindOf(checking, code) : undefined;
+    if (!isNum(code) || kind === undefined || type.is !== "reading")
+      return refuse(checking, only, "expr.median-of", { found: named(type) });
+    const level = checking.bound.length + 1;
+    if (level > DEEPEST_QUANTIFIERS) return refuse(checking, node, "expr.too-nested", { most: DEEPEST_QUANTIFIERS });
+    const [, point, field] = code;
+    const one = piece(only, type, ["num", point, field, level]);
+    return piece(node, { ...type, results: [] }, ["median", ["kind", kind], one.code], [one]);
+  },
+
   places: (checking, node, args) => {
     const [only] = args;
     if (only === undefined || args.length !== 1) return wrongCount(checking, node, "places", 1);
@@ -160,6 +177,10 @@ const OWN: Readonly<Record<string, Check>> = {
     return piece(node, YES, ["unanswered", reply.point, reply.field, reply.place as PlaceNode]);
   },
 };
+
+/** The kind of place a reading or derived value belongs to; a fact of the car has none. */
+const kindOf = ({ declared }: Checking, [, point, field]: NumNode): string | undefined =>
+  Object.values(declared.names).find(({ ref }) => ref.point === point && ref.field === field)?.kind;
 
 function placeArgument(checking: Checking, node: ASTNode | undefined): PlaceNode | undefined {
   if (node === undefined) return 0;

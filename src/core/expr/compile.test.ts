@@ -242,6 +242,26 @@ test("[EX12] exists and all bind a fresh name and go two deep at most", () => {
   expect(codes('axle.exists(c, c.whl.rock == "bad") && c.whl.rock == "bad"')).toEqual(["expr.unknown-name"]);
 });
 
+test("[EX52] median takes one reading of this visit by its bare name, and stands where a reading may", () => {
+  accepted("whl.float < 0.75 * median(whl.float)");
+  accepted("whl.rise - median(whl.rise) > 0.25 * whl.rise");
+  accepted('places("corner").exists(c, c.whl.float > 2.0 * median(whl.float))');
+  expect(codes("median(whl.float) > 0.1")).toEqual(["expr.bare-number"]);
+  expect(codes("whl.float < median(whl.heat)")).toEqual(["expr.other-quantity"]);
+  for (const what of [
+    "opposite.whl.float",
+    "last(whl.float)",
+    "2.0 * whl.float",
+    "whl.rock",
+    "car.wheelbase",
+    "whl.studs_loose",
+  ])
+    expect(codes(`whl.float < median(${what})`), what).toEqual(["expr.median-of"]);
+  expect(codes("whl.float < median()")).toEqual(["expr.arguments"]);
+  expect(codes("whl.float < median(whl.float)", { scope: "car" })).not.toEqual([]);
+  expect(codes("axle.exists(c, side.all(d, whl.float < median(whl.float)))")).toEqual(["expr.too-nested"]);
+});
+
 test("[EX13] at_least counts conditions", () => {
   expect(codes("at_least(3, true, true)")).toEqual(["expr.at-least-count"]);
   expect(codes("at_least(0, true)")).toEqual(["expr.at-least-count"]);

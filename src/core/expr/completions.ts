@@ -28,6 +28,7 @@ const MOST = 12;
 const BUILT_IN: Readonly<Record<string, string>> = {
   band: "reading",
   clearly_more: "reading, reading",
+  median: "reading",
   last: "name",
   since_last_km: "name",
   unanswered: "name",

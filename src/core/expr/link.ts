@@ -1,7 +1,7 @@
 /** Makes closures with three values out of a plan. Knows no CEL, no sheet, no visit: it asks a Scope. */
 import { fail, keyText, ok, type Problem, problem, type Result } from "../terms/index.js";
 import { CALCULATE, COMPARE, calculates, clearlyMore, compares, grades, isWord, tests } from "./figures.js";
-import { atLeast, chosen, joined, not, quantified } from "./logic.js";
+import { atLeast, chosen, joined, middle, not, quantified } from "./logic.js";
 import { type At, asked, figure, listOf, placeOf, type Run, refOf, text } from "./places-of.js";
 import {
   DEEPEST_NODES,
@@ -142,6 +142,9 @@ function linker(plan: Plan, trade: Trade): (node: PlanNode, depth: number, bound
       case "all":
         if (bound >= DEEPEST_QUANTIFIERS) throw new Damaged("expr.plan-broken", node[0]);
         return quantified(listOf(node[1]), make(node[2], depth + 1, bound + 1), node[0] === "exists");
+      case "median":
+        if (bound >= DEEPEST_QUANTIFIERS) throw new Damaged("expr.plan-broken", node[0]);
+        return middle(listOf(node[1]), make(node[2], depth + 1, bound + 1));
       case "?:":
         return chosen(next(node[1]), next(node[2]), next(node[3]));
       case "==":

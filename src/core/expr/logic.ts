@@ -61,6 +61,27 @@ export const quantified =
     return stop ? stillOpen(stopping, otherwise) : stillOpen(otherwise, stopping);
   };
 
+/**
+ * The middle one of a figure over places, of an even number the mean of the middle two. Any place still open may move it;
+ * one where it does not apply drops out.
+ */
+export const middle =
+  (places: (scope: Scope, at: At) => readonly string[], body: Run): Run =>
+  (scope, at) => {
+    const open: Unknown[] = [];
+    const known: number[] = [];
+    for (const place of places(scope, at)) {
+      const value = body(scope, [...at, place]);
+      if (!(value instanceof Unknown)) known.push(Number(value));
+      else if (value.missing.size > 0) open.push(value);
+    }
+    if (open.length > 0) return new Unknown(union(open.map((part) => part.missing)));
+    if (known.length === 0) return NOT_APPLICABLE;
+    known.sort((a, b) => a - b);
+    const two = known.slice((known.length - 1) >> 1, (known.length >> 1) + 1);
+    return two.reduce((sum, one) => sum + one, 0) / two.length;
+  };
+
 export const chosen =
   (test: Run, yes: Run, no: Run): Run =>
   (scope, at) => {

@@ -67,6 +67,8 @@ export const EXPRESSION_MESSAGES: Readonly<Record<string, Text>> = {
   "expr.grade-with-other": (say) =>
     `a grade compares with a grade (advisory, minor, major, dangerous), not with ${say("found")}`,
   "expr.band-of": (say) => `band() takes one reading or derived value by name, not ${say("found")}`,
+  "expr.median-of": (say) =>
+    `median() takes one reading or derived value of this visit by its bare name, not ${say("found")}`,
   "expr.not-scaled": (say) => `clearly_more takes readings, or a fixed factor times a reading, not ${say("found")}`,
   "expr.only-provisional": () => "unanswered() is for provisional rules: mark the rule or leave it out",
   "expr.only-findings": () => "found() is for rules that work on findings (raise, lower-sure, order …)",

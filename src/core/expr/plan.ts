@@ -55,6 +55,8 @@ export type PlanNode =
   /** Difference above twice the joint uncertainty. */
   | readonly ["more", ScaledNode, ScaledNode]
   | readonly ["exists" | "all", ListNode, PlanNode]
+  /** The middle one of a reading over places. */
+  | readonly ["median", ListNode, NumNode]
   | readonly ["at_least", number, readonly PlanNode[]]
   | readonly ["unanswered", point: string, field: string, PlaceNode]
   /** Distance in km since the reply was last given. */

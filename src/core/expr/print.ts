@@ -98,6 +98,8 @@ export function print(plan: Plan, declared: Declarations): string {
       case "exists":
       case "all":
         return `${listText(node[1])}.${node[0]}(${variables[bound]}, ${write(node[2], bound + 1)})`;
+      case "median":
+        return `median(${nameOf(node[2][1], node[2][2], 0)})`;
       case "at_least":
         return `at_least(${node[1]}, ${list(node[2])})`;
       case "unanswered":

@@ -24,6 +24,7 @@ function restVolts(percent: number): number {
 
 export const ELEC_BROUGHT: Readonly<Record<string, Brought>> = {
   "elec.bat-ocv_hours": plain("elec.bat-ocv.hours", "h"),
+  "elec.bat_stood": plain("elec.bat-ocv.hours", "h"),
   "elec.bat-ocv_temp": plain("elec.bat-ocv.temp", "Cel"),
   "elec.bat_charge": { at: "car", says: (percent) => ({ "elec.bat-ocv": of(restVolts(percent), "V") }) },
   // At the temperature the table is written for nothing is added.
@@ -34,6 +35,7 @@ export const ELEC_BROUGHT: Readonly<Record<string, Brought>> = {
   "elec.bat-id_years": plain("elec.bat-id.years", "a"),
   "elec.bat-crank": plain("elec.bat-crank", "V"),
   "elec.chg-v": charged,
+  "elec.chg-v_idle": plain("elec.chg-v.idle", "V"),
   "elec.chg-v_loads": plain("elec.chg-v.loads", "V"),
   "elec.chg_high": charged,
   "elec.chg-ripple": plain("elec.chg-ripple", "mV"),
@@ -70,6 +72,7 @@ export const ELEC_APPLIES: Applies = {
   "lim.charge-mat": { says: { "elec.bat-id": "agm" } },
   "lim.charge-low": { facts: { charging: "alternator" } },
   "lim.charge-low-dynamo": { facts: { charging: "dynamo" } },
+  "lim.charge-idle": { facts: { charging: "alternator" } },
   "lim.charge-high": { says: { "elec.bat-id": "flooded" } },
   "lim.charge-high-gel": { says: { "elec.bat-id": "gel" } },
 };

@@ -19,6 +19,14 @@ export const FUEL_BROUGHT: Readonly<Record<string, Brought>> = {
     at: "car",
     says: (share) => ({ "fuel.press-hold": "4 bar", "fuel.press-hold.after-10": of(4 * (1 - share), "bar") }),
   },
+  "fuel.hold_fall_hot": {
+    at: "car",
+    says: (share) => ({
+      "fuel.press-hold": "4 bar",
+      "fuel.press-hold.after-10": "4 bar",
+      "fuel.press-hold.after-30": of(4 * (1 - share), "bar"),
+    }),
+  },
   "fuel.fuel-age": plain("fuel.fuel-age", "mo"),
   "fuel.ethanol_share": {
     at: "car",

@@ -116,6 +116,15 @@ export const HEAD_BROUGHT: Readonly<Record<string, Brought>> = {
     at: CYL,
     says: (value) => ({ [`head.bore@${CYL}`]: "80 mm", [`head.bore.top-across@${CYL}`]: mm(80 + value) }),
   },
+  "head.low_oval": {
+    at: CYL,
+    says: (value) => ({
+      [`head.bore@${CYL}`]: "80 mm",
+      [`head.bore.top-across@${CYL}`]: "80 mm",
+      [`head.bore.low-along@${CYL}`]: "80 mm",
+      [`head.bore.low-across@${CYL}`]: mm(80 + value),
+    }),
+  },
   "head.taper": {
     at: CYL,
     says: (value) => ({

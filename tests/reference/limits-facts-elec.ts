@@ -17,6 +17,7 @@ export const ELEC: readonly LimitFact[] = [
   ),
   own("charge", "%", "<", [75, 50, null, null], "the notes give the table and grade a low one without a figure"),
   own("charge-mat", "%", "<", [97, 80, null, null], "glass mat reads 0.15 V high: three quarters shows as nearly full"),
+  own("stood-low", "h", ">", [null, 672, null, null], "the notes grade stored under 12.1 V minor, without a time"),
   own("gravity", "1", "<", [1.22, 1.19, null, null], "half and a quarter of the table; the notes grade none", GRAVITY),
   own("battery-age", "a", "≥", [5, null, null, null], "the notes ask for the date without a figure"),
   fact("crank", "V", "<", [null, 9.6, null, null], CP),
@@ -26,6 +27,7 @@ export const ELEC: readonly LimitFact[] = [
     "the notes grade one step; under the usual 13.5 it is watched",
   ),
   fact("charge-low-dynamo", "V", "<", [null, 13, null, null], CP),
+  own("charge-idle", "V", "<", [12.9, null, null, null], "the notes ask for it at idle, without a figure"),
   own("charge-loads", "V", "<", [null, 12.8, 12.2, null], "the notes ask for it with all loads, without a figure"),
   but(
     fact("charge-high", "V", ">", [null, null, 15, null], CP),

@@ -34,6 +34,7 @@ export const FUEL: readonly LimitFact[] = [
     [null, 20, 50, null],
     "the notes grade one step; half the pressure gone in ten minutes is a leak somewhere",
   ),
+  own("hold-fall-hot", "%", ">", [50, null, null, null], "the notes read it for hot starts, without a figure"),
   own("fuel-old", "mo", ">", [6, 12, null, null], "asked in the notes as months since the last fill, no figure there"),
   own("ethanol-share", "%", ">", [6, 11, null, null], "EN 228 has 5 and 10 %; a point more for a rough test", MEMORY),
   fact("bottle-size", "kg", "<", [1, null, null, null], CP),

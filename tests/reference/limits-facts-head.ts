@@ -66,6 +66,7 @@ export const HEAD: readonly LimitFact[] = [
   fact("squeeze-low", "%", "<", [null, 15, null, null], CP),
   fact("squeeze-high", "%", ">", [null, 30, null, null], CP),
   fact("oval", "mm", ">", [0.064, 0.076, null, null], ARMY),
+  fact("oval-low", "mm", ">", [0.064, 0.076, null, null], ARMY),
   fact("taper", "mm", ">", [null, 0.05, null, null], ARMY),
   fact("stud-growth", "%", ">", [null, 0.1, null, null], CP),
 ];

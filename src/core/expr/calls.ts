@@ -146,8 +146,8 @@ const OWN: Readonly<Record<string, Check>> = {
     const level = checking.bound.length + 1;
     if (level > DEEPEST_QUANTIFIERS) return refuse(checking, node, "expr.too-nested", { most: DEEPEST_QUANTIFIERS });
     const [, point, field] = code;
-    const one = piece(only, type, ["num", point, field, level]);
-    return piece(node, { ...type, results: [] }, ["median", ["kind", kind], one.code], [one]);
+    const there: NumNode = ["num", point, field, level];
+    return piece(node, { ...type, results: [] }, ["median", ["kind", kind], there], [piece(only, type, there)]);
   },
 
   places: (checking, node, args) => {

@@ -71,6 +71,19 @@ test.each([
   ["It jumps out of second gear on the overrun", "sym.jumps-out"],
   ["It has stood for years in a barn", "sym.long-stood"],
   ["The brakes squeal", "sym.squeal"],
+  ["My left headlight is out", "sym.lamp-out"],
+  ["The headlights are very dim at night", "sym.lamp-dim"],
+  ["One pop-up light will not come up when it is cold", "sym.lamp-popup"],
+  ["The left indicator flashes far too fast", "sym.indicators"],
+  ["My brake lights do not work, said the car behind", "sym.stop-lamps"],
+  ["The horn does not work any more", "sym.horn"],
+  ["The wipers smear and judder", "sym.wipers"],
+  ["The seat belt will not lock when I pull it", "sym.seat-belt"],
+  ["The driver's seat rocks when I brake", "sym.seat-moves"],
+  ["The door popped open in a bend", "sym.door-opens"],
+  ["The bonnet pops up at speed", "sym.lid-opens"],
+  ["The window has dropped into the door", "sym.window-stuck"],
+  ["The headlining is sagging", "sym.trim-loose"],
 ])("%s", (said, wanted) => {
   expect(complaintsIn(said, texts)[0]).toBe(wanted);
 });

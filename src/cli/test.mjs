@@ -232,8 +232,8 @@ function take(step, outcome) {
   lines.push(`${good ? "good  " : "FAILED"} ${outcome.seconds.toFixed(1).padStart(7)} s  ${step.heading}`);
 }
 
-/** Whatever core is free takes the next; they are told in the order of the list. */
-const beside = onlyChecks ? [...CHECKS, ...BUILDING] : [...CHECKS, SHEETS, ...BUILDING];
+/** Whatever core is free takes the next, the longest first, so that both end together; told in the same order. */
+const beside = [...CHECKS.slice(0, 1), ...(onlyChecks ? [] : [SHEETS]), ...BUILDING, ...CHECKS.slice(1)];
 /** @type {{ step: Step, outcome: Promise<Outcome> }[]} */
 const running = [];
 /** @type {(() => Promise<void>)[]} */

@@ -7,6 +7,7 @@ import { UnitSwitch } from "../parts/switch.js";
 import { firstTerm, withTerm } from "../state/condition-rows.js";
 import { sayTerm } from "../state/condition-say.js";
 import { kindWords, relationsFrom } from "../state/sheet-names.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-rules.js";
 import { ConditionTerm } from "./condition-term.js";
 import type { RuleDesk } from "./use-rule-desk.js";
@@ -159,7 +160,7 @@ function listsFor({ names }: RuleDesk, { scope, at }: Around): readonly ListChoi
     const relation = at === "" ? name : `${at}.${name}`;
     return {
       value: `rel ${relation}`,
-      words: t("cond.list.relation", { name, kind: kindWords(to) }),
+      words: t("cond.list.relation", { name: relationWords(name), kind: kindWords(to) }),
       is: { relation },
       kind: to,
     };

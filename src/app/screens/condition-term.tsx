@@ -56,7 +56,7 @@ function nameChoices({ names }: RuleDesk, { scope, at }: Around): readonly NameC
       .map((thing): NameChoice => {
         seen.add(thing.name);
         const of = { name: thing.name, at: at === "" ? name : `${at}.${name}` };
-        return { value: choiceOf(of), words: `${thing.words}, ${sayPlace(names, of.at)}`, of, thing };
+        return { value: choiceOf(of), words: `${thing.words}, ${sayPlace(of.at)}`, of, thing };
       }),
   );
   const isOther = ({ thing }: NameChoice): boolean => names.from(thing.name) !== undefined;
@@ -173,11 +173,11 @@ function Where({ id, desk: { names }, around, subject, thing, shape, onChange }:
   if (thing.kind === "") return null;
   const there = placesFor(names, around.scope, thing.kind, around.at).map(({ at, relation }) => ({
     value: at,
-    words: relation === "" ? t(around.at === "" ? "cond.here" : "cond.there") : sayPlace(names, at),
+    words: relation === "" ? t(around.at === "" ? "cond.here" : "cond.there") : sayPlace(at),
   }));
   const outside = around.at === "" ? [] : [{ value: "", words: t("cond.here") }];
   const known = [...there, ...outside].some(({ value }) => value === subject.at);
-  const options = [...(known ? [] : [{ value: subject.at, words: sayPlace(names, subject.at) }]), ...there, ...outside];
+  const options = [...(known ? [] : [{ value: subject.at, words: sayPlace(subject.at) }]), ...there, ...outside];
   return (
     <>
       {options.length > 1 && (

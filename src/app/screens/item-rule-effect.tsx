@@ -3,6 +3,7 @@ import { Tool } from "../parts/button.js";
 import { faultChoices, jobChoices, kindChoices, pointChoices } from "../state/sheet-choices.js";
 import { entriesAt, textAt, valueAt, withAt } from "../state/sheet-forms.js";
 import { relationsFrom } from "../state/sheet-names.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-rules.js";
 import { Boxes, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
@@ -88,7 +89,10 @@ export function RuleAt() {
           value={isEach ? EACH : textAt(is, ["at"])}
           none={t("rule.at.here")}
           choices={[
-            ...relations.map(({ name }) => ({ value: name, words: t("rule.at.relation", { name }) })),
+            ...relations.map(({ name }) => ({
+              value: name,
+              words: t("rule.at.relation", { name: relationWords(name) }),
+            })),
             { value: EACH, words: t("rule.at.each") },
           ]}
           onPut={(value) =>
@@ -106,7 +110,10 @@ export function RuleAt() {
               label={t("rule.at.else")}
               choices={[
                 { value: scope, words: t("rule.at.else.here") },
-                ...relations.map(({ name }) => ({ value: name, words: t("rule.at.relation", { name }) })),
+                ...relations.map(({ name }) => ({
+                  value: name,
+                  words: t("rule.at.relation", { name: relationWords(name) }),
+                })),
               ]}
               wanted
             />

@@ -19,6 +19,7 @@ import { freshSlug, isOnAt, namesAt, textAt, valueAt, withAt } from "../state/sh
 import { relationsFrom } from "../state/sheet-names.js";
 import { putItem } from "../state/sheet-work-acts.js";
 import { t as shared } from "../texts/index.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-rules.js";
 import { Boxes, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
 import { ChoiceBox, NamesBox } from "./item-choice.js";
@@ -257,7 +258,7 @@ function Opens() {
         (one): Choice => ({
           ...one,
           value: `${one.value}@${name}`,
-          words: t("rule.opens.at", { point: one.words, at: name }),
+          words: t("rule.opens.at", { point: one.words, at: relationWords(name) }),
         }),
       ),
   );

@@ -1,5 +1,5 @@
 /** One list of a sheet under work: its items in order, what stands against each, and what can be done with them. */
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { DRAFT_LISTS, type DraftList } from "../../core/sheet/work.js";
 import { Tool } from "../parts/button.js";
 import { ListRow } from "../parts/list-row.js";
@@ -7,6 +7,7 @@ import { Sheet } from "../parts/sheet.js";
 import { useApp } from "../state/app.js";
 import { type ParamsOf, to } from "../state/routes.js";
 import { itemTitle } from "../state/sheet-items-view.js";
+import { type NamedIn, namedIn } from "../state/sheet-named.js";
 import { copyOf, isNamed, movedBy, newItems } from "../state/sheet-new-item.js";
 import { takenIn } from "../state/sheet-taken.js";
 import { itemsIn, type SheetWork, toldOf } from "../state/sheet-work.js";
@@ -52,14 +53,76 @@ function useListActs({ sheet, work, list }: OfList) {
   };
 }
 
+/** So many names are told of one list; the rest by their number. */
+const NAMED_SHOWN = 4;
+
+function namedLine({ titles, count }: NamedIn): string {
+  const shown = titles.slice(0, NAMED_SHOWN);
+  const more = count - shown.length;
+  const words = shown.join("; ");
+  return more > 0 ? t("sheet-list.named.more", { titles: words, n: more }) : words;
+}
+
+/** Asked before what others name is taken out; the choice stays with the person, and it can be taken back. */
+function AskOut({
+  names,
+  onYes,
+  onNo,
+}: {
+  readonly names: readonly NamedIn[];
+  readonly onYes: () => void;
+  readonly onNo: () => void;
+}) {
+  const says = useRef<HTMLParagraphElement>(null);
+  useEffect(() => says.current?.focus(), []);
+  const n = names.reduce((sum, { count }) => sum + count, 0);
+  return (
+    <>
+      <p ref={says} tabIndex={-1}>
+        {t("sheet-list.named", { n })}
+      </p>
+      {names.map((one) => (
+        <ListRow
+          key={one.list}
+          folded
+          title={t(`sheet-list.${one.list}`)}
+          second={namedLine(one)}
+          aside={String(one.count)}
+        />
+      ))}
+      <div class="acts">
+        <Tool words={t("sheet-list.out.yes")} onPress={onYes} />
+        <Tool words={t("sheet-list.out.no")} onPress={onNo} />
+      </div>
+    </>
+  );
+}
+
 /** Acts on one item, within reach of the thumb; the words say where it stands after each move. */
 function ItemActs({ on, item, onClose }: { readonly on: OfList; readonly item: string; readonly onClose: () => void }) {
   const acts = useListActs(on);
+  const [names, setNames] = useState<readonly NamedIn[]>();
   const is = itemsIn(on.work, on.list).get(item);
   if (!is) return null;
   const at = acts.order.indexOf(item);
+  const takeOut = (): void => {
+    acts.takeOut(item);
+    onClose();
+  };
+  const askOut = (): void => {
+    const found = namedIn(on.work, on.list, item);
+    if (found.length === 0) takeOut();
+    else setNames(found);
+  };
+  const title = itemTitle(on.work, on.list, is);
+  if (names)
+    return (
+      <Sheet open title={title} closeWords={t("app.close")} onClose={onClose}>
+        <AskOut names={names} onYes={takeOut} onNo={onClose} />
+      </Sheet>
+    );
   return (
-    <Sheet open title={itemTitle(on.work, on.list, is)} closeWords={t("app.close")} onClose={onClose}>
+    <Sheet open title={title} closeWords={t("app.close")} onClose={onClose}>
       <p role="status">{t("sheet-list.at", { n: at + 1, of: acts.order.length })}</p>
       <div class="acts">
         <Tool words={t("sheet-list.up")} disabled={at === 0} onPress={() => acts.move(item, -1)} />
@@ -73,13 +136,7 @@ function ItemActs({ on, item, onClose }: { readonly on: OfList; readonly item: s
             onClose();
           }}
         />
-        <Tool
-          words={t("sheet-list.out")}
-          onPress={() => {
-            acts.takeOut(item);
-            onClose();
-          }}
-        />
+        <Tool words={t("sheet-list.out")} onPress={askOut} />
       </div>
     </Sheet>
   );

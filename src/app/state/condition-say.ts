@@ -9,6 +9,7 @@ import {
   type Term,
 } from "../../core/expr/work.js";
 import { t as shared } from "../texts/index.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-rules.js";
 import { kindWords, type SheetNames } from "./sheet-names.js";
 
@@ -67,10 +68,10 @@ function bare(names: Names, term: Exclude<Term, { is: "yes" | "one-of" | "includ
     case "found":
       return t("term.found", {
         fault: names.fault(term.fault),
-        at: term.at === "" ? "" : ` ${sayPlace(names, term.at)}`,
+        at: term.at === "" ? "" : ` ${sayPlace(term.at)}`,
       });
     case "places": {
-      const list = sayList(names, term.list);
+      const list = sayList(term.list);
       if (term.hold === null) return t("term.places.there", { list });
       const hold = sayCondition(names, term.hold);
       return t(term.every ? "term.places.every" : "term.places.some", { list, hold });
@@ -98,7 +99,7 @@ function sayAsked({ spoken }: Pick<Names, "spoken">, { name, at, when }: Asked):
         ? t("term.at.each", { of: bareName })
         : at === "opposite"
           ? t("term.at.opposite", { of: bareName })
-          : t("term.at", { of: bareName, at: sayPlace({ spoken }, at) });
+          : t("term.at", { of: bareName, at: sayPlace(at) });
   if (when === undefined) return of;
   return t(when === "last" ? "term.last" : "term.since", { of });
 }
@@ -108,17 +109,22 @@ const sayScaled = (names: Names, { factor, of }: Scaled): string =>
 
 const NAMED = ["opposite", "axle", "side"] as const;
 
+const stepsOf = (at: string): readonly string[] =>
+  at.split(".").filter((step) => step !== EACH && step !== EACH_WITHIN);
+
 /** A chain of relations in words, without the place a quantifier goes through. */
-export function sayPlace({ spoken }: Pick<Names, "spoken">, at: string): string {
-  const steps = at.split(".").filter((step) => step !== EACH && step !== EACH_WITHIN);
-  return steps
+export function sayPlace(at: string): string {
+  return stepsOf(at)
     .map((step) => {
       const known = NAMED.find((one) => one === step);
-      return known ? t(`term.place.${known}`) : t("term.place", { name: spoken.name(step) });
+      return known ? t(`term.place.${known}`) : t("term.place", { name: relationWords(step) });
     })
     .join(", ");
 }
 
 /** The places a quantifier goes through. */
-const sayList = ({ spoken }: Pick<Names, "spoken">, list: PlaceList): string =>
-  "kind" in list ? kindWords(list.kind) : t("term.list.relation", { name: spoken.name(list.relation) });
+function sayList(list: PlaceList): string {
+  if ("kind" in list) return kindWords(list.kind);
+  const name = stepsOf(list.relation).map(relationWords).join(", ");
+  return t("term.list.relation", { name });
+}

@@ -2,6 +2,7 @@
 import type { Condition } from "../../core/expr/work.js";
 import type { Effect, Rule } from "../../core/sheet/run.js";
 import { t as shared } from "../texts/index.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-rules.js";
 import { sayCondition } from "./condition-say.js";
 import { kindWords, type SheetNames } from "./sheet-names.js";
@@ -35,10 +36,13 @@ const listed = (
   words: (id: string) => string,
 ): string => (ids && ids.length > 0 ? t(key, { list: ids.map(words).join(", ") }) : "");
 
+/** One place: the axle or the side itself, not what lies on it. */
+const placeAt = (at: string): string => (at === "axle" || at === "side" ? `the ${at}` : relationWords(at));
+
 function sayAt({ at }: Rule, cel: (text: string) => string): string {
   if (at === undefined) return "";
-  if (typeof at === "string") return t("rule.says.at", { at: kindWords(at) });
-  return t("rule.says.at.each", { kind: kindWords(at.each), where: cel(at.where), otherwise: kindWords(at.else) });
+  if (typeof at === "string") return t("rule.says.at", { at: placeAt(at) });
+  return t("rule.says.at.each", { kind: kindWords(at.each), where: cel(at.where), otherwise: placeAt(at.else) });
 }
 
 function sayEffect(names: SheetNames, { effect, fault, grade, sure }: Rule): string {

@@ -14,6 +14,7 @@ import { BASES } from "../../core/terms/index.js";
 import { isQuantity, QUANTITIES } from "../../core/units/index.js";
 import { kindOfPlace } from "../texts/car.js";
 import { t as shared } from "../texts/reading.js";
+import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { capital, plainWord } from "./knowledge.js";
@@ -158,7 +159,7 @@ export const relationChoices = ({ common }: Known): readonly Choice[] => {
   const there = tree.all.flatMap(({ relations }) => Object.keys(relations ?? {}));
   return [...new Set(["opposite", "axle", "side", "corner", "car", ...there])].map((value) => ({
     value,
-    words: capital(plainWord(value)),
+    words: capital(relationWords(value)),
   }));
 };
 

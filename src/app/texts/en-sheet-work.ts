@@ -89,6 +89,11 @@ export const enSheetWork = {
   "sheet-list.copy": "Copy it",
   "sheet-list.copied": "{title}, copy",
   "sheet-list.out": "Take it out",
+  "sheet-list.named":
+    "{n} {n|one=other thing names|other=other things name} it. Taken out, {n|one=that|other=those} must be mended:",
+  "sheet-list.named.more": "{titles}; {n} more",
+  "sheet-list.out.yes": "Take it out all the same",
+  "sheet-list.out.no": "Leave it",
   "sheet-list.told": "{says} And {n} more.",
   "sheet-list.points.says": "What is looked at, heard, felt or measured, in the order it is asked.",
   "sheet-list.limits.says": "Figures a reading is judged by, each with where it comes from.",

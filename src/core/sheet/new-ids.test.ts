@@ -12,6 +12,16 @@ test("a name becomes an id of small letters and digits that begins with a letter
   ]);
 });
 
+test("a long name is cut at a word, so that its id can be read; of a sheet, whose id begins every name, sooner", () => {
+  const long = "Seals and weatherstrips of the boot lid, rear";
+  expect(slugOf(long)).toBe("seals-and-weatherstrips-of-the");
+  expect(freshId("own.", long, ["own.seals-and-weatherstrips-of-the"])).toBe("own.seals-and-weatherstrips-of-the-2");
+  expect(freshSheetId(long, [])).toBe("ownsealsand");
+  expect(freshSheetId(long, ["ownsealsand", "ownsealsandx2"])).toBe("ownsealsandx3");
+  expect(freshSheetId("Weatherstripping-and-seals", [])).toBe("ownweatherstripping");
+  expect(freshSheetId("Donaudampfschifffahrt", [])).toBe("owndonaudampfschiff");
+});
+
 test("an id that is or was taken gets a number behind it; hyphen and underscore count as one", () => {
   expect(freshId("own.", "Rear shield", [])).toBe("own.rear-shield");
   expect(freshId("own.", "Rear shield", ["own.rear_shield", "own.rear-shield-2"])).toBe("own.rear-shield-3");

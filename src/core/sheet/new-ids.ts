@@ -5,6 +5,8 @@
 import type { DraftList } from "./draft.js";
 
 const LONGEST = 32;
+/** Of a sheet: every name in its conditions begins with it. */
+const LONGEST_SHEET = 16;
 /** Words the condition language keeps for itself, so no name in a condition may be one. */
 const KEPT_WORDS: ReadonlySet<string> = new Set(
   "in as true false null if else for while loop let var const void function return import package namespace break continue".split(
@@ -12,18 +14,26 @@ const KEPT_WORDS: ReadonlySet<string> = new Set(
   ),
 );
 
+/** No more than `longest`, cut at a word; one that is longer by itself is cut where it must be. */
+function cutAtWord(slug: string, longest: number): string {
+  if (slug.length <= longest) return slug;
+  const whole = slug.slice(0, longest + 1).replace(/-[^-]*$/, "");
+  return whole.slice(0, longest);
+}
+
 /** `Heat shield, rear` → `heat-shield-rear`: small letters and digits, a letter first. */
-export function slugOf(name: string): string {
+export const slugOf = (name: string): string => slugWithin(name, LONGEST);
+
+function slugWithin(name: string, longest: number): string {
   const plain = name
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+/, "")
-    .slice(0, LONGEST)
-    .replace(/-+$/, "");
-  if (plain === "") return "item";
-  return /^[a-z]/.test(plain) && !KEPT_WORDS.has(plain) ? plain : `n-${plain}`;
+    .replace(/^-+|-+$/g, "");
+  const short = cutAtWord(plain, longest);
+  if (short === "") return "item";
+  return /^[a-z]/.test(short) && !KEPT_WORDS.has(short) ? short : `n-${short}`;
 }
 
 /** Ids that differ in `-` and `_` alone are one in conditions. */
@@ -41,7 +51,7 @@ export function freshId(prefix: string, name: string, taken: Iterable<string>): 
 /** The id of a whole sheet: letters and digits alone, since conditions begin every name with it. */
 export function freshSheetId(name: string, taken: Iterable<string>): string {
   const used = new Set(taken);
-  const first = `own${slugOf(name).replaceAll("-", "")}`.slice(0, LONGEST);
+  const first = `own${slugWithin(name, LONGEST_SHEET).replaceAll("-", "")}`;
   let id = first;
   for (let n = 2; used.has(id); n++) id = `${first}x${n}`;
   return id;

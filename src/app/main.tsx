@@ -15,6 +15,7 @@ import pictureWorker from "../device/photo/worker.js?worker&url";
 import { hashOf, makeNonce, openStore } from "../device/store/index.js";
 import planWorker from "../device/work/worker.js?worker&url";
 import { tellKept } from "./kept-event.js";
+import { whenStill } from "./parts/sheet-back.js";
 import { preloadRound } from "./screens/screens.js";
 import { Shell } from "./screens/shell.js";
 import { type App, AppContext } from "./state/app.js";
@@ -55,7 +56,7 @@ function returnToPlace(): void {
 }
 returnToPlace();
 
-const router = startRouter(window);
+const router = startRouter(window, whenStill);
 addEventListener("click", (event) => {
   const href = linkTapped(event);
   if (href === undefined) return;

@@ -1,6 +1,6 @@
 /** Proves that back closes the topmost sheet and that closing by hand leaves the history as it was. */
 import { expect, test } from "vitest";
-import { arrived, type BackStack, hasLeft, holdBack } from "./sheet-back.js";
+import { arrived, type BackStack, hasLeft, holdBack, whenStill } from "./sheet-back.js";
 
 interface Entry {
   readonly address: string;
@@ -9,6 +9,8 @@ interface Entry {
 interface Stack extends BackStack {
   readonly entries: Entry[];
   go(address: string, state: unknown): void;
+  /** No step back arrives any more. */
+  lose(): void;
   /** Runs what was put off by a task. */
   task(): void;
   /** Steps back that are under way arrive, each from where it finds the person. */
@@ -22,6 +24,7 @@ function stack(state: unknown): Stack {
   const here = (): string => entries.at(-1)?.address ?? "";
   let tasks: (() => void)[] = [];
   let steps = 0;
+  let lost = (): void => undefined;
   const made: Stack = {
     entries,
     get state() {
@@ -34,6 +37,13 @@ function stack(state: unknown): Stack {
       steps += 1;
     },
     soon: (act) => void tasks.push(act),
+    late: (act) => {
+      lost = act;
+    },
+    lose: () => {
+      steps = 0;
+      lost();
+    },
     go: (address, next) => void entries.push({ address, state: next }),
     task: () => {
       const due = tasks;
@@ -171,6 +181,38 @@ test("closed, and on by a link at once: the new screen stays, and back goes past
   settle(history);
   history.backKey();
   expect(history.entries).toEqual([BASE]);
+});
+
+test("a screen gone to as a sheet closes comes once its entry has been left, and is not taken back with it", () => {
+  for (const whenAsked of ["due", "under way"]) {
+    const history = stack(null);
+    holdBack(history).release();
+    if (whenAsked === "under way") history.task();
+    whenStill(() => history.go("#/point", { from: "#/round" }));
+    settle(history);
+    expect(history.entries).toEqual([BASE, { address: "#/point", state: { from: "#/round" } }]);
+  }
+});
+
+test("with no sheet closing, and where the entry was taken over, a screen is gone to at once or a task later", () => {
+  const history = stack(null);
+  whenStill(() => history.go("#/point", null));
+  expect(history.here()).toBe("#/point");
+  holdBack(history).release();
+  whenStill(() => history.go("#/visit", null));
+  holdBack(history);
+  expect(history.here()).toBe("#/point");
+  history.task();
+  expect(history.here()).toBe("#/visit");
+});
+
+test("a step back the browser lost holds nothing up for good", () => {
+  const history = stack(null);
+  holdBack(history).release();
+  history.task();
+  whenStill(() => history.go("#/point", null));
+  history.lose();
+  expect(history.here()).toBe("#/point");
 });
 
 test("closed by hand, the next back key leaves the screen", () => {

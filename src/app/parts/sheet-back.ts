@@ -15,6 +15,8 @@ export interface BackStack {
   back(): void;
   /** In a task of its own. */
   soon(act: () => void): void;
+  /** After longer than any step back takes. */
+  late(act: () => void): void;
 }
 
 const KEY = "leadlamp-sheet";
@@ -22,6 +24,8 @@ let opened = 0;
 const held = new Set<number>();
 /** The sheet closed last, whose entry is about to be left. */
 let closed: { readonly id: number; readonly from: string } | undefined;
+/** A closed sheet's entry is about to be left. */
+let isDue = false;
 /** A step back is under way: an entry put now would be left by it. */
 let isLeaving = false;
 let afterwards: (() => void)[] = [];
@@ -30,9 +34,27 @@ const fields = (state: unknown): Readonly<Record<string, unknown>> =>
   typeof state === "object" && state !== null ? { ...state } : {};
 const marked = (state: unknown): unknown => fields(state)[KEY];
 
+function settle(): void {
+  isDue = false;
+  isLeaving = false;
+  const waiting = afterwards;
+  afterwards = [];
+  for (const act of waiting) act();
+}
+
 function leave(stack: BackStack): void {
   isLeaving = true;
   stack.back();
+  // A step back the browser lost must not hold up what waits for it.
+  stack.late(() => {
+    if (isLeaving) settle();
+  });
+}
+
+/** Does it once no step back of a closed sheet is due or under way, which would take it back again. */
+export function whenStill(act: () => void): void {
+  if (isDue || isLeaving) afterwards.push(act);
+  else act();
 }
 
 /** Puts the entry of a sheet that stands open: in place of one that was just closed, after a step back under way. */
@@ -62,14 +84,19 @@ export function holdBack(stack: BackStack): { readonly id: number; readonly rele
     release: () => {
       held.delete(id);
       closed = { id, from };
-      const end = (inPlace: () => void): void => {
-        if (marked(stack.state) !== id) return;
-        // Where another screen was put into the entry, it is that screen's now.
+      if (marked(stack.state) !== id) return;
+      if (stack.here() !== from) {
+        // Another screen was put into the entry: it is that screen's now.
         const { [KEY]: _mark, ...rest } = fields(stack.state);
-        if (stack.here() === from) inPlace();
-        else stack.replaceState(rest);
-      };
-      end(() => stack.soon(() => end(() => leave(stack))));
+        stack.replaceState(rest);
+        return;
+      }
+      isDue = true;
+      stack.soon(() => {
+        isDue = false;
+        if (marked(stack.state) === id) leave(stack);
+        else if (!isLeaving) settle();
+      });
     },
   };
 }
@@ -90,10 +117,7 @@ export function arrived(stack: BackStack): void {
     leave(stack);
     return;
   }
-  isLeaving = false;
-  const waiting = afterwards;
-  afterwards = [];
-  for (const act of waiting) act();
+  settle();
 }
 
 const browser: BackStack = {
@@ -105,6 +129,7 @@ const browser: BackStack = {
   replaceState: (state) => history.replaceState(state, ""),
   back: () => history.back(),
   soon: (act) => void setTimeout(act),
+  late: (act) => void setTimeout(act, 1_000),
 };
 let isWatching = false;
 

@@ -37,8 +37,8 @@ interface Step {
 const isStep = (state: unknown): state is Step =>
   typeof state === "object" && state !== null && "from" in state && typeof state.from === "string";
 
-/** Starts following the address of `win`. */
-export function startRouter(win: RouterWindow): Router {
+/** Starts following the address of `win`. A move is made `whenStill`: not while a step back of a closed sheet is due. */
+export function startRouter(win: RouterWindow, whenStill: (move: () => void) => void = (move) => move()): Router {
   const at = signal<Address | undefined>(readAddress(win.location.hash));
   const follow = (): void => {
     const next = readAddress(win.location.hash);
@@ -65,21 +65,22 @@ export function startRouter(win: RouterWindow): Router {
     back = false;
     follow();
   };
+  const up = (href?: string): void => {
+    const here = at.peek();
+    const target = href ?? (here ? above(here) : "#/");
+    if (cameFrom() === target) win.history.back();
+    else {
+      win.history.replaceState(null, "", target);
+      back = false;
+      follow();
+    }
+  };
   return {
     at,
     cameBack: () => back,
-    go,
-    swap,
-    up(href) {
-      const here = at.peek();
-      const target = href ?? (here ? above(here) : "#/");
-      if (cameFrom() === target) win.history.back();
-      else {
-        win.history.replaceState(null, "", target);
-        back = false;
-        follow();
-      }
-    },
+    go: (href) => whenStill(() => go(href)),
+    swap: (href) => whenStill(() => swap(href)),
+    up: (href) => whenStill(() => up(href)),
   };
 }
 

@@ -18,6 +18,7 @@ export function namesOf(
     return own === undefined ? [] : [own];
   });
   const built = sheets.map(({ built: { sheet } }) => sheet);
+  const kinds = new Map(common.common.places.map(({ id, kind }) => [id, kind]));
   const rules = [...common.common.rules, ...built.flatMap((sheet) => sheet.rules)];
   const points = new Map(built.flatMap((sheet) => sheet.points.map((point) => [point.id, point] as const)));
   const pointText = (point: string): SheetTexts["points"][string] | undefined =>
@@ -38,6 +39,8 @@ export function namesOf(
     },
     answersTo: (rule) => rules.find(({ id }) => id === rule)?.["answers-to"],
     place: (place) => (place === "car" ? "" : (shared?.places[place] ?? place)),
+    // The headings of kinds have their words in the app alone.
+    kind: (place) => (place === "car" ? undefined : kinds.get(place)?.replaceAll("-", " ")),
     point: (point) => pointText(point)?.name ?? point,
     tool: (point) => points.get(point)?.tool ?? "",
     state: (state) => shared?.states[state]?.name ?? state,

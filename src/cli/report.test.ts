@@ -72,6 +72,9 @@ test("a worn car in every form: what was found, not looked at and complained of 
   const html = await run(file, "--as", "html");
   expect(html.out).toMatch(/^<!doctype html>[\s\S]*<\/html>$/);
   expect((await run(file, "--as", "csv", "--csv", "readings")).out).toMatch(/^place,point,reading/);
+  expect((await run(file, "--as", "csv", "--csv", "unseen")).out).toMatch(
+    /^place,point,sheet,what[\s\S]*\r\n[^\r\n]*,not-looked,/,
+  );
   expect((await run(file, "--as", "csv")).out).toMatch(/^number,job,work[\s\S]*\r\n1,job\./);
   expect((await run(file, "--as", "ics")).out).toMatch(/^BEGIN:VCALENDAR\r\n[\s\S]*END:VCALENDAR$/);
 });

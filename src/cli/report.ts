@@ -13,6 +13,7 @@ import {
   toHtml,
   toIcs,
   toText,
+  unseenCsv,
   workCsv,
 } from "../core/report/index.js";
 import { tell } from "../core/sheet/author.js";
@@ -24,13 +25,13 @@ import { namesOf } from "./report-names.js";
 import type { Terminal } from "./sheets.js";
 import { told } from "./told.js";
 
-const USE = `use: report FILE --as html|csv|ics|text [--for technician|owner|buyer] [--csv readings|work] [--checklists DIR]
+const USE = `use: report FILE --as html|csv|ics|text [--for technician|owner|buyer] [--csv readings|work|unseen] [--checklists DIR]
   FILE   a visit file: {"format": "leadlamp-visit/1", …}
   --for  who reads it, else who looked
   --csv  which table, else work`;
 
 const FORMS = ["html", "csv", "ics", "text"] as const;
-const TABLES = ["readings", "work"] as const;
+const TABLES = ["readings", "work", "unseen"] as const;
 const DIR = "checklists";
 const LANGUAGE = "en";
 const WORDS: HandoverWords = { lang: LANGUAGE, decimalComma: false, texts: english };
@@ -102,6 +103,8 @@ function reportFile(lists: Checklists, data: unknown, called: Called, { out, err
   return problems.length > 0 ? 1 : 0;
 }
 
+const CSV = { readings: readingsCsv, work: workCsv, unseen: unseenCsv };
+
 function written(model: HandoverModel, { as, table }: Called): string {
   switch (as) {
     case "html":
@@ -111,7 +114,7 @@ function written(model: HandoverModel, { as, table }: Called): string {
     case "ics":
       return toIcs(model, WORDS);
     case "csv":
-      return table === "work" ? workCsv(model, WORDS) : readingsCsv(model, WORDS);
+      return CSV[table](model, WORDS);
   }
 }
 

@@ -11,7 +11,7 @@ import { expect, test } from "../support/harness.js";
 import { plainText, readPdf } from "../support/read-pdf.js";
 import { Walker } from "../support/walker.js";
 
-type FileKind = "pdf" | "html" | "readings" | "work" | "dates";
+type FileKind = "pdf" | "html" | "readings" | "work" | "unseen" | "dates";
 
 /** Forms differ in blanks, in where a line ends and in the case of signal words: words are compared, not lines. */
 const folded = (text: string): string => plainText(text).toLowerCase();
@@ -99,6 +99,9 @@ test("a visit is handed over without a signal: every file says what the screen s
   expect(rows.length).toBeGreaterThan(20);
   expect(rows.some((row) => row.includes("whl.float"))).toBe(true);
   expect((await take("work")).bytes.toString("utf8")).toContain("New wheel bearing");
+  // The pages count what little hangs on; the table names every point of it.
+  const unseen = (await take("unseen")).bytes.toString("utf8").trimEnd().split("\r\n");
+  expect(owner.join(" ")).toContain(`${unseen.length - 1} points in all`);
   const days = (await take("dates")).bytes.toString("utf8");
   expect(days.startsWith("BEGIN:VCALENDAR\r\n")).toBe(true);
   expect(days.match(/BEGIN:VEVENT/g)?.length).toBe(days.match(/END:VEVENT/g)?.length);

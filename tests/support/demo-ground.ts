@@ -12,6 +12,7 @@ import { layWork, termsOf, workInput } from "../../src/app/state/plan-input.js";
 import { currencyOf } from "../../src/app/state/plan-money.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { dayOf } from "../../src/app/state/today.js";
+import { worthOf } from "../../src/core/assess/index.js";
 import { complaintsOf, planWork, type WorkInput } from "../../src/core/plan/index.js";
 import {
   type Entry,
@@ -61,6 +62,7 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
   if (!words || texts.some((one: unknown) => one === undefined)) throw new Error("The sheets have no English words");
   const engine = await judging.ready({ common, sheets: opened });
   const assessment = judging.withHand(judging.start(engine, input.value).assessment, visit);
+  const worth = worthOf(engine, common, opened);
   const { tree } = buildPlaces(common.common.places, placesOf(car));
   const open = opened.flatMap(({ sheet }, at) => {
     const own = texts[at];
@@ -88,6 +90,7 @@ export async function demoGround(): Promise<(reader: Audience) => HandoverGround
     car,
     tree,
     assessment,
+    worth,
     due: laid.work.map(({ due }) => due),
     said,
     house,

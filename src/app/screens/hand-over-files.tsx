@@ -12,7 +12,7 @@ import { copyText, ownFace } from "../state/handover-phone.js";
 import { t } from "../texts/hand-over.js";
 
 const loadFiles = () => import("../state/handover-files.js");
-const KINDS: readonly FileKind[] = ["pdf", "html", "readings", "work", "dates"];
+const KINDS: readonly FileKind[] = ["pdf", "html", "readings", "work", "unseen", "dates"];
 
 type State =
   | { readonly is: "making"; readonly done: number; readonly of: number }

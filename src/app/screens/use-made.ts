@@ -7,6 +7,7 @@ import { type MadeHandover, madeHandover } from "../state/handover-made.js";
 import { momentOf } from "../state/handover-moment.js";
 import { heardIn } from "../state/heard.js";
 import type { LooksNow } from "../state/looks-ground.js";
+import { worthIn } from "../state/order-by-need.js";
 import type { OnPlan } from "./on-plan.js";
 
 /** What is told over all visits of the car: what wears, when to look again. */
@@ -24,6 +25,7 @@ export function useMade(
   const { telling, visit, car, tree, assessment, due, said, house, input, plan, currency, desk } = on;
   const earlier = desk.earlier.value;
   const heard = heardIn(journal, visit, earlier);
+  const worth = worthIn(visit.stream);
   const heardText = JSON.stringify(heard);
   return useMemo(() => {
     const ground: HandoverGround = {
@@ -38,6 +40,7 @@ export function useMade(
       car,
       tree,
       assessment,
+      worth,
       due,
       said,
       house,
@@ -55,6 +58,7 @@ export function useMade(
     car,
     tree,
     assessment,
+    worth,
     due,
     said,
     house,

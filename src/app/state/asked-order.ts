@@ -14,9 +14,9 @@ import { isAskedHere } from "./stops.js";
 /** What of the open sheets an order is made from. */
 type Ordered = Pick<Linked, "engine" | "common" | "sheets"> & { readonly laid: Pick<Linked["laid"], "known"> };
 
-/** The worth of points depends on the sheets alone. */
 const worths = new WeakMap<Linked["engine"], ReadonlyMap<string, Worth>>();
-function worthsOf({ engine, common, sheets }: Ordered): ReadonlyMap<string, Worth> {
+/** The worth of every point of the open sheets: it depends on them alone. */
+export function worthsOf({ engine, common, sheets }: Ordered): ReadonlyMap<string, Worth> {
   const made = worths.get(engine) ?? worthOf(engine, common, sheets);
   worths.set(engine, made);
   return made;

@@ -13,12 +13,13 @@ import {
   type SheetPrinter,
   toIcs,
   toText,
+  unseenCsv,
   workCsv,
 } from "../../core/report/index.js";
 import { t } from "../texts/hand-over.js";
 import type { MadeHandover } from "./handover-made.js";
 
-export const FILE_KINDS = ["pdf", "html", "readings", "work", "dates"] as const;
+export const FILE_KINDS = ["pdf", "html", "readings", "work", "unseen", "dates"] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
 export interface FileNeeds {
@@ -83,6 +84,7 @@ const sourceOf =
     return kept.ok && kept.value ? { type: kept.value.type, bytes: new Uint8Array(kept.value.bytes) } : undefined;
   };
 
+const TABLES = { readings: readingsCsv, work: workCsv, unseen: unseenCsv };
 const at = (made: Promise<MadeFile>): Making => ({ done: made, stop: () => undefined });
 
 export async function startMaking(
@@ -101,8 +103,7 @@ export async function startMaking(
     return at(Promise.resolve(textFile(name, "text/calendar", toIcs(model, words))));
   }
   const name = fileName(made, t(`hand-over.name.${kind}`), "csv");
-  const table = kind === "readings" ? readingsCsv : workCsv;
-  return at(Promise.resolve(textFile(name, "text/csv", table(model, words, { bom: true }))));
+  return at(Promise.resolve(textFile(name, "text/csv", TABLES[kind](model, words, { bom: true }))));
 }
 
 function printed(made: MadeHandover, printer: SheetPrinter, needs: FileNeeds, onProgress: Progress): Making {

@@ -1,5 +1,6 @@
 /** What a hand-over is put together from: one visit, judged and planned, and who it is for. Types only. */
 import type { Assessment, JobDue } from "../../core/assess/contract.js";
+import type { Worth } from "../../core/assess/index.js";
 import type { ComplaintStands, IsoDate, WorkInput, WorkPlan } from "../../core/plan/index.js";
 import type { CarState, HouseState, PlanState, VisitState } from "../../core/record/index.js";
 import type { LookTold, TrendTold } from "../../core/report/index.js";
@@ -21,6 +22,8 @@ export interface HandoverGround {
   readonly car: CarState;
   readonly tree: PlaceTree;
   readonly assessment: Assessment;
+  /** What a look at a point could have decided; undefined while nobody has worked that out: it then counts as the worst. */
+  readonly worth: ReadonlyMap<string, Pick<Worth, "decides">> | undefined;
   /** Complaints of this visit and those carried on; undefined while a plan is still being read. */
   readonly heard: readonly ComplaintStands[] | undefined;
   /** In urgency order. */

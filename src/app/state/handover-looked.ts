@@ -1,6 +1,7 @@
 /** What was looked at and what was not, readings, cautions and gates, as a hand-over takes them. Pure. */
 import type { JudgedLimit, JudgedReading } from "../../core/assess/contract.js";
 import {
+  awaitedIn,
   type CautionTold,
   causesOfCaution,
   causesOfGate,
@@ -10,23 +11,26 @@ import {
   type ReadingTold,
   type SheetTold,
 } from "../../core/report/index.js";
-import { forbidsOf, GRADES, keyText, type ReplyValue } from "../../core/terms/index.js";
+import { forbidsOf, GRADES, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../core/terms/index.js";
 import { showTyped } from "../../core/units/index.js";
+import { kindOfPlace } from "../texts/kinds.js";
+import type { Telling } from "./because.js";
 import { cautionLine, gateLine } from "./cautions-view.js";
 import { mayBePassed, unprovenNote } from "./gates.js";
 import { limitTold, whereOf } from "./handover-faults.js";
 import type { HandoverGround } from "./handover-ground.js";
 import { momentOf } from "./handover-moment.js";
-import { capital, derivedName, placeName, pointName, stateName } from "./knowledge.js";
+import { capital, derivedName, placeName, plainWord, pointName, stateName } from "./knowledge.js";
 
 export const lookedTold = ({ assessment }: HandoverGround): LookedTold => ({
   sound: assessment.points.filter(({ is }) => is === "sound").length,
 });
 
-/** What nobody answered, with what was said instead. */
+/** What nobody answered, with what was said instead, and how much hangs on it. */
 export function notSeenTold(ground: HandoverGround): readonly NotSeen[] {
   const { assessment, telling, visit } = ground;
   const { known } = telling;
+  const isAwaited = awaitedIn(assessment);
   return assessment.points.flatMap(({ point, place, state, is, reason }): readonly NotSeen[] => {
     if (is !== "not-looked-at" && is !== "cannot-get-at") return [];
     const said = visit.replies.get(keyText({ point, place, state, field: "*" }))?.standing.at(-1)?.value;
@@ -43,9 +47,27 @@ export function notSeenTold(ground: HandoverGround): readonly NotSeen[] {
         ...(non ? { nonAnswer: non.nonAnswer } : {}),
         ...(why === undefined ? {} : { reason: why }),
         ...(non?.words === undefined ? {} : { words: non.words }),
+        ...weightTold(ground, point, place),
+        ...(isAwaited({ point, place }) ? { awaited: true } : {}),
       },
     ];
   });
+}
+
+/** What the sheets make of a point: which asks it, at what kind of place, the worst it could have shown. */
+function weightTold(
+  { telling, tree, worth }: HandoverGround,
+  point: string,
+  place: string,
+): Pick<NotSeen, "sheet" | "kind" | "couldDecide"> {
+  const decides = worth?.get(point)?.decides;
+  const kind = place === "car" ? undefined : tree.kindOf(place);
+  const sheet = telling.known.points.get(point)?.sheet;
+  return {
+    ...(sheet === undefined ? {} : { sheet: sheetName({ telling }, sheet) }),
+    ...(kind === undefined ? {} : { kind: kindOfPlace(kind) ?? capital(plainWord(kind)) }),
+    ...(decides === undefined ? {} : { couldDecide: gradeOf(decides as GradeLevel) ?? "nothing" }),
+  };
 }
 
 export const sheetsTold = ({ assessment, telling: { known }, visit }: HandoverGround): readonly SheetTold[] =>
@@ -84,7 +106,7 @@ export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
     };
   });
 
-const sheetName = ({ telling: { known } }: HandoverGround, id: string): string =>
+const sheetName = ({ telling: { known } }: { readonly telling: Pick<Telling, "known"> }, id: string): string =>
   known.sheets.find((one) => one.sheet.id === id)?.texts.title ?? id;
 
 /** When the owner was told of a caution: on its own, or before a no to a job it stands over. The newest counts. */

@@ -1,12 +1,12 @@
 /** Fetches the order of value when a visit first wants it: most never do. Orders nothing itself. */
 import { signal } from "@preact/signals";
-import type { Asked, Assessment, ValueOrder } from "../../core/assess/index.js";
+import type { Asked, Assessment, ValueOrder, Worth } from "../../core/assess/index.js";
 import type { VisitState } from "../../core/record/index.js";
 import type { Linked } from "./desk.js";
 import type { TextShelf } from "./settings.js";
 import { wayOf } from "./way.js";
 
-type Ordering = Pick<typeof import("./asked-order.js"), "fitting" | "inOrder">;
+type Ordering = Pick<typeof import("./asked-order.js"), "fitting" | "inOrder" | "worthsOf">;
 
 /** Read in the effects and screens that wait for it. Null: it did not come, and the way round the car has to do. */
 const ordering = signal<Ordering | null | undefined>(undefined);
@@ -18,8 +18,8 @@ function fetched(): Ordering | null | undefined {
   if (!isAsked) {
     isAsked = true;
     import("./asked-order.js").then(
-      ({ fitting: fits, inOrder: puts }) => {
-        ordering.value = { fitting: fits, inOrder: puts };
+      ({ fitting: fits, inOrder: puts, worthsOf }) => {
+        ordering.value = { fitting: fits, inOrder: puts, worthsOf };
       },
       () => {
         ordering.value = null;
@@ -41,4 +41,10 @@ export function inOrder(judged: Assessment, visit: VisitState, set: Linked, shel
 export function fitting(visit: string, asked: readonly Asked[], seconds: number): ValueOrder | undefined {
   const set = judgedWith.get(visit);
   return set && fetched()?.fitting(set, asked, seconds);
+}
+
+/** The worth of every point of a visit's sheets; undefined until that can be told. */
+export function worthIn(visit: string): ReadonlyMap<string, Worth> | undefined {
+  const set = judgedWith.get(visit);
+  return set && fetched()?.worthsOf(set);
 }

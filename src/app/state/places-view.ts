@@ -8,7 +8,7 @@ import {
   type PlaceDef,
   type PlaceTree,
 } from "../../core/sheet/run.js";
-import { kindOfPlace } from "../texts/car.js";
+import { kindOfPlace } from "../texts/kinds.js";
 import type { PlaceEntry } from "./car-edits.js";
 import { capital, plainWord } from "./knowledge.js";
 

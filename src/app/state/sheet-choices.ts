@@ -12,7 +12,7 @@ import {
 } from "../../core/sheet/run.js";
 import { BASES } from "../../core/terms/index.js";
 import { isQuantity, QUANTITIES } from "../../core/units/index.js";
-import { kindOfPlace } from "../texts/car.js";
+import { kindOfPlace } from "../texts/kinds.js";
 import { t as shared } from "../texts/reading.js";
 import { relationWords } from "../texts/relations.js";
 import { t } from "../texts/sheet-forms.js";

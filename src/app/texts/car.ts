@@ -10,9 +10,3 @@ type CarKey = keyof typeof words;
 export function t<Key extends CarKey>(key: Key, ...params: ParamsFor<(typeof words)[Key]>): string {
   return fill(words[key], params[0] ?? {});
 }
-
-const KIND = "kind.";
-/** 'Joints', 'Tubes': a kind of place as a heading; undefined for one the catalogue does not know. */
-export function kindOfPlace(kind: string): string | undefined {
-  return Object.entries(enCar).find(([key]) => key === KIND + kind)?.[1];
-}

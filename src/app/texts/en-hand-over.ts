@@ -34,6 +34,8 @@ export const enHandOver = {
   "hand-over.readings.says": "CSV, a table for a spreadsheet",
   "hand-over.work": "Work list",
   "hand-over.work.says": "CSV, a table for a spreadsheet",
+  "hand-over.unseen": "Not looked at, every point",
+  "hand-over.unseen.says": "CSV, a table for a spreadsheet",
   "hand-over.dates": "Days to think of",
   "hand-over.dates.says": "ICS, for a calendar",
   "hand-over.copy": "Copy as text",
@@ -69,5 +71,6 @@ export const enHandOver = {
   "hand-over.name.buyer": "for a buyer",
   "hand-over.name.readings": "readings",
   "hand-over.name.work": "work list",
+  "hand-over.name.unseen": "not looked at",
   "hand-over.name.dates": "days",
 } as const;

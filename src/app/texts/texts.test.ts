@@ -7,6 +7,7 @@ import { enFiles } from "./en-files.js";
 import { enFirst } from "./en-first.js";
 import { enHandOver } from "./en-hand-over.js";
 import { enHouse } from "./en-house.js";
+import { enKinds } from "./en-kinds.js";
 import { enLimits } from "./en-limits.js";
 import { enLooks } from "./en-looks.js";
 import { enMedia } from "./en-media.js";
@@ -66,6 +67,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     Object.keys(enReading),
     Object.keys(enMedia),
     Object.keys(enCar),
+    Object.keys(enKinds),
     Object.keys(enHouse),
     Object.keys(enSheetWork),
     Object.keys(enPlanWork),
@@ -96,6 +98,7 @@ test("the parts of the catalogue share no key, and no text is empty or carries a
     ...en,
     ...enMedia,
     ...enCar,
+    ...enKinds,
     ...enHouse,
     ...planned,
     ...enWorking,

@@ -3,12 +3,13 @@
  * be cleared before any figure is named, what was claimed, what nobody could look at. Knows no words.
  */
 
-import { levelOf, type Three } from "../../terms/index.js";
+import type { Three } from "../../terms/index.js";
 import { guardsPrice } from "../../terms/run.js";
 import type { ClaimTold, GateTold, MoneyTold, NotSeen } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { Buying, LetteredFinding, NumberedJob, WalkAway } from "./model.js";
 import { isSettled } from "./standing.js";
+import { weightOf } from "./unseen.js";
 
 /** Watched, not due: no price is asked off for it. */
 const WATCH = 4;
@@ -67,7 +68,5 @@ function walkAway(of: LetteredFinding, work: readonly NumberedJob[]): WalkAway |
 
 /** Gravest first; what nobody has worked out counts as the gravest. What could have decided nothing is no risk. */
 export function risksOf(notSeen: readonly NotSeen[]): readonly NotSeen[] {
-  const weight = ({ couldDecide }: NotSeen): number =>
-    couldDecide === undefined ? levelOf("dangerous") : couldDecide === "nothing" ? 0 : levelOf(couldDecide);
-  return notSeen.filter((one) => weight(one) > 0).sort((a, b) => weight(b) - weight(a));
+  return notSeen.filter((one) => weightOf(one) > 0).sort((a, b) => weightOf(b) - weightOf(a));
 }

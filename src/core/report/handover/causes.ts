@@ -2,7 +2,7 @@
  * Which findings a gate or a caution hangs on, and whether on them alone. One place for app and terminal: what hangs on
  * findings alone opens when they are put right, and opening wrongly could hurt somebody. Knows no words.
  */
-import type { Assessment, CautionDue, Finding, GateState, TripCause } from "../../assess/contract.js";
+import type { Assessment, CautionDue, Finding, GateState, Opened, TripCause } from "../../assess/contract.js";
 import type { FaultRef } from "./input.js";
 
 export interface Causes {
@@ -55,4 +55,15 @@ export function causesOfCaution({ caution, because }: Pick<CautionDue, "caution"
       return behindRule(findings.filter((one) => one.rule === id && one.cautions.includes(caution)));
     }),
   );
+}
+
+/** Whether a complaint, a finding or a check that is not cleared waits for a point at a place. */
+export function awaitedIn({
+  asked,
+  gates,
+}: Pick<Assessment, "asked" | "gates">): (of: Pick<Opened, "point" | "place">) => boolean {
+  const spotOf = ({ point, place }: Pick<Opened, "point" | "place">): string => `${point}@${place}`;
+  const waited = new Set(gates.flatMap(({ state, first }) => (state === "cleared" ? [] : first.map(spotOf))));
+  for (const one of asked) if (one.openedBy.length > 0) waited.add(spotOf(one));
+  return (of) => waited.has(spotOf(of));
 }

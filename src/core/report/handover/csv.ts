@@ -1,8 +1,9 @@
-/** Readings and work list as comma-separated values for a table program. Knows no sentence. */
+/** Readings, work list and what was not looked at as comma-separated values for a table program. Knows no sentence. */
 import { type Cell, type CsvOptions, csvTable, numberIn } from "./csv-table.js";
 import { unitText } from "./figures.js";
 import type { DecisionTold, DoneTold, MoneyTold, ReadingTold } from "./input.js";
 import type { HandoverModel, NumberedJob } from "./model.js";
+import { isOfWeight } from "./unseen.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
 const heads = (words: HandoverWords, keys: readonly HandoverKey[]): readonly string[] =>
@@ -35,6 +36,20 @@ function typedCell({ typed, typedUnit, unit }: ReadingTold): string {
   return typedUnit === undefined || typedUnit === unit || figures === ""
     ? figures
     : `${figures} ${unitText(typedUnit)}`;
+}
+
+const UNSEEN = [
+  ...(["csv.place", "csv.point", "csv.sheet", "csv.what", "csv.where", "csv.kind", "csv.car-state"] as const),
+  ...(["csv.looked", "csv.non-answer", "csv.reason", "csv.words", "csv.could", "csv.by-name"] as const),
+];
+
+/** Every point nobody looked at, also those that are only counted where a person reads. */
+export function unseenCsv({ notSeen }: HandoverModel, words: HandoverWords, options: CsvOptions = {}): string {
+  const rows = notSeen.map((one): readonly Cell[] => [
+    ...[one.place, one.point, one.sheet, one.title, one.where, one.kind, one.state],
+    ...[one.is, one.nonAnswer, one.reason, one.words, one.couldDecide, isOfWeight(one) ? "yes" : "no"],
+  ]);
+  return csvTable(heads(words, UNSEEN), rows, options);
 }
 
 const WORK = [

@@ -231,6 +231,15 @@ export const english = {
 
   "unseen.title": "Not looked at",
   "unseen.says": "Nothing here counts as good. Some of it may hide what matters.",
+  "unseen.counts":
+    "{n} {n|one=point|other=points} in all. By name stands what could have shown a danger, and what a complaint, a finding or a check waits for; everything else is counted. The table of what was not looked at names every one.",
+  "unseen.named": "Not looked at, by name",
+  "unseen.rest": "Not looked at, counted",
+  "unseen.sheet": "Sheet",
+  "unseen.points": "Points",
+  "unseen.no-sheet": "Sheet not known",
+  "unseen.places": "{n} places. {kinds}",
+  "unseen.kind": "{kind}: {n}",
   "unseen.none": "Everything asked in this visit was looked at.",
   "unseen.what": "Point",
   "unseen.where": "Where",
@@ -324,7 +333,10 @@ export const english = {
   "claim.not-asked": "Not asked for: not known.",
   "risks.title": "What could not be looked at: a risk in the price",
   "risks.none": "Everything asked was looked at.",
-  "risks.could": "could have shown: {grade}",
+  "risks.says": "How much of it could have shown what. Which points they are stands under Not looked at.",
+  "risks.line": "{could}: {n} {n|one=point|other=points}. {sheets}.",
+  "risks.could": "could have shown something {grade}",
+  "risks.nothing": "could have shown nothing by itself",
   "risks.unknown": "what it could have shown is not known",
 
   "is-not.title": "What this is not",

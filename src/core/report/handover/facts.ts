@@ -6,11 +6,13 @@ import { cleaned } from "./clean.js";
 import { byWhenText, dayText, hoursText, judgedText, limitText, moneyRange, untilText } from "./figures.js";
 import type { HandoverModel } from "./model.js";
 import { lookTexts } from "./pages-done.js";
-import { leftText, sureText, whyUnseen } from "./pages-findings.js";
+import { leftText, sureText } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
+import { groupCells, pointCells, riskLines } from "./pages-unseen.js";
 import { claimText, dateSays, openingText } from "./pages-work.js";
 import { beforeText, decisionText, placed } from "./sentence.js";
+import { unseenOf } from "./unseen.js";
 import { type HandoverWords, say } from "./words.js";
 
 export interface Fact {
@@ -43,10 +45,7 @@ export function factsOf(given: HandoverModel, words: HandoverWords): readonly Fa
   return [
     ...firstFacts(model, words),
     ...findingFacts(model, words),
-    ...model.notSeen.map((one): Fact => {
-      const { point, place, title, where, state } = one;
-      return { is: "not-seen", id: `${point}@${place}`, texts: [title, where, state, whyUnseen(words, one)] };
-    }),
+    ...unseenFacts(model, words),
     ...model.cautions.map(({ caution, signal, not, why, can, todo, places }): Fact => {
       const word = say(words, `signal.${signal}`);
       return { is: "caution", id: caution, texts: [word, not, why, can, todo, ...places] };
@@ -104,6 +103,21 @@ const findingFacts = ({ findings }: HandoverModel, words: HandoverWords): readon
     ];
     return { is: "finding", id: `${fault}@${place}`, texts };
   });
+
+/** By name or counted, every point nobody looked at is in one of them (HO44); a buyer is told what that means for the price. */
+function unseenFacts({ notSeen, buying }: HandoverModel, words: HandoverWords): readonly Fact[] {
+  const { named, rest } = unseenOf(notSeen);
+  return [
+    ...(notSeen.length === 0
+      ? []
+      : [{ is: "not-seen", id: "all", texts: [say(words, "unseen.counts", { n: notSeen.length })] } as const]),
+    ...named.map((one): Fact => ({ is: "not-seen", id: one.one.point, texts: pointCells(words, one) })),
+    ...rest.map((one): Fact => ({ is: "not-seen", id: `${one.sheet} ${one.one.is}`, texts: groupCells(words, one) })),
+    ...(buying === undefined ? [] : riskLines(words, buying)).map(
+      (line): Fact => ({ is: "not-seen", id: "risk", texts: [line] }),
+    ),
+  ];
+}
 
 const readingFacts = ({ readings }: HandoverModel, words: HandoverWords): readonly Fact[] =>
   readings.map(({ point, place, title, where, value, uncertainty, unit, limits, last }): Fact => {

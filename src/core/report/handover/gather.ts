@@ -13,7 +13,7 @@ import type {
   Worth,
 } from "../../assess/index.js";
 import { type Audience, forbidsOf, type GradeLevel, gradeOf, keyText, type ReplyValue } from "../../terms/index.js";
-import { causesOfCaution, causesOfGate } from "./causes.js";
+import { awaitedIn, causesOfCaution, causesOfGate } from "./causes.js";
 import { worstRules } from "./fault-words.js";
 import { stepsOf } from "./gather-because.js";
 import { readingsOf } from "./gather-readings.js";
@@ -119,6 +119,7 @@ function faultTold(of: Gathered, fault: Fault): FaultTold {
 function notSeenOf(of: Gathered): readonly NotSeen[] {
   const { assessment, input, names, worth } = of;
   const said = new Map(input.replies.map(({ key, value }) => [keyText(key), value]));
+  const isAwaited = awaitedIn(assessment);
   return assessment.points.flatMap((one): readonly NotSeen[] => {
     if (one.is !== "not-looked-at" && one.is !== "cannot-get-at") return [];
     const { point, place, state } = one;
@@ -126,6 +127,7 @@ function notSeenOf(of: Gathered): readonly NotSeen[] {
     const answer = value?.type === "non-answer" ? value : undefined;
     const reason = answer?.reason ?? one.reason;
     const decides = worth?.get(point)?.decides;
+    const kind = names.kind(place);
     return [
       {
         point,
@@ -138,6 +140,9 @@ function notSeenOf(of: Gathered): readonly NotSeen[] {
         ...(reason === undefined ? {} : { reason }),
         ...(answer?.words === undefined ? {} : { words: answer.words }),
         ...(decides === undefined ? {} : { couldDecide: gradeOf(decides as GradeLevel) ?? "nothing" }),
+        sheet: names.sheet(point.split(".")[0] ?? ""),
+        ...(kind === undefined ? {} : { kind }),
+        ...(isAwaited(one) ? { awaited: true } : {}),
       },
     ];
   });

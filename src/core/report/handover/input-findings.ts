@@ -90,6 +90,12 @@ export interface NotSeen {
   readonly words?: string | undefined;
   /** Worst grade a look at it could have led to; absent where nobody has worked that out: it then counts as the worst. */
   readonly couldDecide?: Grade | "nothing" | undefined;
+  /** Name of the sheet that asks for it. */
+  readonly sheet?: string | undefined;
+  /** What kind of place it is, as a heading (`Wheels`); absent for the car as a whole. */
+  readonly kind?: string | undefined;
+  /** A complaint, a finding or a check waits for it. */
+  readonly awaited?: true | undefined;
 }
 
 export interface ComplaintTold {

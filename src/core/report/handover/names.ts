@@ -16,6 +16,8 @@ export interface HandoverNames {
   readonly answersTo: (rule: string) => string | undefined;
   /** Empty for the car as a whole. */
   readonly place: (place: string) => string;
+  /** What kind of place it is, as a heading; undefined for the car as a whole. */
+  readonly kind: (place: string) => string | undefined;
   readonly point: (point: string) => string;
   /** What a point is looked at with, as its sheet says; empty: the eye. */
   readonly tool: (point: string) => string;

@@ -1,12 +1,12 @@
-/** Findings with their because, the plan of the car with letters, and what was not looked at, in words. */
+/** Findings with their because and the plan of the car with letters, in words. */
 
 import { levelOf } from "../../terms/index.js";
 import { planDrawing } from "../plan-drawing.js";
 import { dayText, judgedText, limitText } from "./figures.js";
-import type { NotSeen, PictureTold, StepTold } from "./input.js";
+import type { PictureTold, StepTold } from "./input.js";
 import type { HandoverModel, LetteredFinding } from "./model.js";
-import type { Block, PictureBlock, TableRow } from "./page.js";
-import { beforeText, capital, ended, gradeWord, placed, unended } from "./sentence.js";
+import type { Block, PictureBlock } from "./page.js";
+import { beforeText, capital, ended, gradeWord, unended } from "./sentence.js";
 import { isSettled } from "./standing.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -139,63 +139,4 @@ export function stepSays(step: StepTold, words: HandoverWords): string {
     });
   const said = step.supports ? say(words, "step.supports", { words: step.words }) : step.words;
   return step.on === undefined ? said : say(words, "step.on", { words: said, day: dayText(words, step.on) });
-}
-
-/** Never counted as sound, and always there: the group says so when it is empty. */
-export function unseenPages({ notSeen }: HandoverModel, words: HandoverWords): readonly Block[] {
-  const title: Block = { is: "heading", level: 2, text: say(words, "unseen.title") };
-  if (notSeen.length === 0) return [title, { is: "text", text: say(words, "unseen.none") }];
-  return [
-    title,
-    { is: "text", text: say(words, "unseen.says") },
-    {
-      is: "table",
-      table: {
-        caption: say(words, "unseen.title"),
-        head: (["unseen.what", "unseen.where", "unseen.state", "unseen.why"] as const).map((key) => ({
-          text: say(words, key),
-        })),
-        rows: unseenRows(words, notSeen),
-      },
-    },
-  ];
-}
-
-/** One row a point, with every place it waits at: a car that was hardly looked at would fill thirty pages. */
-function unseenRows(words: HandoverWords, notSeen: readonly NotSeen[]): readonly TableRow[] {
-  const rows = new Map<string, { readonly one: NotSeen; readonly why: string; readonly places: string[] }>();
-  for (const one of notSeen) {
-    const why = whyUnseen(words, one);
-    const place = one.where === "" ? say(words, "unseen.car") : one.where;
-    const key = [one.title, one.state, one.is, why].join("\n");
-    const row = rows.get(key);
-    if (row) row.places.push(place);
-    else rows.set(key, { one, why, places: [place] });
-  }
-  return [...rows.values()].map(({ one, why, places }) => ({
-    mark: one.is,
-    cells: [one.title, places.join("; "), one.state, withMark(words, one.is, why)],
-  }));
-}
-
-/** The mark's word stands with the reason, unless the reason begins with it. */
-const withMark = (words: HandoverWords, is: NotSeen["is"], why: string): string => {
-  const word = say(words, `mark.${is}`);
-  return why.includes(word) ? why : `${word}. ${why}`;
-};
-
-/** Why a point was not looked at. */
-export function whyUnseen(words: HandoverWords, { is, nonAnswer, reason, words: own }: NotSeen): string {
-  const said = nonAnswer === undefined ? say(words, `mark.${is}`) : capital(say(words, `non-answer.${nonAnswer}`));
-  const why = own || (reason === undefined ? say(words, "unseen.no-reason") : say(words, `reason.${reason}`));
-  return `${said}: ${why}`;
-}
-
-/** What could not be looked at, for who reckons with it in the price. */
-export function riskLine(words: HandoverWords, one: NotSeen): string {
-  const could =
-    one.couldDecide === undefined || one.couldDecide === "nothing"
-      ? say(words, "risks.unknown")
-      : say(words, "risks.could", { grade: say(words, `grade.${one.couldDecide}`) });
-  return `${placed(words, one.title, one.where)}. ${whyUnseen(words, one)}; ${could}.`;
 }

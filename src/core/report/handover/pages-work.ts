@@ -4,8 +4,8 @@ import { byWhenText, dayText, hoursText, momentText, moneyRange, moneyText, unti
 import type { ClaimTold, MoneyTold, OpeningTold, PartTold } from "./input.js";
 import type { DueDate, HandoverModel, NumberedJob } from "./model.js";
 import type { Block, TableRow } from "./page.js";
-import { riskLine } from "./pages-findings.js";
 import { gateText } from "./pages-rest.js";
+import { riskLines } from "./pages-unseen.js";
 import { capital, decisionText, decisionTold, ended, placed, unended } from "./sentence.js";
 import { type HandoverKey, type HandoverWords, say } from "./words.js";
 
@@ -264,9 +264,8 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
       ? []
       : [heading(say(words, "claims.title")), list(claims.map((one) => claimText(words, one)))]),
     heading(say(words, "risks.title")),
-    risks.length === 0
-      ? { is: "text", text: say(words, "risks.none") }
-      : list(risks.map((one) => riskLine(words, one))),
+    { is: "text", text: say(words, risks.length === 0 ? "risks.none" : "risks.says") },
+    ...(risks.length === 0 ? [] : [list(riskLines(words, { risks }))]),
   ];
 }
 

@@ -4,7 +4,7 @@ import { momentText } from "./figures.js";
 import type { HandoverModel } from "./model.js";
 import type { Block, HandoverPages } from "./page.js";
 import { donePages } from "./pages-done.js";
-import { findingPages, unseenPages } from "./pages-findings.js";
+import { findingPages } from "./pages-findings.js";
 import { firstPage } from "./pages-first.js";
 import {
   cautionPages,
@@ -16,6 +16,7 @@ import {
   signPages,
   trendPages,
 } from "./pages-rest.js";
+import { unseenPages } from "./pages-unseen.js";
 import { afterPages, buyingPages, datePages, declinedPages, workPages } from "./pages-work.js";
 import { type HandoverWords, say } from "./words.js";
 

@@ -1,0 +1,20 @@
+/** English headings of the kinds of places: fetched with whatever tells places by their kind. */
+export const enKinds = {
+  "kind.axle": "Axles",
+  "kind.side": "Sides",
+  "kind.corner": "Wheels",
+  "kind.joint": "Joints",
+  "kind.pad": "Brake pads",
+  "kind.arm": "Arms and links",
+  "kind.pickup": "Pick-ups on the chassis",
+  "kind.tube": "Tubes",
+  "kind.belt-mount": "Belt mounts",
+  "kind.jack": "Jacking points",
+  "kind.zone": "Parts of the floor, and where water stands",
+  "kind.drain": "Drains",
+  "kind.door": "Doors",
+  "kind.seal": "Seals",
+  "kind.plenum": "Scuttle and air boxes",
+  "kind.bowl": "Lamp bowls",
+  "kind.boot": "Boot",
+} as const;

@@ -10,7 +10,7 @@ const day = fc
 const maybe = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> => fc.option(of, { nil: undefined });
 const row: fc.Arbitrary<LookRow> = fc.record({
   names: fc.constantFrom("fault" as const, "grade" as const, "job" as const),
-  basis: fc.constantFrom("practice" as const, "law" as const),
+  basis: fc.constantFrom("practice" as const, "trend" as const),
   km: maybe(fc.integer({ min: 10, max: 20_000 })),
   months: maybe(fc.integer({ min: 1, max: 48 })),
 });

@@ -2,6 +2,7 @@
 import { useEffect } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { looksTold } from "../state/handover-looks.js";
+import { wearingUpTo } from "../state/looks-ground.js";
 import { trendsTold } from "../state/wearing-told.js";
 import { looksIn, useToday } from "./use-looks.js";
 import type { Trends } from "./use-made.js";
@@ -22,8 +23,8 @@ export function HandOverWearing({ car, visit, onTold }: HandOverWearingProps) {
     const again = now ? looksIn(now, car, today, { upTo: visit }) : undefined;
     // No visit that can be read: nothing is known to wear.
     onTold({
-      trends: trendsTold(now?.all ?? []),
-      looks: again && ((reader) => looksTold(again, reader)),
+      trends: trendsTold(now ? wearingUpTo(now, visit) : []),
+      looks: again && ((reader) => looksTold(again, reader, visit)),
       ...(again ? { again } : {}),
     });
   }, [now, visit, today, onTold]);

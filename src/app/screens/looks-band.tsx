@@ -60,9 +60,10 @@ export function LooksBand({ heading, ...of }: LooksProps & { readonly heading: s
   const { visits, unsaid } = looks;
   const [next, ...later] = visits;
   const count = visits.reduce((sum, one) => sum + one.looks.length, unsaid.length);
-  if (count === 0) return null;
+  if (count === 0 && looks.left === 0) return null;
   return (
-    <Band heading={heading} aside={String(count)}>
+    <Band heading={heading} {...(count === 0 ? {} : { aside: String(count) })}>
+      {looks.left > 0 && <p class="remark">{t("looks.left", { n: looks.left })}</p>}
       {next && (
         <ListRow
           title={whenText(next, looks.unit)}
@@ -70,7 +71,7 @@ export function LooksBand({ heading, ...of }: LooksProps & { readonly heading: s
           onPress={() => setOpen(true)}
         />
       )}
-      {(later.length > 0 || !next) && (
+      {(later.length > 0 || (!next && count > 0)) && (
         <ListRow
           title={t("looks.all")}
           {...(next ? {} : { second: t("looks.unsaid") })}

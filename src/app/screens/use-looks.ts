@@ -10,11 +10,11 @@ import { useWearing, type WearingNow } from "./use-wearing.js";
 export const useToday = (): IsoDate => dayOf(useApp().phone.now());
 
 export const looksIn = (
-  { worn, all, visits, plans }: WearingNow,
+  { worn, all, left, visits, plans }: WearingNow,
   car: CarState,
   today: IsoDate,
   which: LooksFor,
-): LooksNow => looksNow({ worn, all, visits, plans, car, today }, which);
+): LooksNow => looksNow({ worn, all, left, visits, plans, car, today }, which);
 
 /** Nothing while somebody who must not read along stands by. */
 export function useLooks(car: CarState, openedAt?: string): LooksNow | null | undefined {

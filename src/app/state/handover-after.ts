@@ -73,6 +73,9 @@ export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {
   return { is: how === "driven" ? "released" : "not-released", who, on, ...(words === "" ? {} : { words }) };
 }
 
+/** Name of a check after some way among the days of its visit. */
+export const checkDate = (id: string): string => `recheck ${id}`;
+
 /** What is tightened or looked at again after some way, as far as nobody has yet. */
 export function rechecksTold(ground: HandoverGround): readonly DateTold[] {
   const { telling, earlier } = ground;
@@ -80,7 +83,7 @@ export function rechecksTold(ground: HandoverGround): readonly DateTold[] {
   return rechecksIn(handing, worksIn(handing, []), earlier)
     .filter(({ done }) => done === undefined)
     .map(({ id, is, job, places, km, on }) => ({
-      id: `recheck ${id}`,
+      id: checkDate(id),
       is: is === "wheel-nuts" ? "re-torque" : "look-again",
       words:
         is === "wheel-nuts"

@@ -13,9 +13,11 @@ import {
   order,
   type PointAt,
   paceOf,
+  type Recheck,
   rowsForFault,
   rowsForJob,
   urgentFaults,
+  type WorkTold,
   wasLooked,
   worksTold,
 } from "../../core/plan/index.js";
@@ -26,12 +28,14 @@ import { barePoint } from "./complaint-lines.js";
 import type { Knowledge } from "./knowledge.js";
 import { isDeclined, isWantedNow } from "./owners-word.js";
 import { kmAt, kmOf, lookedAfter, rechecksIn } from "./rechecks-in.js";
-import { type Wearing, wearingList } from "./wearing-view.js";
-import type { WornCar, WornFault } from "./wearing-visits.js";
+import { allWearing, type Wearing, wearingList } from "./wearing-view.js";
+import type { LeftVisit, WornCar, WornFault } from "./wearing-visits.js";
 
 export interface LooksOf {
   readonly worn: WornCar;
   readonly all: readonly Wearing[];
+  /** Visits nobody could read or judge. */
+  readonly left: readonly LeftVisit[];
   readonly visits: readonly VisitState[];
   readonly plans: ReadonlyMap<string, PlanState>;
   readonly car: CarState;
@@ -50,6 +54,8 @@ export interface LookAbout {
   readonly visit: string;
   readonly fault?: Fault;
   readonly job?: string;
+  /** Of a check after some way: how its own visit names it. */
+  readonly check?: string;
   readonly places: readonly string[];
   readonly wearing?: Wearing;
 }
@@ -63,6 +69,8 @@ export interface LooksNow extends LooksAgain {
   readonly use: CarUse;
   /** What its odometer is read in. */
   readonly unit: "km" | "[mi_i]";
+  /** So many visits could not be read: what they ask for is not in it, and what they answered ends nothing. */
+  readonly left: number;
 }
 
 /** One visit with everything about it, and what was really answered after it. */
@@ -92,12 +100,19 @@ const answeredIn = ({ replies }: VisitState): ReadonlySet<string> =>
     ),
   );
 
+const NOTHING: ReadonlySet<string> = new Set();
+
 function seenIn({ worn, visits, plans, car }: LooksOf, inTime: readonly VisitState[]): readonly Seen[] {
-  const answers = inTime.map((visit) => ({ on: dayOf(visit), km: kmAt(visit), of: answeredIn(visit) }));
   const foundAt = new Map(worn.visits.map(({ stream, found }) => [stream, found]));
+  // What a visit found that nobody could judge is not known, so its answers end nothing.
+  const answers = inTime.map((visit) => ({
+    on: dayOf(visit),
+    km: kmAt(visit),
+    of: foundAt.has(visit.stream) ? answeredIn(visit) : NOTHING,
+  }));
   return inTime.flatMap((visit, at): readonly Seen[] => {
     const [known, found] = [worn.knownAt.get(visit.stream), foundAt.get(visit.stream)];
-    // A visit nobody could judge is named where wear is told (TR16).
+    // It is counted in what is told, and named where wear is told (TR16).
     if (!known || !found) return [];
     const later = inTime.slice(at + 1).flatMap(({ stream }) => foundAt.get(stream) ?? []);
     return [
@@ -137,16 +152,19 @@ function findingsOf(seen: Seen): readonly Gathered[] {
       (urgent.get(idOf(fault)) ?? 0) < 2 ||
       jobs.some(({ id }) => plan !== undefined && isWantedNow(plan, id) && !isDone(plan, id));
     // Work that is done asks for its own look; in own words nothing tells what of.
-    const isWorked = jobs.some(
-      ({ job, id }) =>
-        isDone(plan, id) &&
-        (points.length === 0 || jobRows(seen, job).length > 0 || recheckOf(seen, job) !== undefined),
-    );
+    const wanted = jobs.filter(({ id }) => !(plan && isDeclined(plan, id)));
+    const isWorked =
+      wanted.length > 0 &&
+      wanted.every(
+        ({ job, id }) =>
+          isDone(plan, id) &&
+          (points.length === 0 || jobRows(seen, job).length > 0 || recheckOf(seen, job) !== undefined),
+      );
     const rows = rowsForFault(fault, known.sheets);
     // Open work with no time to look stands in the work list.
-    const isListed = rows.length === 0 && jobs.some(({ id }) => !isDone(plan, id) && !(plan && isDeclined(plan, id)));
+    const isListed = rows.length === 0 && wanted.some(({ id }) => !isDone(plan, id));
     if (isGone || isNow || isWorked || isListed) return [];
-    const wanted: LookWanted = {
+    const look: LookWanted = {
       id: `finding ${idOf(fault)}`,
       is: "finding",
       of: fault.fault,
@@ -156,7 +174,7 @@ function findingsOf(seen: Seen): readonly Gathered[] {
       rows,
       points,
     };
-    return [{ wanted, about: { known, visit: visit.stream, fault, places: [fault.place] } }];
+    return [{ wanted: look, about: { known, visit: visit.stream, fault, places: [fault.place] } }];
   });
 }
 
@@ -164,10 +182,18 @@ const recheckOf = ({ known }: Seen, job: string): number | undefined => known.jo
 const jobRows = (seen: Seen, job: string): readonly LookRow[] =>
   rowsForJob(job, seen.known.sheets, recheckOf(seen, job));
 
-/** Work that is done, and what is checked after some way, as far as nobody has looked since. */
-function worksOf(seen: Seen): readonly Gathered[] {
+/** What was done in a visit, and what is checked after some way. */
+interface Worked {
+  readonly seen: Seen;
+  readonly works: readonly WorkTold[];
+  readonly checks: readonly Recheck[];
+  /** From when the checks count. */
+  readonly on: IsoDate;
+}
+
+function workedIn(seen: Seen): Worked | undefined {
   const { visit, known, plan, earlier } = seen;
-  if (!plan) return [];
+  if (!plan) return undefined;
   const works = worksTold(plan, {
     says: (job, place) => {
       const sheetJob = known.jobs.get(job)?.job;
@@ -177,49 +203,72 @@ function worksOf(seen: Seen): readonly Gathered[] {
     askedOf: () => "nobody",
     nameOf: () => "",
   });
-  const release = plan.release.at(-1)?.value;
-  const km = kmOf(release?.odometer) ?? seen.km;
+  const days = works.flatMap(({ doneOn }) => doneOn ?? []).sort();
+  const on = plan.release.at(-1)?.value.on ?? days.at(-1) ?? seen.on;
+  return { seen, works, checks: rechecksIn({ known, visit, said: plan }, works, earlier), on };
+}
+
+const NUTS = "wheel-nuts";
+
+/**
+ * Its places without those at which the same was done anew since, done or not: nuts that were off again are asked of the
+ * visit that had them off last.
+ */
+function standsAt({ job, places }: Recheck, on: IsoDate, later: readonly Worked[]): readonly string[] {
+  const anew = later.filter((one) => one.on >= on).flatMap(({ checks }) => checks.filter((one) => one.job === job));
+  return places.filter((place) => !anew.some((one) => one.places.includes(place)));
+}
+
+/** Work that is done, and what is checked after some way, as far as nobody has looked since. */
+function worksOf({ seen, works, checks, on }: Worked, later: readonly Worked[]): readonly Gathered[] {
+  const { visit, known, plan } = seen;
+  const km = kmOf(plan?.release.at(-1)?.value.odometer) ?? seen.km;
   const make = (
     one: Omit<LookWanted, "grade">,
-    job: string | undefined,
-    places: readonly string[],
+    about: Pick<LookAbout, "job" | "check" | "places">,
   ): readonly Gathered[] =>
     one.rows.length === 0 || wasLooked(one, seen.after)
       ? []
-      : [{ wanted: one, about: { known, visit: visit.stream, places, ...(job === undefined ? {} : { job }) } }];
+      : [{ wanted: one, about: { known, visit: visit.stream, ...about } }];
   const jobs = works.flatMap(({ job, place, doneOn }) => {
     if (doneOn === undefined) return [];
     const points = lookedAfter(seen, job, place);
     const id = `job ${job}@${place}`;
     const rows = jobRows(seen, job);
-    return make({ id, is: "job", of: job, place, from: from({ on: doneOn, km }), rows, points }, job, [place]);
+    return make(
+      { id, is: "job", of: job, place, from: from({ on: doneOn, km }), rows, points },
+      { job, places: [place] },
+    );
   });
-  const on =
-    release?.on ??
-    works
-      .flatMap(({ doneOn }) => doneOn ?? [])
-      .sort()
-      .at(-1) ??
-    seen.on;
-  const checks = rechecksIn({ known, visit, said: plan }, works, earlier)
-    .filter(({ done }) => done === undefined)
-    .flatMap(({ id, job, places, km: after, on: by }) => {
-      const [place = "car"] = places;
-      const points = job === undefined ? [] : lookedAfter(seen, job, place);
-      const rows = [{ names: "job", basis: "practice", km: after, on: by }] as const;
-      const of = job ?? "wheel-nuts";
-      return make({ id: `recheck ${id}`, is: "recheck", of, place, from: from({ on, km }), rows, points }, job, places);
-    });
-  return [...jobs, ...checks];
+  const due = checks.flatMap((check) => {
+    const places = standsAt(check, on, later);
+    const { id, job, km: after, on: by, done } = check;
+    const [place] = places;
+    if (done !== undefined || place === undefined) return [];
+    return make(
+      {
+        // Two visits may each ask for wheel nuts, at other wheels.
+        id: `recheck ${visit.stream} ${id}`,
+        is: "recheck",
+        of: job ?? NUTS,
+        place,
+        from: from({ on, km }),
+        rows: [{ names: "job", basis: "practice", km: after, on: by }],
+        points: job === undefined ? [] : lookedAfter(seen, job, place),
+      },
+      { check: id, places, ...(job === undefined ? {} : { job }) },
+    );
+  });
+  return [...jobs, ...due];
 }
 
 const isoOf = (days: number): IsoDate => new Date(Math.floor(days) * DAY_MS).toISOString().slice(0, 10);
 
 /** By half of what the trend leaves at the earliest (TR14). */
-function wearOf({ all, worn }: LooksOf, isIn: (visit: string) => boolean): readonly Gathered[] {
+function wearOf(all: readonly Wearing[], { knownAt }: WornCar, isIn: (visit: string) => boolean): readonly Gathered[] {
   return wearingList(all).wearing.flatMap((wearing): readonly Gathered[] => {
     const [look, newest] = [wearing.reach.along?.look, wearing.series.runs.at(-1)?.at(-1)];
-    const known = newest && worn.knownAt.get(newest.visit);
+    const known = newest && knownAt.get(newest.visit);
     if (!look || !newest || !known || !isIn(newest.visit)) return [];
     const km = look.km === undefined || newest.km === undefined ? undefined : Math.floor(look.km - newest.km);
     const typed = wearing.readings.get(newest.visit)?.typed ?? [];
@@ -244,17 +293,35 @@ function wearOf({ all, worn }: LooksOf, isIn: (visit: string) => boolean): reado
   });
 }
 
-/** When to look again, over the visits that count. */
+/** The visits up to one, that one with them; all of them where none is named. */
+function upToVisit(visits: readonly VisitState[], last: string | undefined): readonly VisitState[] {
+  const sorted = [...visits].sort((a, b) => (lookedOn(a) < lookedOn(b) ? -1 : 1));
+  const end = sorted.findIndex(({ stream }) => stream === last);
+  return end < 0 ? sorted : sorted.slice(0, end + 1);
+}
+
+/** What wore by the day of one visit: neither what was read later nor what was done in a later visit counts. */
+export function wearingUpTo(
+  { worn, visits, plans }: Pick<LooksOf, "worn" | "visits" | "plans">,
+  last: string,
+): readonly Wearing[] {
+  const streams = new Set(upToVisit(visits, last).map(({ stream }) => stream));
+  const cut = { ...worn, visits: worn.visits.filter(({ stream }) => streams.has(stream)) };
+  return allWearing(cut, new Map([...plans].filter(([stream]) => streams.has(stream))));
+}
+
+/** When to look again, over the visits that count; what came after them counts for nothing. */
 export function looksNow(of: LooksOf, { upTo, openedAt }: LooksFor = {}): LooksNow {
-  const sorted = [...of.visits].sort((a, b) => (lookedOn(a) < lookedOn(b) ? -1 : 1));
-  const end = sorted.findIndex(({ stream }) => stream === (upTo ?? openedAt));
-  const inTime = end < 0 ? sorted : sorted.slice(0, end + 1);
+  const inTime = upToVisit(of.visits, upTo ?? openedAt);
   const asking = new Set(inTime.flatMap(({ stream }) => (stream === openedAt ? [] : [stream])));
   const seen = seenIn(of, inTime).filter(({ visit }) => asking.has(visit.stream));
+  const worked = seen.flatMap((one) => workedIn(one) ?? []);
+  const all = upTo === undefined ? of.all : wearingUpTo(of, upTo);
   const gathered = new Map(
     [
-      ...seen.flatMap((one) => [...findingsOf(one), ...worksOf(one)]),
-      ...wearOf(of, (visit) => asking.has(visit) || upTo !== undefined),
+      ...seen.flatMap(findingsOf),
+      ...worked.flatMap((one, at) => worksOf(one, worked.slice(at + 1))),
+      ...wearOf(all, of.worn, (visit) => asking.has(visit)),
     ].map((one) => [one.wanted.id, one] as const),
   );
   const read = inTime.flatMap((visit) => {
@@ -262,6 +329,7 @@ export function looksNow(of: LooksOf, { upTo, openedAt }: LooksFor = {}): LooksN
     return km === undefined ? [] : [{ on: dayOf(visit), km }];
   });
   const [odometer, pace] = [read.at(-1), paceOf(read)];
+  const odometerAt = inTime.findLast((visit) => visit.odometer.length > 0);
   const newest = inTime.filter(({ stream }) => asking.has(stream)).at(-1);
   const use: CarUse = {
     today: of.today,
@@ -276,6 +344,7 @@ export function looksNow(of: LooksOf, { upTo, openedAt }: LooksFor = {}): LooksN
     ),
     about: new Map([...gathered].map(([id, { about }]) => [id, about])),
     use,
-    unit: inTime.at(-1)?.odometer.at(-1)?.value.unit === "[mi_i]" ? "[mi_i]" : "km",
+    unit: odometerAt?.odometer.at(-1)?.value.unit === "[mi_i]" ? "[mi_i]" : "km",
+    left: of.left.filter(({ stream, at }) => at === undefined || asking.has(stream)).length,
   };
 }

@@ -54,7 +54,8 @@ export function lookNamed(
   const where = places.flatMap((place) => (place === "car" ? [] : [placeName(known, place)])).join(", ");
   if (fault) return { title: faultSays(known, fault.fault, fault.rules, who).says, where };
   if (wearing) return { title: wearing.title, where };
-  if (job === undefined) return { title: t("looks.nuts", { places: where }), where: "" };
+  if (job === undefined)
+    return { title: where === "" ? t("looks.nuts.car") : t("looks.nuts", { places: where }), where: "" };
   return { title: jobSays(known, job, who).name, where: is === "recheck" || is === "job" ? where : "" };
 }
 

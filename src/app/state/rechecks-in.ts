@@ -1,8 +1,7 @@
 /** After some way or some work: where a job wants it looked at again, and what is due when. Judges nothing; pure. */
-import { type Drives, type PointAt, type Recheck, rechecksOf, type WorkTold } from "../../core/plan/index.js";
+import { type Drives, type PointAt, paceOf, type Recheck, rechecksOf, type WorkTold } from "../../core/plan/index.js";
 import { figureOf, lookedOn, type Odometer, type PlanState, type VisitState } from "../../core/record/index.js";
 import type { PlaceTree } from "../../core/sheet/run.js";
-import { DAY_MS } from "../../core/terms/index.js";
 import { convert } from "../../core/units/index.js";
 import type { Knowledge } from "./knowledge.js";
 
@@ -40,16 +39,13 @@ export function kmOf(odometer: Odometer | undefined): number | undefined {
 /** What its odometer showed, in whole kilometres. */
 export const kmAt = (visit: VisitState): number | undefined => kmOf(visit.odometer.at(-1)?.value);
 
-/** How far the car goes in a day, by its first and last reading; nothing where there are not two of them, apart. */
-function paceOf(visits: readonly VisitState[]): number | undefined {
+/** How far the car goes in a day; nothing where its readings do not tell (LA2). */
+function kmADay(visits: readonly VisitState[]): number | undefined {
   const read = visits.flatMap((visit) => {
-    const [km, at] = [kmAt(visit), Date.parse(lookedOn(visit))];
-    return km === undefined || !Number.isFinite(at) ? [] : [{ km, at }];
+    const km = kmAt(visit);
+    return km === undefined ? [] : [{ on: lookedOn(visit).slice(0, 10), km }];
   });
-  const [first, latest] = [read[0], read.at(-1)];
-  if (!first || !latest || latest.at - first.at < DAY_MS) return undefined;
-  const pace = (latest.km - first.km) / ((latest.at - first.at) / DAY_MS);
-  return pace > 0 ? pace : undefined;
+  return paceOf(read)?.likely;
 }
 
 /** What is due after some way, with a day each. `earlier`: oldest first. */
@@ -60,7 +56,7 @@ export function rechecksIn(
 ): readonly Recheck[] {
   const release = said.release.at(-1)?.value;
   const odometer = kmOf(release?.odometer) ?? kmAt(visit);
-  const pace = paceOf([...earlier, visit]);
+  const pace = kmADay([...earlier, visit]);
   const drives: Drives = {
     ...(odometer === undefined ? {} : { odometer }),
     ...(release === undefined ? {} : { leftOn: release.on }),

@@ -15,26 +15,28 @@ export const enLooks = {
   "looks.pace.between": "At this car’s pace that is about {likely}, between {earliest} and {latest}",
   "looks.pace.from": "At this car’s pace that is about {likely}, not before {earliest}",
   "looks.pace.none":
-    "How far this car goes in a year is not known: that takes two readings of the odometer, a month apart. So no day is told for a distance.",
+    "How far this car goes in a year is not known: that takes two readings of the odometer, a month apart, the later one higher. So no day is told for a distance.",
   "looks.read": "Read the odometer: it may have gone so far by now",
   "looks.finding": "Left standing, {grade}, {day}",
   "looks.job": "Done {day}",
   "looks.recheck": "Not checked yet after the work of {day}",
   "looks.wear": "Wears, read {day}",
   "looks.nuts": "Wheel nuts, {places}",
+  "looks.nuts.car": "Wheel nuts",
   "looks.after-job": "after {job}",
   "looks.km": "{km}",
   "looks.months": "{n} {n|one=month|other=months}",
   "looks.why.practice": "after {figures}",
   "looks.why.trend": "half of what its trend leaves at the earliest",
-  "looks.why.law": "{figures} by law",
   "looks.points": "Look at: {points}",
   "looks.points.workshop": "At the workshop: {points}",
   "looks.sheets": "In {n|one=the sheet|other=the sheets}: {sheets}",
   "looks.unsaid": "Nothing says when",
   "looks.unsaid.says": "Left standing, and no sheet names a time for it. Look at it at the next visit.",
   "looks.basis":
-    "Distances and months are common practice, no source: the earliest holds. Of what wears it is half of what its trend leaves, a rule of plants taken over by choice.",
+    "Distances and months are common practice, no source: the earliest holds. What wears is looked at by half of what its trend leaves: plants are inspected so, and we chose the same for cars.",
   "looks.together":
-    "What falls near each other is one look, at the earliest of it; nothing is brought forward by more than half of its time. Our own rule.",
+    "What falls near each other is one look, at the earliest of it. Beyond the first eight days nothing is brought forward by more than half of its time. Our own rule.",
+  "looks.left":
+    "{n} {n|one=visit|other=visits} of this car could not be read: what {n|one=it asks|other=they ask} to look at again is not here.",
 } as const;

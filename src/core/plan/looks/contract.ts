@@ -7,7 +7,7 @@ import type { IsoDate } from "../terms.js";
 export interface LookRow {
   /** What the row was stated for. */
   readonly names: "fault" | "grade" | "job" | "reading";
-  readonly basis: "practice" | "trend" | "law";
+  readonly basis: "practice" | "trend";
   /** Kilometres from where it counts. */
   readonly km?: number | undefined;
   readonly months?: number | undefined;

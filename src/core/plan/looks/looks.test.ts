@@ -49,14 +49,6 @@ describe("[LA1] of each the earliest figure, distance and day", () => {
     // The check after 50 km stands already.
     expect(rowsForJob("job.whl.hub", [sheet], 50).map(({ months }) => months)).toEqual([12]);
   });
-
-  test("the legal period for the grade counts with the rest", () => {
-    const rows = rowsForFault({ fault: "f", grade: "minor" }, [], { minor: 2 });
-    expect(told([wanted("a", [...rows, practice({ months: 6 })])])[0]).toMatchObject({
-      by: "2026-05-10",
-      looks: [{ why: [{ basis: "law" }] }],
-    });
-  });
 });
 
 describe("[LA2] the car's own pace", () => {
@@ -118,6 +110,19 @@ describe("[LA3] a distance is a day only by the car's own use", () => {
     });
     expect(visit).toMatchObject({ after: { km: 50, from: "2026-03-10" } });
     expect(visit?.at).toBeUndefined();
+  });
+});
+
+describe("[LA3] an odometer that shows less than before has run over or is another one", () => {
+  const work = [wanted("a", [practice({ km: 3000 })], { from: { on: "2026-03-10", km: 99_800 } })];
+  const read = (on: string, km: number): CarUse => ({ ...USE, today: "2026-06-10", odometer: { on, km } });
+  test("its distance counts from the day of the visit, by no figure of the old count", () => {
+    const [visit] = told(work, { ...read("2026-06-08", 150), pace: { likely: 30 } });
+    expect(visit).toMatchObject({ after: { km: 3000, from: "2026-03-10" }, day: "2026-06-18", stands: "ahead" });
+    expect(visit?.at).toBeUndefined();
+  });
+  test("read lower on the same day it was read twice, and nothing has run over", () => {
+    expect(told(work, read("2026-03-10", 99_790))[0]?.at).toBe(102_800);
   });
 });
 

@@ -65,7 +65,8 @@ function startOf(
   km: number,
   { odometer }: CarUse,
 ): { readonly on: IsoDate; readonly left: number } {
-  if (from.km === undefined || odometer === undefined || odometer.on < from.on) return { on: from.on, left: km };
+  if (from.km === undefined || odometer === undefined || odometer.on < from.on || odometer.km < from.km)
+    return { on: from.on, left: km };
   return { on: odometer.on, left: from.km + km - odometer.km };
 }
 
@@ -87,15 +88,20 @@ function nearOf(wanted: LookWanted, use: CarUse): number | undefined {
   return least(days);
 }
 
+/** Read lower since, an odometer has run over or is another one: what it showed before is no figure of it. */
+const isCountedAnew = ({ from }: LookWanted, { odometer }: CarUse): boolean =>
+  from.km !== undefined && odometer !== undefined && odometer.on > from.on && odometer.km < from.km;
+
 function dueOf(wanted: LookWanted, use: CarUse): LookDue {
   const { km, by, why } = figuresOf(wanted);
-  const { from } = wanted;
+  const from = isCountedAnew(wanted, use) ? { on: wanted.from.on } : wanted.from;
   const start = km === undefined ? undefined : startOf(wanted, km, use);
   const byUse = start && dayByUse(start.on, start.left, use.pace);
   const at = km === undefined || from.km === undefined ? undefined : from.km + km;
   const day = least([by, byUse?.earliest ?? byUse?.likely].flatMap((one) => one ?? []));
   return {
     ...wanted,
+    from,
     ...(km === undefined ? {} : { after: km }),
     ...(at === undefined ? {} : { at }),
     ...(by === undefined ? {} : { by }),

@@ -1,6 +1,6 @@
-/** What the open sheets and the law state about looking again at a finding or at work done. Makes nothing up. */
+/** What the open sheets state about looking again at a finding or at work done. Makes nothing up. */
 import type { Fault } from "../../assess/contract.js";
-import { concerns, type Figures, type NextLookRow } from "../by-when.js";
+import { concerns, type NextLookRow } from "../by-when.js";
 import { looksFor, type SheetJobs } from "../order.js";
 import type { LookRow } from "./contract.js";
 
@@ -9,24 +9,17 @@ const figures = ({ km, months }: NextLookRow): Pick<LookRow, "km" | "months"> =>
   ...(months === undefined ? {} : { months }),
 });
 
-/** Rows for the fault itself, those of its own sheet for its grade, and the legal period for it. */
-export function rowsForFault(
-  fault: Pick<Fault, "fault" | "grade">,
-  sheets: readonly SheetJobs[],
-  legalMonths: Figures["legalMonths"] = {},
-): readonly LookRow[] {
-  const stated = looksFor(fault, sheets).filter((look) => concerns(look, fault));
-  const months = legalMonths[fault.grade];
-  return [
-    ...stated.map(
+/** Rows for the fault itself, and those of its own sheet for its grade. */
+export function rowsForFault(fault: Pick<Fault, "fault" | "grade">, sheets: readonly SheetJobs[]): readonly LookRow[] {
+  return looksFor(fault, sheets)
+    .filter((look) => concerns(look, fault))
+    .map(
       (look): LookRow => ({
         names: look.fault === undefined ? "grade" : "fault",
         basis: "practice",
         ...figures(look),
       }),
-    ),
-    ...(months === undefined ? [] : [{ names: "grade", basis: "law", months } as const]),
-  ];
+    );
 }
 
 /** A row with the same distance as the check after that work is that check, and is not told twice. */

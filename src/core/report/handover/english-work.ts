@@ -66,6 +66,7 @@ export const englishWork = {
   "dates.decided": "Work {number}, {what}, as the owner said",
   "dates.re-torque": "Tighten again: {what}",
   "dates.look-again": "Look again: {what}",
+  "dates.overdue": "Look again, overdue: {what}",
   "dates.part": "Part: {what}",
   "dates.other": "{what}",
   "dates.next-visit": "Next visit",

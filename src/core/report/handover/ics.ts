@@ -28,7 +28,8 @@ export function toIcs(model: HandoverModel, words: HandoverWords): string {
 }
 
 function eventLines(model: HandoverModel, date: DueDate, words: HandoverWords): readonly string[] {
-  const { on, monthlyUntil } = date;
+  const { monthlyUntil } = date;
+  const on = dayIn(date, model.madeAt);
   const next = on === undefined ? undefined : dayAfter(on);
   if (on === undefined || next === undefined) return [];
   const what = dateSays(words, date);
@@ -54,6 +55,12 @@ function eventLines(model: HandoverModel, date: DueDate, words: HandoverWords): 
     "END:VALARM",
     "END:VEVENT",
   ];
+}
+
+/** What is overdue stands at the day the calendar was made: nobody looks at days gone by. */
+function dayIn({ on, isOverdue }: DueDate, madeAt: string): string | undefined {
+  const made = madeAt.slice(0, 10);
+  return isOverdue && dayAfter(made) !== undefined ? made : on;
 }
 
 /** The same for the same date of the same visit, whatever its words and day become: a calendar then replaces it. */

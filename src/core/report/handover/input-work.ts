@@ -168,15 +168,20 @@ export interface LookTold {
   /** What the odometer then shows; from the day of the visit on, where nobody read it. */
   readonly odometer?: Figure | undefined;
   readonly distance?: Figure | undefined;
+  /** The day is one the distance comes to by the car's own use. */
+  readonly isByUse?: true | undefined;
+  /** A stated day has gone by, or the odometer is past the distance. */
+  readonly isOverdue?: true | undefined;
   readonly of: readonly LookAtTold[];
 }
 export interface LookAtTold {
-  /** `recheck`: stands among the days by itself. */
   readonly is: "finding" | "job" | "recheck" | "wear";
   readonly title: string;
   readonly where: string;
   /** Of a finding. */
   readonly fault?: FaultRef | undefined;
+  /** Stands among the days by itself, under this id. */
+  readonly date?: string | undefined;
 }
 
 /** What somebody said after a last look at the finished work. */

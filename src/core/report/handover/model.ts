@@ -209,6 +209,8 @@ export interface DueDate {
   readonly distance?: Figure | undefined;
   /** What the odometer then shows. */
   readonly odometer?: Figure | undefined;
+  /** Should have been looked at by then. */
+  readonly isOverdue?: true | undefined;
 }
 
 /** What a buyer takes to the table. */

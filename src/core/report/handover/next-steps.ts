@@ -3,7 +3,7 @@
  * days and distances as they come, then looking again. Nothing stands in it twice. Knows no words.
  */
 import type { Grade } from "../../terms/index.js";
-import { isLook } from "./due-dates.js";
+import { isLook, lookId } from "./due-dates.js";
 import { isPlanned } from "./first-page.js";
 import type { HandoverInput } from "./input.js";
 import type { Lettered } from "./lettering.js";
@@ -24,9 +24,13 @@ type Stage = (typeof STAGES)[number];
 
 const stageOfGrade = (grade: Grade): Stage => (grade === "dangerous" ? 0 : 2);
 
-/** Of the days at which something is looked at again only the soonest: thirty of them would bury what comes first. */
-function soonestLook(dates: readonly DueDate[]): readonly DueDate[] {
-  const soonest = dates.find(isLook);
+/**
+ * Of the days at which something is looked at again only the soonest: thirty of them would bury what comes first. Looks
+ * come in nearest first, for one that has a distance only may be nearer than one with a day.
+ */
+function soonestLook(dates: readonly DueDate[], { looks = [] }: HandoverInput): readonly DueDate[] {
+  const told = looks.flatMap((look) => dates.find(({ id }) => id === lookId(look)) ?? []);
+  const soonest = told[0] ?? dates.find(isLook);
   return dates.filter((one) => !isLook(one) || one === soonest);
 }
 
@@ -46,7 +50,7 @@ export function nextSteps(input: HandoverInput, { work }: Lettered, known: Known
     ...driving,
     ...(done.length > 0 ? [{ is: "look-second", jobs: done.map(({ title }) => title) } as const] : []),
     ...grave,
-    ...soonestLook(dates)
+    ...soonestLook(dates, input)
       .filter(({ is, number }) => is !== "job" && (number === undefined || !named.has(number)))
       .map((date) => ({ is: "date", date }) as const),
     ...openComplaints(input)

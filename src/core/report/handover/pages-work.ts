@@ -213,8 +213,9 @@ export const datePages = ({ dates }: HandoverModel, words: HandoverWords): reado
   dates.length === 0 ? [] : [heading(say(words, "dates.title")), list(dates.map((one) => dateText(words, one)))];
 
 /** What a day is for. */
-export function dateSays(words: HandoverWords, { is, number = 0, words: said, where }: DueDate): string {
+export function dateSays(words: HandoverWords, { is, number = 0, words: said, where, isOverdue }: DueDate): string {
   const what = unended(placed(words, said, where));
+  if (isOverdue) return say(words, "dates.overdue", { what });
   if (is === "next-visit") return say(words, "dates.next-visit");
   if (is === "job" || is === "decided") return say(words, `dates.${is}`, { number, what });
   return say(words, `dates.${is}`, { what: is === "other" ? capital(what) : what });

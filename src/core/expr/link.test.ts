@@ -1,41 +1,10 @@
 import { expect, test } from "vitest";
-import {
-  DECLARED,
-  missingKey,
-  NOT_FITTED,
-  scopeOf,
-  TRADE,
-  type World,
-  worldOf,
-} from "../../../tests/support/expr-world.js";
+import { judged, key, linked, linkedFormula, planned, told } from "../../../tests/support/expr-told.js";
+import { missingKey, NOT_FITTED, scopeOf, TRADE, worldOf } from "../../../tests/support/expr-world.js";
 import type { Problem } from "../terms/index.js";
-import { compile, type Use } from "./author.js";
-import { link, NOT_APPLICABLE, type Outcome, type Plan, readsOf, type Trade, Unknown, withUncertainty } from "./run.js";
+import type { Use } from "./author.js";
+import { link, NOT_APPLICABLE, type Plan, readsOf, type Trade, Unknown, withUncertainty } from "./run.js";
 
-const planned = (text: string, use: Use = { scope: "corner" }): Plan => {
-  const made = compile(text, DECLARED, use);
-  if (!made.ok) throw new Error(`${text}: ${made.problems.map(({ code }) => code).join(", ")}`);
-  return made.value;
-};
-const linked = (text: string, use?: Use) => {
-  const run = link(planned(text, use), TRADE);
-  if (!run.ok) throw new Error(`${text}: ${run.problems.map(({ code }) => code).join(", ")}`);
-  return run.value;
-};
-const linkedFormula = (text: string) => linked(text, { scope: "corner", gives: "length" });
-const judged = (text: string, world: World, here = "FR", use?: Use): Outcome => linked(text, use)(scopeOf(world), here);
-
-/** true, false, "does not apply", or what is missing. */
-const told = (text: string, world: World, here = "FR", use?: Use): unknown => {
-  const outcome = judged(text, world, here, use);
-  if (!(outcome instanceof Unknown)) return outcome;
-  return outcome.missing.size === 0 ? "does not apply" : [...outcome.missing].sort();
-};
-const key = (name: string, place: string): string => {
-  const named = DECLARED.names[name];
-  if (named === undefined) throw new Error(name);
-  return missingKey(named.ref.point, named.ref.field, place);
-};
 const NOTHING = worldOf({});
 const CAR: Use = { scope: "car" };
 
@@ -113,47 +82,6 @@ test("[EX22] only what can still decide is missing", () => {
   expect(told('(whl.rock == "bad" && whl.spin == "rough") || whl.rock == "clear"', world)).toBe("does not apply");
   // The left side can only become true, so && hangs on the right side alone.
   expect(told('(whl.rock == "bad" || whl.spin == "rough") && whl.rock == "none"', world)).toBe("does not apply");
-});
-
-test("[EX52] the middle one over all places of its kind; of an even number the mean of the middle two", () => {
-  const low = "whl.float < 0.75 * median(whl.float)";
-  const floats = (...of: readonly (number | typeof NOT_FITTED)[]) =>
-    worldOf(
-      Object.fromEntries(
-        ["FL", "FR", "RL", "RR"].map((at, i) => {
-          const is = of[i] ?? NOT_FITTED;
-          return [`whl.float@${at}`, is === NOT_FITTED ? is : { value: Number(is), u: 0 }];
-        }),
-      ),
-    );
-  // One far above the others moves a mean and the largest, but not the middle.
-  expect(told(low, floats(0.2, 0.14, 0.2, 2), "FR")).toBe(true);
-  expect(told(low, floats(0.2, 0.16, 0.2, 2), "FR")).toBe(false);
-  expect(told(low, floats(0.1, 0.2, 0.3, 0.4), "FL")).toBe(true);
-  expect(told(low, floats(0.19, 0.2, 0.3, 0.4), "FL")).toBe(false);
-  expect(told(low, floats(0.19, 0.2, 0.3), "FL")).toBe(false);
-  expect(told(low, floats(0.14, 0.2, 0.3), "FL")).toBe(true);
-});
-
-test("[EX53] the middle is not known while one place is open; a place without it drops out", () => {
-  const low = "whl.float < 0.75 * median(whl.float)";
-  const one = { value: 0.1, u: 0 };
-  const three = { "whl.float@FL": one, "whl.float@FR": one, "whl.float@RL": one };
-  expect(told(low, worldOf(three))).toEqual([key("whl.float", "RR")]);
-  expect(told(low, worldOf({ ...three, "whl.float@RR": NOT_FITTED }))).toBe(false);
-  const none = Object.fromEntries(["FL", "FR", "RL", "RR"].map((at) => [`whl.float@${at}`, NOT_FITTED]));
-  expect(told("whl.runout < median(whl.float)", worldOf({ ...none, "whl.runout@FR": one }))).toBe("does not apply");
-});
-
-test("[EX38] the uncertainty of the middle is that of the readings that make it", () => {
-  const world = worldOf({
-    "whl.float@FL": { value: 0.1, u: 0.01 },
-    "whl.float@FR": { value: 0.5, u: 0.02 },
-    "whl.float@RL": { value: 0.9, u: 0.01 },
-    "whl.float@RR": NOT_FITTED,
-  });
-  const both = withUncertainty(linkedFormula("median(whl.float)"));
-  expect(both(scopeOf(world), "FL")).toEqual({ value: 0.5, u: expect.closeTo(0.02, 12) });
 });
 
 test("[EX23] at_least counts what is known and asks for what can still tip it", () => {

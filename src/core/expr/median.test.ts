@@ -1,7 +1,7 @@
 // The middle one over all places of a kind: what counts, what is missing, how certain it is.
 import { expect, test } from "vitest";
 import { key, linkedFormula, told } from "../../../tests/support/expr-told.js";
-import { missingKey, NOT_FITTED, scopeOf, worldOf } from "../../../tests/support/expr-world.js";
+import { NOT_FITTED, scopeOf, worldOf } from "../../../tests/support/expr-world.js";
 import { withUncertainty } from "./run.js";
 
 test("[EX52] the middle one over all places of its kind; of an even number the mean of the middle two", () => {

@@ -3,6 +3,7 @@
  * takes long is asked of a worker.
  */
 import { casesOf } from "virtual:leadlamp/cases";
+import type { CaseRan } from "../../core/assess/cases.js";
 import type { Sheet } from "../../core/sheet/run.js";
 import type { ProvingGround, ReadyToTry, SheetTools } from "../state/sheet-tools.js";
 import { startWorker } from "../trusted.js";
@@ -15,6 +16,9 @@ const beside = sheetsBeside(
   () => startWorker(address),
   async () => (await import("./sheet-answers.js")).sheetAnswering(),
 );
+
+/** Cases proved in one request. */
+const AT_ONCE = 25;
 
 const engines = new WeakMap<Sheet, Promise<ReadyToTry | undefined>>();
 
@@ -42,11 +46,24 @@ export const sheetTools: SheetTools = {
     return came?.check && { ...came.check, ...(beside.isInTheWay ? { inTheWay: true } : {}) };
   },
   engineOf: (ground) => {
-    const made = engines.get(ground.sheet) ?? makeEngine(ground);
+    const before = engines.get(ground.sheet);
+    if (before) return before;
+    const made = makeEngine(ground);
     engines.set(ground.sheet, made);
+    // What could not be fetched is tried again when it is asked for next.
+    made.catch(() => engines.delete(ground.sheet));
     return made;
   },
-  proveCases: async (ground, cases) => (await beside.ask({ do: "prove", cases }, ground))?.prove,
+  proveCases: async (ground, cases) => {
+    const proved: CaseRan[] = [];
+    // Piece by piece: the worker of a slow phone is heard from between them, and is not taken for one that was ended.
+    for (let from = 0; from < cases.length; from += AT_ONCE) {
+      const came = await beside.ask({ do: "prove", cases: cases.slice(from, from + AT_ONCE) }, ground);
+      if (!came?.prove) return undefined;
+      proved.push(...came.prove);
+    }
+    return proved;
+  },
   ...ruleTools,
   writeSheet,
   casesOf: async (sheet) => (await casesOf[sheet]?.()) ?? [],

@@ -11,6 +11,8 @@ interface Stack extends BackStack {
   go(address: string, state: unknown): void;
   /** No step back arrives any more. */
   lose(): void;
+  /** The time of a step back, by its number, is over. */
+  tooLate(step: number): void;
   /** Runs what was put off by a task. */
   task(): void;
   /** Steps back that are under way arrive, each from where it finds the person. */
@@ -24,7 +26,7 @@ function stack(state: unknown): Stack {
   const here = (): string => entries.at(-1)?.address ?? "";
   let tasks: (() => void)[] = [];
   let steps = 0;
-  let lost = (): void => undefined;
+  const lates: (() => void)[] = [];
   const made: Stack = {
     entries,
     get state() {
@@ -37,13 +39,12 @@ function stack(state: unknown): Stack {
       steps += 1;
     },
     soon: (act) => void tasks.push(act),
-    late: (act) => {
-      lost = act;
-    },
+    late: (act) => void lates.push(act),
     lose: () => {
       steps = 0;
-      lost();
+      lates.at(-1)?.();
     },
+    tooLate: (step) => lates[step]?.(),
     go: (address, next) => void entries.push({ address, state: next }),
     task: () => {
       const due = tasks;
@@ -232,5 +233,18 @@ test("an entry that another screen was put into is not taken over by a sheet of 
   holdBack(history).release();
   settle(history);
   expect(history.here()).toBe("#/point");
+  expect(history.entries.length).toBe(2);
+});
+
+test("the time of a step back that arrived ends no later one: what is opened during that keeps its entry", () => {
+  const history = stack(null);
+  holdBack(history).release();
+  settle(history);
+  holdBack(history).release();
+  history.task();
+  history.tooLate(0);
+  const next = holdBack(history);
+  history.arrive();
+  expect(hasLeft(history.state, next.id)).toBe(false);
   expect(history.entries.length).toBe(2);
 });

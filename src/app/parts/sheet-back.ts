@@ -28,6 +28,8 @@ let closed: { readonly id: number; readonly from: string } | undefined;
 let isDue = false;
 /** A step back is under way: an entry put now would be left by it. */
 let isLeaving = false;
+/** Of the steps back begun, which is under way. */
+let step = 0;
 let afterwards: (() => void)[] = [];
 
 const fields = (state: unknown): Readonly<Record<string, unknown>> =>
@@ -44,10 +46,12 @@ function settle(): void {
 
 function leave(stack: BackStack): void {
   isLeaving = true;
+  step += 1;
+  const own = step;
   stack.back();
-  // A step back the browser lost must not hold up what waits for it.
+  // A step back the browser lost must not hold up what waits for it; a later one has a time of its own.
   stack.late(() => {
-    if (isLeaving) settle();
+    if (isLeaving && own === step) settle();
   });
 }
 

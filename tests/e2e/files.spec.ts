@@ -92,7 +92,7 @@ test("a copy outlives the phone, a visit travels to another and back, and a car 
   const visit = walker.visit();
   await walker.open(`#/visit/${visit}/round`);
   await walker.toNextReplies();
-  await walker.firstReply();
+  const pressed = await walker.firstReply();
   await walker.addPicture();
   const before = await kept(page);
 
@@ -120,8 +120,7 @@ test("a copy outlives the phone, a visit travels to another and back, and a car 
   expect(await kept(fresh.page)).toEqual(before);
 
   // The second phone goes on with the same visit; the file goes back; both then hold the same.
-  await fresh.open(`#/visit/${visit}/round`);
-  await fresh.toNextReplies();
+  await fresh.open(pressed.hash);
   await fresh.anotherReply();
   await fresh.open(`#/visit/${visit}/file`);
   const there = await handedOver(fresh, t("car-file.make"));

@@ -11,7 +11,7 @@ import type { Page } from "@playwright/test";
 import { serve } from "../../src/cli/serve.js";
 import { type Chance, chance } from "../support/chance.js";
 import { expect, bare as test } from "../support/harness.js";
-import { acknowledged, inDatabase, logKept, settingsInDatabase } from "../support/kept-log.js";
+import { type Acknowledged, acknowledged, inDatabase, logKept, settingsInDatabase } from "../support/kept-log.js";
 import { type Killable, openKillable } from "../support/killable.js";
 import { watchOffences } from "../support/offences.js";
 import { onward, Walker } from "../support/walker.js";
@@ -19,7 +19,7 @@ import { onward, Walker } from "../support/walker.js";
 const KILLS = Number(process.env["LEADLAMP_KILLS"] ?? 5);
 const SEED = Number(process.env["LEADLAMP_SEED"] ?? 20261125);
 /** The app is busy keeping for up to this long before the kill. */
-const LONGEST_LIFE_MS = 2_500;
+const LONGEST_LIFE_MS = 2_000;
 
 /** Presses replies and walks on, as fast as the app lets it, until the browser is gone. */
 async function pressUntilKilled(page: Page, luck: Chance): Promise<void> {
@@ -33,6 +33,8 @@ async function pressUntilKilled(page: Page, luck: Chance): Promise<void> {
     if (page.isClosed()) return;
   }
 }
+
+const repliesIn = (all: readonly Acknowledged[]): number => all.filter(({ kind }) => kind === "reply").length;
 
 /** Every address of the app a page shows, in order. */
 function followPlaces(page: Page): string[] {
@@ -89,6 +91,8 @@ test(`nothing acknowledged is lost over ${KILLS} kills (seed ${SEED})`, async ()
       places.push(here);
 
       const pressing = pressUntilKilled(walker.page, luck).catch(() => undefined);
+      // However busy the machine is, every life has kept something before it ends.
+      await expect.poll(() => repliesIn(acknowledged(log))).toBeGreaterThan(repliesIn(before));
       await pause(luck.whole(20, LONGEST_LIFE_MS));
       expect(offences.seen).toEqual([]);
       await open?.kill();
@@ -100,12 +104,11 @@ test(`nothing acknowledged is lost over ${KILLS} kills (seed ${SEED})`, async ()
     const there = await inDatabase(last.page);
     const all = acknowledged(log);
     expect(all.filter(({ id }) => !there.ids.has(id))).toEqual([]);
-    const replies = all.filter(({ kind }) => kind === "reply").length;
+    const replies = repliesIn(all);
     console.log(
       `${KILLS} kills, ${replies} replies acknowledged, 0 lost, ${there.ids.size - all.length} kept without a word of it getting out`,
     );
-    // Replies were really pressed and kept between kills, besides the first; how many, the machine's business decides.
-    expect(replies).toBeGreaterThan(1);
+    expect(replies).toBeGreaterThan(KILLS);
     await open?.close();
   } finally {
     await open?.kill().catch(() => undefined);

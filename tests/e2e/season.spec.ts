@@ -25,6 +25,8 @@ test.use({ keepsApp: true });
 /** Taps of a journey, and the app's clock from its first to its last. */
 class Journey {
   taps = 0;
+  /** Address of the point answered last. */
+  answered = "";
   private begun = 0;
   constructor(readonly page: Page) {}
 
@@ -70,6 +72,7 @@ const WAKE_UP: Readonly<Record<string, Said>> = {
   "rest.up-levels": ["All as they were"],
   "rest.up-bat": ["Sound"],
   "rest.up-fuel": ["Dry", "Two of us"],
+  "rest.up-pedal": ["Stays up"],
 };
 
 const pointOf = (page: Page): string => decodeURIComponent(new URL(page.url()).hash.split("/").at(-1) ?? "");
@@ -114,9 +117,10 @@ async function walk(
   const met: string[] = [];
   for (;;) {
     await expect(page).toHaveURL(/\/round\/[^/]+\/[^/]+\/[^/]+$/);
-    const [point, before] = [pointOf(page), page.url()];
+    const point = pointOf(page);
     const said = answers[point];
     if (said === undefined || met.includes(point)) return met;
+    journey.answered = page.url();
     met.push(point);
     // What was said last time never stands before one's own reply.
     if (said.length > 0) await expect(page.locator(".pool .last-time")).toHaveCount(0);
@@ -124,10 +128,15 @@ async function walk(
     if (point === "rest.up-tag")
       await expect(page.locator(".last-time").filter({ hasText: PUT_IN }).first()).toBeVisible();
     if (met.length === Object.keys(answers).length) return met;
-    // It goes on by itself where nothing is left to say; else by its button.
-    await page.waitForURL((now) => now.href !== before, { timeout: 700 }).catch(() => undefined);
-    if (page.url() === before) await journey.tap(onward(page));
+    await goOn(journey);
   }
+}
+
+/** It goes on by itself where nothing is left to say; else by its button. */
+async function goOn(journey: Journey): Promise<void> {
+  const { page, answered } = journey;
+  await page.waitForURL((now) => now.href !== answered, { timeout: 1_500 }).catch(() => undefined);
+  if (page.url() === answered) await journey.tap(onward(page));
 }
 
 /** Opens one step of the page after the look. */
@@ -194,7 +203,7 @@ test("put away in autumn and woken in spring, without a signal: only its own hal
   await openSeason(walker, journey, t("season.wake-up"));
   expect([...(await walk(walker, journey, WAKE_UP))].sort()).toEqual(Object.keys(WAKE_UP).sort());
   // Four went in and three came out: the first start is shut off, and the page says what to tell.
-  await journey.tap(onward(page));
+  await goOn(journey);
   await expect(page.getByRole("main")).toContainText("First start");
   await journey.tap(pressable(page, t("round.elsewhere")));
   await journey.tap(pressable(page, t("round.what-now")));

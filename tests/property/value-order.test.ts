@@ -50,6 +50,17 @@ test("[VO1] a point is worth the worst grade a rule over it can give, also throu
   expect(worths.get("brk.temp")?.decides).toBeGreaterThanOrEqual(WALK_AWAY);
 });
 
+test("[VO1] what finds a fault that one brake circuit makes worse is worth that worse grade, not less", () => {
+  for (const point of ["brk.pipe-fix", "brk.fluid-look", "brk.pipe-wall"])
+    expect(worths.get(point), point).toMatchObject({ decides: 4 });
+});
+
+test("[HO44] what stops an engine or a car that nothing held back is known as that: oil, belt, temperature on the road", () => {
+  for (const point of ["eng.oil-level", "eng.oil-look", "eng.belt-age", "road.rt-temp"])
+    expect(worths.get(point)?.stops, point).toBe(true);
+  expect(worths.get("susp.past")?.stops).toBeUndefined();
+});
+
 const FORTY = 40 * 60;
 const isLifted = (state: string): boolean => lists.common.common.states.some((one) => one.id === state && one.lifted);
 /** What a buyer has the time for, with these sheets open. */

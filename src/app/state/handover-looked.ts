@@ -48,7 +48,7 @@ export function notSeenTold(ground: HandoverGround): readonly NotSeen[] {
         ...(why === undefined ? {} : { reason: why }),
         ...(non?.words === undefined ? {} : { words: non.words }),
         ...weightTold(ground, point, place),
-        ...(isAwaited({ point, place }) ? { awaited: true } : {}),
+        ...(isAwaited({ point, place }) || ground.worth?.get(point)?.stops ? { awaited: true } : {}),
       },
     ];
   });

@@ -3,7 +3,7 @@
  * long a look takes. Read off the sheets' own rules, jobs and access; knows no visit, no car and no order.
  */
 import { type Plan, readsOf } from "../expr/run.js";
-import type { BuiltCommon, BuiltSheet, Point } from "../sheet/run.js";
+import type { BuiltCommon, BuiltSheet, Point, Rule } from "../sheet/run.js";
 import { levelOf } from "../terms/index.js";
 import type { Engine } from "./engine.js";
 import type { RefInfo } from "./model.js";
@@ -13,7 +13,7 @@ export interface Worth {
   readonly opens: readonly string[];
   /** 1 where it opens any. */
   readonly awaited: number;
-  /** Level of the worst grade of any rule whose condition looks at the point; 0 where none does. */
+  /** Level of the worst grade of any rule whose condition looks at the point, raised where a rule may raise it; 0 where none does. */
   readonly decides: number;
   /** Level of the worst grade of a rule that looks at nothing else. */
   readonly alone: number;
@@ -21,7 +21,12 @@ export interface Worth {
   readonly work: number;
   /** Seconds a look at it takes, without the way there. */
   readonly look: number;
+  /** A reply to it can stop the engine being run or the car being driven, also where nothing waits for it. */
+  readonly stops?: true | undefined;
 }
+
+/** What a gate stands before when the engine is to run or the car to move by itself. */
+const RUNNING: readonly string[] = ["w3-running", "w4-road", "drive-away", "q3-first-start", "q4-first-metres"];
 
 /** Seconds, estimated by ourselves: nobody has published how long a look takes. */
 const SECONDS = { point: 15, words: 5, yes: 5, count: 10, dateCode: 15, reading: 20, picture: 15, sound: 20 };
@@ -37,30 +42,53 @@ export function worthOf(
   const plans: Readonly<Record<string, Plan>> = Object.assign({}, common.plans, ...sheets.map((one) => one.plans));
   const minutes = jobMinutes(common, sheets);
   const found = new Map(model.points.map(({ id }) => [id, { decides: 0, alone: 0, work: 0 }]));
+  const pointsOf = (plan: Plan): readonly string[] =>
+    readsOf(plan).refs.flatMap((ref) => pointsBehind({ model }, plans, model.refOf(ref)));
+  const raisable = new Set(model.rules.map(({ rule }) => raisedBy(rule)));
   for (const { rule, worst, limitOf } of model.rules) {
     const plan = plans[`rules/${rule.id}/when`];
     if (rule.effect !== "finding" || plan === undefined) continue;
-    const points = new Set(readsOf(plan).refs.flatMap((ref) => pointsBehind({ model }, plans, model.refOf(ref))));
+    const points = new Set(pointsOf(plan));
     if (limitOf) for (const point of pointsBehind({ model }, plans, limitOf)) points.add(point);
     const work = Math.max(0, ...(rule.jobs ?? []).map((job) => minutes.get(job) ?? 0));
+    // What raises it is known only after it was found: a point not looked at could have shown it raised.
+    const most = rule.fault !== undefined && raisable.has(rule.fault) ? Math.min(worst + 1, WORST) : worst;
     for (const point of points) {
       const row = found.get(point);
       if (row === undefined) continue;
-      row.work = worst > row.decides ? work : worst === row.decides ? Math.max(row.work, work) : row.work;
-      row.decides = Math.max(row.decides, worst);
+      row.work = most > row.decides ? work : most === row.decides ? Math.max(row.work, work) : row.work;
+      row.decides = Math.max(row.decides, most);
       if (points.size === 1) row.alone = Math.max(row.alone, worst);
     }
   }
+  const running = new Set(model.gates.filter(({ guards }) => RUNNING.includes(guards)).map(({ id }) => id));
+  // File by file: several may add conditions to one gate.
+  const stopping = new Set(
+    [common, ...sheets].flatMap((file) =>
+      Object.entries(file.plans).flatMap(([path, plan]) => {
+        const [list, gate = "", which] = path.split("/");
+        return list === "gates" && which === "trips" && running.has(gate) ? pointsOf(plan) : [];
+      }),
+    ),
+  );
   // A gate before an act of the hand (lifting, touching) waits until somebody is about to do it: it comes by itself.
   const gates = model.gates.filter(({ starts, guards }) => starts === "not-cleared" && model.stateOrder.has(guards));
   return new Map(
     model.points.map(({ id, point }) => {
       const row = found.get(id) ?? { decides: 0, alone: 0, work: 0 };
       const opens = [...new Set(gates.filter(({ set }) => set.includes(id)).map(({ guards }) => guards))];
-      return [id, { ...row, opens, awaited: Math.min(1, opens.length), look: lookSeconds(point) }];
+      const worth: Worth = { ...row, opens, awaited: Math.min(1, opens.length), look: lookSeconds(point) };
+      return [id, stopping.has(id) ? { ...worth, stops: true } : worth];
     }),
   );
 }
+
+/** The fault a rule raises, where it is one that raises. */
+const raisedBy = ({ effect }: Rule): string | undefined =>
+  typeof effect === "object" && "raise" in effect ? effect.raise : undefined;
+
+/** No raise goes beyond it. */
+const WORST = levelOf("dangerous");
 
 /** A grade grave enough to walk away from a car: major or dangerous. */
 export const WALK_AWAY: number = levelOf("major");

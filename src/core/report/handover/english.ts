@@ -232,7 +232,7 @@ export const english = {
   "unseen.title": "Not looked at",
   "unseen.says": "Nothing here counts as good. Some of it may hide what matters.",
   "unseen.counts":
-    "{n} {n|one=point|other=points} in all. By name stands what could have shown a danger, and what a complaint, a finding or a check waits for; everything else is counted. The table of what was not looked at names every one.",
+    "{n} {n|one=point|other=points} in all. By name stands what could have shown a danger or stopped a start or a drive, and what a complaint, a finding or a check waits for; everything else is counted. The table of what was not looked at names every one.",
   "unseen.named": "Not looked at, by name",
   "unseen.rest": "Not looked at, counted",
   "unseen.sheet": "Sheet",
@@ -333,7 +333,9 @@ export const english = {
   "claim.not-asked": "Not asked for: not known.",
   "risks.title": "What could not be looked at: a risk in the price",
   "risks.none": "Everything asked was looked at.",
-  "risks.says": "How much of it could have shown what. Which points they are stands under Not looked at.",
+  "risks.none-grave": "None of what was not looked at could have shown a fault by itself.",
+  "risks.says":
+    "How much of it could have shown what. Under Not looked at the gravest stand by name and the others as counts.",
   "risks.line": "{could}: {n} {n|one=point|other=points}. {sheets}.",
   "risks.could": "could have shown something {grade}",
   "risks.nothing": "could have shown nothing by itself",

@@ -142,7 +142,7 @@ function notSeenOf(of: Gathered): readonly NotSeen[] {
         ...(decides === undefined ? {} : { couldDecide: gradeOf(decides as GradeLevel) ?? "nothing" }),
         sheet: names.sheet(point.split(".")[0] ?? ""),
         ...(kind === undefined ? {} : { kind }),
-        ...(isAwaited(one) ? { awaited: true } : {}),
+        ...(isAwaited(one) || worth?.get(point)?.stops ? { awaited: true } : {}),
       },
     ];
   });

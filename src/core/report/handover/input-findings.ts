@@ -94,7 +94,7 @@ export interface NotSeen {
   readonly sheet?: string | undefined;
   /** What kind of place it is, as a heading (`Wheels`); absent for the car as a whole. */
   readonly kind?: string | undefined;
-  /** A complaint, a finding or a check waits for it. */
+  /** A complaint, a finding or a check waits for it, or a reply to it could stop the car being started or driven. */
   readonly awaited?: true | undefined;
 }
 

@@ -3,7 +3,7 @@ import type { NotSeen } from "./input.js";
 import type { Buying, HandoverModel } from "./model.js";
 import type { Block, TableRow } from "./page.js";
 import { capital, ended } from "./sentence.js";
-import { kindsOf, type UnseenGroup, type UnseenPoint, unseenOf } from "./unseen.js";
+import { couldShowDanger, kindsOf, type UnseenGroup, type UnseenPoint, unseenOf } from "./unseen.js";
 import { type HandoverWords, say } from "./words.js";
 
 const heading = (text: string): Block => ({ is: "heading", level: 2, text });
@@ -68,12 +68,13 @@ export const groupCells = (words: HandoverWords, { sheet, one, all, worst }: Uns
   `${ended(withMark(words, one.is, whyUnseen(words, one)))} ${capital(couldText(words, worst))}.`,
 ];
 
-/** More places than these are told by their kinds. */
-const MOST_PLACES = 4;
+/** More places than these are told by their kinds; where a danger may hide, it is said at which for longer. */
+const MOST_PLACES = { dangerous: 12, other: 4 };
 
 function placesText(words: HandoverWords, at: readonly NotSeen[]): string {
   const places = [...new Map(at.map((one) => [one.place, one])).values()];
-  return places.length > MOST_PLACES
+  const most = at.some(couldShowDanger) ? MOST_PLACES.dangerous : MOST_PLACES.other;
+  return places.length > most
     ? say(words, "unseen.places", { n: places.length, kinds: kindsText(words, places) })
     : places.map(({ where }) => (where === "" ? say(words, "unseen.car") : where)).join("; ");
 }

@@ -229,7 +229,7 @@ export function dateText(words: HandoverWords, date: DueDate): string {
 }
 
 /** For a buyer: what is due with its figures, reasons to walk away, what could not be looked at. */
-export function buyingPages({ buying, money }: HandoverModel, words: HandoverWords): readonly Block[] {
+export function buyingPages({ buying, money, notSeen }: HandoverModel, words: HandoverWords): readonly Block[] {
   if (buying === undefined) return [];
   const { due, openings, total, withoutFigure, walkAway, held, claims, risks } = buying;
   const shut = held.filter(({ state }) => state === "tripped");
@@ -265,7 +265,10 @@ export function buyingPages({ buying, money }: HandoverModel, words: HandoverWor
       ? []
       : [heading(say(words, "claims.title")), list(claims.map((one) => claimText(words, one)))]),
     heading(say(words, "risks.title")),
-    { is: "text", text: say(words, risks.length === 0 ? "risks.none" : "risks.says") },
+    {
+      is: "text",
+      text: say(words, notSeen.length === 0 ? "risks.none" : risks.length === 0 ? "risks.none-grave" : "risks.says"),
+    },
     ...(risks.length === 0 ? [] : [list(riskLines(words, { risks }))]),
   ];
 }

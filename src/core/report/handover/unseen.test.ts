@@ -100,6 +100,24 @@ test("[HO44] what is only counted says how many of which sheet, at what, why, an
   expect(text).not.toContain("Brake hose");
 });
 
+test("[HO44] of what could have shown a danger it is said at which places up to twelve, of the rest up to four", () => {
+  const at = (count: number, more: Partial<NotSeen>) =>
+    textOf(Array.from({ length: count }, (_, i) => unseen({ place: `t${i}`, where: `Tube ${i}`, ...more })));
+  expect(at(5, { couldDecide: "dangerous" })).toContain("- Brake hose, Tube 0; Tube 1; Tube 2; Tube 3; Tube 4");
+  expect(at(12, { couldDecide: "dangerous" })).toContain("Tube 11");
+  expect(at(13, { couldDecide: "dangerous" })).toContain("- Brake hose, 13 places. Wheels: 13");
+  expect(at(4, { awaited: true })).toContain("- Brake hose, Tube 0; Tube 1; Tube 2; Tube 3");
+  expect(at(5, { awaited: true })).toContain("- Brake hose, 5 places. Wheels: 5");
+});
+
+test("[HO33] that everything was looked at is said only where nothing is left, whatever the rest could have shown", () => {
+  const left = textOf([unseen({ couldDecide: "nothing" })], "buyer");
+  expect(left).toContain("None of what was not looked at could have shown a fault by itself.");
+  expect(left).not.toContain("Everything asked was looked at.");
+  expect(textOf([], "buyer")).toContain("Everything asked was looked at.");
+  expect(textOf([unseen()], "buyer")).toContain("the gravest stand by name and the others as counts");
+});
+
 test("[HO33] a buyer reads how much of each sheet could have shown what, gravest first", () => {
   const text = textOf(
     [

@@ -30,8 +30,14 @@ const DANGEROUS = levelOf("dangerous");
 export const weightOf = ({ couldDecide }: Pick<NotSeen, "couldDecide">): number =>
   couldDecide === undefined ? DANGEROUS : couldDecide === "nothing" ? 0 : levelOf(couldDecide);
 
-/** Named by itself: what could have shown a danger, and what a complaint, a finding or a check waits for. */
-export const isOfWeight = (one: NotSeen): boolean => one.awaited === true || weightOf(one) >= DANGEROUS;
+/** What nobody has worked out counts as that. */
+export const couldShowDanger = (one: NotSeen): boolean => weightOf(one) >= DANGEROUS;
+
+/**
+ * Named by itself: what could have shown a danger, what a complaint, a finding or a check waits for, and what could stop
+ * the engine being run or the car being driven.
+ */
+export const isOfWeight = (one: NotSeen): boolean => one.awaited === true || couldShowDanger(one);
 
 const reasonOf = ({ is, nonAnswer, reason, words }: NotSeen): string =>
   JSON.stringify([is, nonAnswer ?? "", reason ?? "", words ?? ""]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fault, job, soundVisit } from "../../../../tests/support/handover-visit.js";
+import { fault, job, soundVisit, done as workDone } from "../../../../tests/support/handover-visit.js";
 import { handover } from "./build.js";
 import type { GateTold, HandoverInput } from "./input.js";
 
@@ -59,6 +59,21 @@ describe("HO18 a car that lies was looked over for its rest, not for the road", 
     expect(verdict({ ...laidUp, notSeen: [unseen] })).toMatchObject({ is: "laid-up", owner: "laid-up" });
     expect(reasons({ ...laidUp, notSeen: [unseen] })).toEqual(["laid-up", "not-seen"]);
     expect(verdict({ ...laidUp, faults: [fault({ grade: "minor" })] })).toMatchObject({ owner: "tell" });
+  });
+  it("never says that nothing was found where nothing was looked at, read or looked at after the work", () => {
+    const nobodyLooked = soundVisit().sheets.map((one) => ({ ...one, answered: 0 }));
+    const done = fault({ grade: "advisory", mended: { on: "2026-07-23", checked: false } });
+    const cases: readonly (readonly [string, Partial<HandoverInput>])[] = [
+      ["nothing-looked-at", { sheets: nobodyLooked }],
+      ["unread", { unread: 1 }],
+      ["progress-unread", { isProgressUnread: true }],
+      ["work-not-looked-at", { done: [workDone({ unseen: ["Wheel nuts"] })] }],
+      ["done-not-checked", { faults: [done] }],
+    ];
+    for (const [reason, more] of cases) {
+      expect(reasons({ ...laidUp, ...more }), reason).toContain(reason);
+      expect(verdict({ ...laidUp, ...more }), reason).toMatchObject({ is: "laid-up", owner: "not-shown" });
+    }
   });
 });
 

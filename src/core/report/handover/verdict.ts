@@ -33,7 +33,8 @@ export function verdictOf(
     ...unshown(input, findings, standing),
   ];
   const is: VerdictKind = weighed[0]?.kind ?? "nothing-against";
-  return { is, owner: ownerWord(is, findings, input), reasons: weighed.map(({ reason }) => reason) };
+  const reasons = weighed.map(({ reason }) => reason);
+  return { is, owner: ownerWord(is, reasons, findings, input), reasons };
 }
 
 const lettersOf = (findings: readonly LetteredFinding[], is: (one: LetteredFinding) => boolean): readonly string[] =>
@@ -120,13 +121,28 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
   ];
 }
 
+/** With one of these nobody can say of a car that lies that nothing was found. */
+const NOTHING_TO_GO_BY: readonly VerdictReason["is"][] = [
+  "nothing-looked-at",
+  "unread",
+  "progress-unread",
+  "work-not-looked-at",
+  "done-not-checked",
+];
+
 /** One word for an owner. Fine needs the best verdict and nothing above an advisory. */
-function ownerWord(is: VerdictKind, findings: readonly LetteredFinding[], input: HandoverInput): Verdict["owner"] {
+function ownerWord(
+  is: VerdictKind,
+  reasons: readonly VerdictReason[],
+  findings: readonly LetteredFinding[],
+  input: HandoverInput,
+): Verdict["owner"] {
   if (is === "do-not-drive") return "dont-drive";
   if (is === "workshop-only" || is === "put-right-first") return "tell";
   const toTell =
     lettersOf(findings, ({ grade, close }) => grade !== "advisory" || close).length > 0 ||
     openComplaints(input).length > 0;
   if (toTell) return "tell";
-  return is === "laid-up" || is === "not-shown" ? is : "fine";
+  if (is === "laid-up") return reasons.some((one) => NOTHING_TO_GO_BY.includes(one.is)) ? "not-shown" : "laid-up";
+  return is === "not-shown" ? is : "fine";
 }

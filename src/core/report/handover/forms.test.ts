@@ -74,6 +74,19 @@ describe("HO50 one file of HTML", () => {
     expect(html).toContain("@page{size:A4");
     expect([...html.matchAll(/<img(?![^>]* alt=")/g)]).toEqual([]);
   });
+  it("gives each cell that says something the head of its column, for a screen too narrow for columns", () => {
+    const { pages } = made();
+    const head = [{ text: "Point" }, { text: "Typed", isFigure: true }, { text: `Why "it" is` }];
+    const rows = [{ cells: ["Rock", "0.2", "Felt"] }, { cells: ["Pads", "", "None"] }];
+    const html = toHtml({ ...pages, blocks: [{ is: "table", table: { caption: "C", head, rows } }] }, WORDS);
+    expect(html).toContain('<td dir="auto" class="figure" data-head="Typed">0.2</td>');
+    expect(html).toContain('data-head="Why &quot;it&quot; is">Felt</td>');
+    expect(html).toContain('<td dir="auto" class="figure"></td>');
+    // On screen only: paper is wide enough, and keeps its columns.
+    expect(html).toMatch(
+      /@media screen and \(max-width:30em\)\{[^@]*td\[data-head\]::before\{content:attr\(data-head\)/,
+    );
+  });
 });
 
 describe("HO60 comma-separated values", () => {

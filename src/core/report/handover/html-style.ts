@@ -56,6 +56,7 @@ figure{margin:8px 0;break-inside:avoid}
 .sign{display:grid;grid-template-columns:1fr 1fr;gap:20px;margin-top:44px;break-inside:avoid}
 .sign p{border-top:1px solid #111;padding-top:4px}
 @page{size:A4;margin:16mm 15mm 18mm;@bottom-left{content:"${foot}";font:8pt sans-serif}@bottom-right{content:"${page[0]}" counter(page) "${page[1]}" counter(pages) "${page[2]}";font:8pt sans-serif}}
+@media screen and (max-width:30em){table,tbody,tr,th,td{display:block}thead{position:absolute;height:1px;overflow:hidden;clip-path:inset(50%)}tr{padding:4px 0;border-bottom:1px solid #999}tr.has-notes{border-bottom:0}th,td{padding:1px 0;border-bottom:0}th.figure,td.figure{text-align:start;white-space:normal}td:empty{display:none}td[data-head]::before{content:attr(data-head) ": ";font-weight:600}dl,.steps,.sign{grid-template-columns:minmax(0,1fr)}}
 @media print{body{max-width:none;padding:0;font-size:10pt}.new-page{break-before:page;border-top:0}a{color:inherit}}
 `;
 

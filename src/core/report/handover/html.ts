@@ -87,9 +87,16 @@ function blockText(block: Block, words: HandoverWords, given: HtmlGiven): string
 
 const markText = (mark: MarkKind): string => drawingText(markDrawing(mark), { className: "mark" });
 
+/** A cell with the head of its column, which a narrow screen shows before it; an empty one has nothing to head. */
+const cellText = (cell: string, { text, isFigure }: Partial<TableBlock["head"][number]> = {}): string =>
+  element(
+    "td",
+    { dir: "auto", class: isFigure ? "figure" : undefined, "data-head": cell === "" ? undefined : text },
+    escaped(cell),
+  );
+
 /** The first cell names the row; a mark stands before it with its word, unless a cell says that word already. */
 function tableText({ caption, head, rows }: TableBlock, words: HandoverWords): string {
-  const figure = (index: number): string | undefined => (head[index]?.isFigure ? "figure" : undefined);
   const rowText = ({ cells, mark, notes = [] }: TableRow): string => {
     const [name = "", ...rest] = cells;
     // A row that goes on under the name above it has no name of its own.
@@ -104,7 +111,7 @@ function tableText({ caption, head, rows }: TableBlock, words: HandoverWords): s
       "tr",
       { class: notes.length > 0 ? "has-notes" : undefined },
       first,
-      ...rest.map((cell, index) => said("td", cell, figure(index + 1))),
+      ...rest.map((cell, index) => cellText(cell, head[index + 1])),
     );
     const under = notes.map((one) => said("p", one)).join("");
     return notes.length === 0

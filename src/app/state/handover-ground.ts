@@ -23,7 +23,7 @@ export interface HandoverGround {
   readonly tree: PlaceTree;
   readonly assessment: Assessment;
   /** What a look at a point could have decided; undefined while nobody has worked that out: it then counts as the worst. */
-  readonly worth: ReadonlyMap<string, Pick<Worth, "decides">> | undefined;
+  readonly worth: ReadonlyMap<string, Pick<Worth, "decides" | "stops">> | undefined;
   /** Complaints of this visit and those carried on; undefined while a plan is still being read. */
   readonly heard: readonly ComplaintStands[] | undefined;
   /** In urgency order. */

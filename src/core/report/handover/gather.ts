@@ -40,7 +40,7 @@ export interface Gathered {
   readonly jobs: readonly JobDue[];
   readonly editions: ReadonlyMap<string, { readonly edition: string; readonly label?: string }>;
   /** What a look at a point could have decided, by point. */
-  readonly worth?: ReadonlyMap<string, Pick<Worth, "decides">> | undefined;
+  readonly worth?: ReadonlyMap<string, Pick<Worth, "decides" | "stops">> | undefined;
   readonly names: HandoverNames;
 }
 

@@ -41,6 +41,15 @@ test("what nobody looked at stands apart from what is sound, each with its reaso
   expect(owner.looked.sound).toBe(assessment.points.filter(({ is }) => is === "sound").length);
 });
 
+test("HO44 a point whose reply could stop the car stands by name, though no check waits for it", () => {
+  const ground = grounds("owner");
+  const point = owner.notSeen.find(({ awaited }) => awaited === undefined)?.point ?? "";
+  const awaitedWith = (worth: HandoverGround["worth"]) =>
+    handoverInput({ ...ground, worth }).notSeen.filter((one) => one.point === point && one.awaited === true);
+  expect(awaitedWith(new Map([[point, { decides: 2 }]])), point).toEqual([]);
+  expect(awaitedWith(new Map([[point, { decides: 2, stops: true }]])).length, point).toBeGreaterThan(0);
+});
+
 test("readings stand as typed and as judged, with what was read there before", () => {
   const before = owner.readings.filter(({ last }) => last !== undefined);
   expect(before.length).toBeGreaterThan(0);

@@ -32,4 +32,10 @@ export async function provingOf({ sheet, on }: ProvingGround, planned: WorkPlann
   return proving(await ready(planned), look, sheets);
 }
 
-export const proveCases = (ran: Proving, cases: readonly SheetCase[]) => cases.map((one) => runCase(one, ran));
+/** `goesOn` is told after each case: a large sheet has hundreds. */
+export const proveCases = (ran: Proving, cases: readonly SheetCase[], goesOn: () => void) =>
+  cases.map((one) => {
+    const came = runCase(one, ran);
+    goesOn();
+    return came;
+  });

@@ -31,6 +31,15 @@ test("a sheet sent once is checked, planned and proved; what comes of it can lea
   expect(sheet.cases.length).toBeGreaterThan(0);
 });
 
+test("while cases are proved it is told after each that it goes on", async () => {
+  let told = 0;
+  const request = { id: 1, asked: { do: "prove", cases: sheet.cases }, sheet, on } as const;
+  await sheetAnswering()(request, () => {
+    told += 1;
+  });
+  expect(told).toBe(sheet.cases.length);
+});
+
 test("a changed sheet takes the place of the one before", async () => {
   const ask = await asking();
   await ask({ do: "check" }, { sheet, on });

@@ -8,7 +8,8 @@ import { checkWork } from "./check-work.js";
 import { planWork, proveCases, provingOf } from "./prove-work.js";
 import type { SheetAnswer, SheetAsked, SheetCame, SheetRequest } from "./sheet-messages.js";
 
-export type SheetAnswering = (request: SheetRequest) => Promise<SheetAnswer>;
+/** `goesOn` is told while the answer is not there yet, as often as there is something to tell. */
+export type SheetAnswering = (request: SheetRequest, goesOn?: () => void) => Promise<SheetAnswer>;
 
 export function sheetAnswering(): SheetAnswering {
   let sheet: Sheet | undefined;
@@ -16,23 +17,23 @@ export function sheetAnswering(): SheetAnswering {
   const plans = onceForSheet(planWork);
   const provings = onceForSheet((ground) => provingOf(ground, plans(ground)));
 
-  const come = async (asked: SheetAsked, ground: ProvingGround): Promise<SheetCame> => {
+  const come = async (asked: SheetAsked, ground: ProvingGround, goesOn: () => void): Promise<SheetCame> => {
     switch (asked.do) {
       case "check":
         return { check: checkWork(ground.sheet, ground.on.bare, ground.on.others, ground.on.before) };
       case "plan":
         return { plan: plans(ground) };
       case "prove":
-        return { prove: proveCases(await provings(ground), asked.cases) };
+        return { prove: proveCases(await provings(ground), asked.cases, goesOn) };
     }
   };
 
-  return async ({ id, asked, ...sent }) => {
+  return async ({ id, asked, ...sent }, goesOn = () => undefined) => {
     sheet = sent.sheet ?? sheet;
     on = sent.on ?? on;
     if (!sheet || !on) return { id, broke: "asked about no sheet" };
     try {
-      return { id, came: await come(asked, { sheet, on }) };
+      return { id, came: await come(asked, { sheet, on }, goesOn) };
     } catch (error) {
       return { id, broke: String(error) };
     }

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { miniSheets } from "../../../tests/support/mini-sheet.js";
 import type { ProvingGround } from "../state/sheet-tools.js";
 import { type SheetWorker, sheetsBeside } from "./sheet-beside.js";
-import type { SheetAnswer, SheetCame, SheetRequest } from "./sheet-messages.js";
+import type { SheetAnswer, SheetCame, SheetGoesOn, SheetRequest } from "./sheet-messages.js";
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
@@ -115,6 +115,19 @@ test("one that says nothing for a minute counts as broken", () => {
   void beside.ask(CHECK, changed());
   vi.advanceTimersByTime(60_000);
   expect([made.length, made[0]?.ended]).toEqual([2, true]);
+});
+
+test("one that says that it goes on is waited for, however long it takes", async () => {
+  const { made, beside } = workers();
+  const proved = beside.ask({ do: "prove", cases: [] }, changed());
+  for (let told = 0; told < 5; told += 1) {
+    vi.advanceTimersByTime(50_000);
+    made[0]?.onmessage?.({ data: { id: 1, goesOn: true } } as MessageEvent<SheetGoesOn>);
+  }
+  made[0]?.answer({ prove: [] });
+  expect(await proved).toEqual({ prove: [] });
+  vi.advanceTimersByTime(120_000);
+  expect([made.length, made[0]?.ended]).toEqual([1, false]);
 });
 
 test("where no worker will run the page answers, with the whole sheet, and it is told", async () => {

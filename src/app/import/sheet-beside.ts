@@ -5,13 +5,13 @@
  */
 import type { ProvingGround } from "../state/sheet-tools.js";
 import type { SheetAnswering } from "./sheet-answers.js";
-import type { SheetAnswer, SheetAsked, SheetCame, SheetRequest } from "./sheet-messages.js";
+import type { SheetAnswer, SheetAsked, SheetCame, SheetGoesOn, SheetRequest } from "./sheet-messages.js";
 
 /** What is needed of a worker; a test hands in its own. */
 export interface SheetWorker {
   postMessage(message: SheetRequest): void;
   terminate(): void;
-  onmessage: ((event: MessageEvent<SheetAnswer>) => void) | null;
+  onmessage: ((event: MessageEvent<SheetAnswer | SheetGoesOn>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
@@ -36,8 +36,12 @@ interface Waiting {
 
 /** Workers that broke one after the other, none having answered: so many, and the page does it. */
 const TRIES = 2;
-/** Nothing that is asked takes as long: a worker silent for this long was ended by the phone. */
-const SILENT_MS = 60_000;
+/**
+ * A worker silent for this many rounds was ended by the phone: no single step it takes is as long. Counted in rounds, not
+ * by the clock: while a phone sleeps no round goes by, and waking it brings one.
+ */
+const SILENT_ROUNDS = 12;
+const ROUND_MS = 5_000;
 /** From one screen of the editor to the next is far less. */
 const REST_MS = 20_000;
 
@@ -46,13 +50,22 @@ export function sheetsBeside(makeWorker: () => SheetWorker, here: () => Promise<
   let sent: Partial<ProvingGround> = {};
   let running: Waiting | undefined;
   let waiting: readonly Waiting[] = [];
-  let silence: ReturnType<typeof setTimeout> | undefined;
+  let silence: ReturnType<typeof setInterval> | undefined;
+  let silentRounds = 0;
   let broken = 0;
   let lastId = 0;
   let stays = 0;
 
+  const listen = (): void => {
+    clearInterval(silence);
+    silentRounds = 0;
+    silence = setInterval(() => {
+      silentRounds += 1;
+      if (silentRounds >= SILENT_ROUNDS) broke();
+    }, ROUND_MS);
+  };
   const end = (): void => {
-    clearTimeout(silence);
+    clearInterval(silence);
     worker?.terminate();
     worker = undefined;
     sent = {};
@@ -68,7 +81,8 @@ export function sheetsBeside(makeWorker: () => SheetWorker, here: () => Promise<
     const made = makeWorker();
     made.onmessage = ({ data }) => {
       broken = 0;
-      answered(data);
+      if ("goesOn" in data) silentRounds = 0;
+      else answered(data);
     };
     made.onerror = () => {
       if (made === worker) broke();
@@ -77,7 +91,7 @@ export function sheetsBeside(makeWorker: () => SheetWorker, here: () => Promise<
   };
   const answered = (answer: SheetAnswer): void => {
     if (answer.id !== running?.id) return;
-    clearTimeout(silence);
+    clearInterval(silence);
     const { done, failed } = running;
     running = undefined;
     if ("came" in answer) done(answer.came);
@@ -98,7 +112,7 @@ export function sheetsBeside(makeWorker: () => SheetWorker, here: () => Promise<
       worker ??= start();
       worker.postMessage({ id, asked, ...(sheet === sent.sheet ? {} : { sheet }), ...(on === sent.on ? {} : { on }) });
       sent = { sheet, on };
-      silence = setTimeout(broke, SILENT_MS);
+      listen();
     } catch {
       broke();
     }

@@ -25,3 +25,8 @@ export interface SheetCame {
 export type SheetAnswer =
   | { readonly id: number; readonly came: SheetCame }
   | { readonly id: number; readonly broke: string };
+/** Said now and then by a worker that has not done yet. */
+export interface SheetGoesOn {
+  readonly id: number;
+  readonly goesOn: true;
+}

@@ -1,8 +1,9 @@
 /** The worker of the sheet editor: one request after the other, each answered under its number. */
 import { sheetAnswering } from "./sheet-answers.js";
-import type { SheetRequest } from "./sheet-messages.js";
+import type { SheetGoesOn, SheetRequest } from "./sheet-messages.js";
 
 const answer = sheetAnswering();
 self.addEventListener("message", ({ data }: MessageEvent<SheetRequest>) => {
-  void answer(data).then((came) => self.postMessage(came));
+  const goesOn = { id: data.id, goesOn: true } satisfies SheetGoesOn;
+  void answer(data, () => self.postMessage(goesOn)).then((came) => self.postMessage(came));
 });

@@ -27,6 +27,7 @@ import { type BuiltCommon, type BuiltSheet, buildPlaces } from "../../core/sheet
 import { GRADES } from "../../core/terms/index.js";
 import { withExamples } from "../state/example-house.js";
 import * as judging from "../state/judging.js";
+import { wearingUpTo } from "../state/looks-ground.js";
 import { layWork, workInput } from "../state/plan-input.js";
 import { dayOf } from "../state/today.js";
 import { trendsTold } from "../state/wearing-told.js";
@@ -361,4 +362,9 @@ test("over its three visits several parts wear, one came back, and one can't be 
   const bearing = trendsTold(all).find(({ id }) => id === "whl.float~play@RR");
   expect(bearing).toMatchObject({ grade: "dangerous", passed: { grade: "major" } });
   expect(trendsTold(all)).toHaveLength(wearing.length);
+  // A hand-over of the second visit is of its day: what was read later is not in it.
+  const seen = visits.map(({ visit }) => visit);
+  const then = wearingUpTo({ worn, visits: seen, plans: new Map() }, visits[1]?.visit.stream ?? "");
+  const pad = wearingAt(then, "brk.pad_thin~", "FR-pad-inner");
+  expect(pad && trendsTold([pad])[0]?.readings.map(({ value }) => value)).toEqual([9.1, 6.8]);
 });

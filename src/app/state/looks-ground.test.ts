@@ -1,4 +1,4 @@
-// [LA1] [LA6] [LA7] [HO44] Over a car's visits: what is left standing, what was done, and who has looked again since.
+// [LA1] [LA6] [LA7] [HO45] Over a car's visits: what is left standing, what was done, and who has looked again since.
 import type { ReadonlySignal } from "@preact/signals";
 import { expect, test } from "vitest";
 import {

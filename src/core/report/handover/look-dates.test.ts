@@ -1,4 +1,4 @@
-// HO44, HO22, HO70: what is looked at again stands among the days once, in every form.
+// HO45, HO22, HO70: what is looked at again stands among the days once, in every form.
 import { describe, expect, it } from "vitest";
 import { fault, job, soundVisit, WORDS } from "../../../../tests/support/handover-visit.js";
 import { handover } from "./build.js";
@@ -43,7 +43,7 @@ const input = (more: Partial<HandoverInput>): HandoverInput =>
 const dates = (more: Partial<HandoverInput>) =>
   handover(input(more)).dates.flatMap(({ id, words }) => (id.startsWith("date:") ? [] : [`${id} ${words}`]));
 
-describe("HO44 looks among the days to think of", () => {
+describe("HO45 looks among the days to think of", () => {
   it("is one entry a visit, nearest first, without the check that stands there by itself", () => {
     expect(dates({})).toEqual([
       "look:look-0 Hub renewed, front right",

@@ -20,7 +20,7 @@ import type { HandoverGround } from "./handover-ground.js";
 import { placeName } from "./knowledge.js";
 import { last } from "./plan-input.js";
 import { jobTitle } from "./plan-words.js";
-import { rechecksIn } from "./rechecks-in.js";
+import { checkDate, rechecksIn } from "./rechecks-in.js";
 import { worksIn } from "./release-facts.js";
 
 function answerTold({ answer, differ }: ComplaintStands): ComplaintAnswer | undefined {
@@ -72,9 +72,6 @@ export function releaseTold({ said }: HandoverGround): ReleaseTold | undefined {
   const words = told.join("; ");
   return { is: how === "driven" ? "released" : "not-released", who, on, ...(words === "" ? {} : { words }) };
 }
-
-/** Name of a check after some way among the days of its visit. */
-export const checkDate = (id: string): string => `recheck ${id}`;
 
 /** What is tightened or looked at again after some way, as far as nobody has yet. */
 export function rechecksTold(ground: HandoverGround): readonly DateTold[] {

@@ -2,10 +2,10 @@
 import type { LookTold } from "../../core/report/index.js";
 import type { Audience } from "../../core/terms/index.js";
 import { t } from "../texts/looks.js";
-import { checkDate } from "./handover-after.js";
 import { capital } from "./knowledge.js";
 import type { LooksNow } from "./looks-ground.js";
 import { lookNamed, wayIn } from "./looks-words.js";
+import { checkDate } from "./rechecks-in.js";
 
 /**
  * By use the earliest day it may come to: never later than anybody knows. Checks of the visit handed over stand among its

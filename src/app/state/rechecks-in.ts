@@ -48,6 +48,9 @@ function kmADay(visits: readonly VisitState[]): number | undefined {
   return paceOf(read)?.likely;
 }
 
+/** Name of such a check among the days of its visit. */
+export const checkDate = (id: string): string => `recheck ${id}`;
+
 /** What is due after some way, with a day each. `earlier`: oldest first. */
 export function rechecksIn(
   { known, visit, said }: Driven,

@@ -136,6 +136,9 @@ const from = ({ on, km }: Pick<Seen, "on" | "km">): LookWanted["from"] => ({ on,
 const isDone = (plan: PlanState | undefined, job: string): boolean =>
   plan?.jobSteps.get(job)?.findLast(({ value }) => value.step !== "measured-again")?.value.step === "done";
 
+/** First due class with a time to it (PL5); before it stands what is done before the car moves or is driven again. */
+const LATER = 2;
+
 /** Left standing, not answered anew since, and not to be done now. How hard the car is used is left out: more is looked at. */
 function findingsOf(seen: Seen): readonly Gathered[] {
   const { visit, known, tree, found, plan } = seen;
@@ -148,8 +151,9 @@ function findingsOf(seen: Seen): readonly Gathered[] {
       of.some((one) => one.fault === fault.fault && one.place === fault.place) ? [{ job, id: `${job}@${place}` }] : [],
     );
     const isGone = seen.foundLater.has(idOf(fault)) || (points.length > 0 && points.every((at) => seen.after(at)));
+    // Of one nobody says how urgent it is, the look stays.
     const isNow =
-      (urgent.get(idOf(fault)) ?? 0) < 2 ||
+      (urgent.get(idOf(fault)) ?? LATER) < LATER ||
       jobs.some(({ id }) => plan !== undefined && isWantedNow(plan, id) && !isDone(plan, id));
     // Work that is done asks for its own look; in own words nothing tells what of.
     const wanted = jobs.filter(({ id }) => !(plan && isDeclined(plan, id)));

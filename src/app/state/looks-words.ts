@@ -68,7 +68,7 @@ export function titleOf(about: LookAbout, wanted: LookWanted, who: Audience): st
 function whyText(row: LookRow, unit: Unit): string {
   if (row.basis === "trend") return t("looks.why.trend");
   const figures = either([
-    ...(row.km === undefined ? [] : [t("looks.km", { km: kmText(row.km, unit) })]),
+    ...(row.km === undefined ? [] : [kmText(row.km, unit)]),
     ...(row.months === undefined ? [] : [t("looks.months", { n: row.months })]),
   ]);
   return t(`looks.why.${row.basis}`, { figures });
@@ -116,7 +116,7 @@ export function firstText(looks: LooksNow, visit: LookVisit, who: Audience): str
   const about = first && looks.about.get(first.id);
   if (!first || !about) return "";
   const what = titleOf(about, first, who);
-  return rest.length === 0 ? t("looks.first", { what }) : t("looks.more", { what, n: rest.length });
+  return rest.length === 0 ? what : t("looks.more", { what, n: rest.length });
 }
 
 /** The finding, the part that wears, or the work; a check after some way stands where the car is handed back. */

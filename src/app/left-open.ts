@@ -10,6 +10,7 @@ export async function keepCutSound(app: App, found: unknown): Promise<void> {
 
 /** Goes back to the camera, unless another window has it open. */
 export async function backToCamera(app: App, found: unknown): Promise<void> {
+  const hence = app.router.fromHere();
   if (!isCameraOpen(found) || (await isAliveElsewhere("camera"))) return;
-  if (location.hash !== found.href) app.router.go(found.href);
+  if (location.hash !== found.href) hence.go(found.href);
 }

@@ -5,11 +5,11 @@
 import { join } from "node:path";
 import type { Locator, Page } from "@playwright/test";
 import { DEMO_SECOND, PEOPLE } from "../../src/app/demo/names.js";
-import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/decisions.js";
 import { axeFinds } from "../support/axe-finds.js";
 import { expect, test } from "../support/harness.js";
+import { untilKept } from "../support/kept.js";
 import { tooSmall } from "../support/small-text.js";
 import { pressable, Walker } from "../support/walker.js";
 
@@ -37,16 +37,6 @@ async function looksRight(page: Page, name: string): Promise<void> {
   await expect.soft.poll(wider, name).toBeLessThanOrEqual(0);
   await expect.soft.poll(() => tooSmall(page), name).toEqual([]);
   await page.setViewportSize({ width: 390, height: 844 });
-}
-
-/** Waits until the app says that what `act` told is durable. */
-async function kept(page: Page, act: () => Promise<void>): Promise<void> {
-  const durable = page.evaluate(
-    (name) => new Promise<void>((resolve) => document.addEventListener(name, () => resolve(), { once: true })),
-    KEPT_EVENT,
-  );
-  await act();
-  await durable;
 }
 
 const say = (where: Page | Locator, word: "yes-now" | "yes-by" | "no" | "tell-me-more"): Locator =>
@@ -98,11 +88,11 @@ test("four jobs four ways, the dangerous one refused after its warning, signed, 
   await expect(keep).toBeDisabled();
   await dialog.getByLabel(t("decisions.because"), { exact: true }).fill("The car is to be broken for parts");
   await pictured(page, "decisions-refused");
-  await kept(page, () => keep.click());
+  await untilKept(page, () => keep.click());
   await expect(pool.getByRole("heading")).not.toHaveText(refused);
 
   const taken = await title();
-  await kept(page, () => say(page, "yes-now").click());
+  await untilKept(page, () => say(page, "yes-now").click());
   await expect(pool.getByRole("heading")).not.toHaveText(taken);
 
   const later = await title();
@@ -110,26 +100,26 @@ test("four jobs four ways, the dangerous one refused after its warning, signed, 
   const read = dialog.getByRole("button", { name: t("decisions.warning.read") });
   if (await read.isVisible()) await read.click();
   await dialog.getByLabel(t("decisions.by-odometer"), { exact: true }).fill("70 000");
-  await kept(page, () => keep.click());
+  await untilKept(page, () => keep.click());
   await expect(pool.getByRole("heading")).not.toHaveText(later);
 
   const asked = await title();
   await say(page, "tell-me-more").click();
   await dialog.getByLabel(t("decisions.what")).fill("How long would it last as it is?");
-  await kept(page, () => keep.click());
+  await untilKept(page, () => keep.click());
   await expect(pool.getByRole("heading")).not.toHaveText(asked);
 
   await walker.press(t("decisions.sign", { n: 4 }));
   await write(page);
   await expect(keep).toBeEnabled();
   await pictured(page, "decisions-sign");
-  await kept(page, () => keep.click());
+  await untilKept(page, () => keep.click());
   await expect(page.locator("svg.signature .stroke")).toHaveCount(2);
 
   await page.getByRole("button", { name: new RegExp(`^${taken.replace(/[()]/g, ".")}`) }).click();
   await say(dialog, "tell-me-more").click();
   await dialog.getByLabel(t("decisions.what")).fill("What does it cost elsewhere?");
-  await kept(page, () => keep.click());
+  await untilKept(page, () => keep.click());
 
   await page.reload();
   await expect(page.getByText(t("decisions.signed.part", { n: 3, of: 4 }))).toBeVisible();

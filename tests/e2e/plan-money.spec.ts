@@ -4,7 +4,6 @@
  */
 import type { Page } from "@playwright/test";
 import { DEMO_SECOND } from "../../src/app/demo/names.js";
-import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import { t as estimate } from "../../src/app/texts/plan-estimate.js";
@@ -13,6 +12,7 @@ import { t as scope } from "../../src/app/texts/plan-scope.js";
 import { t as use } from "../../src/app/texts/plan-use.js";
 import { axeFinds } from "../support/axe-finds.js";
 import { expect, test } from "../support/harness.js";
+import { untilKept } from "../support/kept.js";
 import { tooSmall } from "../support/small-text.js";
 import { pressable, Walker } from "../support/walker.js";
 
@@ -33,16 +33,6 @@ async function looksRight(page: Page, name: string): Promise<void> {
     await page.emulateMedia({ colorScheme });
     await page.screenshot({ path: `${SHOTS}/${name}-${colorScheme}.png`, fullPage: true });
   }
-}
-
-/** Waits until the app says that what `act` told is durable. */
-async function kept(page: Page, act: () => Promise<void>): Promise<void> {
-  const durable = page.evaluate(
-    (name) => new Promise<void>((resolve) => document.addEventListener(name, () => resolve(), { once: true })),
-    KEPT_EVENT,
-  );
-  await act();
-  await durable;
 }
 
 /** Types three figures of an entry and goes on. */
@@ -78,7 +68,7 @@ test("an estimate given stays the first through a reload, and what nobody agreed
   await walker.press(estimate("addition.onward"));
   await three(page, ["030", "100", "130"]);
   await three(page, ["0", "0", "0"]);
-  await kept(page, () => walker.press(estimate("addition.keep-open")));
+  await untilKept(page, () => walker.press(estimate("addition.keep-open")));
   await page.reload();
   await expect(page.getByRole("heading", { name: estimate("addition.open") })).toBeVisible();
   await expect(page.getByText(estimate("addition.by-nobody"))).toBeVisible();
@@ -106,7 +96,7 @@ test("what may be taken apart, how far, and what is left out survive a reload, a
   await page.getByLabel(scope("scope.cap.hours")).fill("2:30");
   await page.getByLabel(scope("scope.left-out.what")).fill("Gearbox");
   await page.getByLabel(scope("scope.left-out.why")).fill("Not paid for");
-  await kept(page, () => walker.press(scope("scope.left-out.add")));
+  await untilKept(page, () => walker.press(scope("scope.left-out.add")));
   await page.reload();
   await expect(page.getByLabel(scope("scope.cap.hours"))).toHaveValue("2:30");
   await expect(page.getByText("Not paid for")).toBeVisible();
@@ -116,7 +106,7 @@ test("what may be taken apart, how far, and what is left out survive a reload, a
   await walker.open(to("work", { visit: VISIT }));
   const hard = page.getByRole("radio", { name: use("plan.use.hard") });
   await expect(page.getByText(use("plan.use.unsaid"))).toBeVisible();
-  await kept(page, () => hard.click());
+  await untilKept(page, () => hard.click());
   await expect(page.getByText(use("plan.use.hard.says"))).toBeVisible();
   await page.reload();
   await expect(hard).toBeChecked();
@@ -136,7 +126,7 @@ test("taking the car in: short answers and own words count down what is unsaid, 
   await keys.getByLabel(intake("intake.own.more")).blur();
   const who = page.getByRole("region", { name: intake("intake.decides") });
   await who.getByLabel(intake("intake.own"), { exact: true }).fill("The owner, evenings");
-  await kept(page, () => who.getByLabel(intake("intake.own"), { exact: true }).blur());
+  await untilKept(page, () => who.getByLabel(intake("intake.own"), { exact: true }).blur());
   await expect(unsaid).toHaveText(intake("intake.unsaid", { n: before - 2 }));
   await page.reload();
   await expect(keys.getByRole("radio", { name: intake("intake.keys.two") })).toBeChecked();

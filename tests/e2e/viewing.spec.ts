@@ -59,8 +59,13 @@ test("a danger is told neither on the round nor on the list of findings before i
   await arrive(walker);
   const visit = walker.visit();
   await walker.open(`#/visit/${visit}/round/w1-cold/FL/whl.retain`);
-  await walker.pressReply(walker.replies().nth(2));
+  const letGo = await walker.holdWriting();
+  await walker.pressReply(walker.replies().nth(2), { kept: false });
   await walker.open(`#/visit/${visit}/round/w1-cold/FR/whl.retain`);
+  await letGo();
+  // A reply that was kept late carries nobody off the point that was opened meanwhile.
+  await page.waitForTimeout(500);
+  await expect(page).toHaveURL(/\/FR\/whl\.retain$/);
   const said = page.getByText(new RegExp(`\\b(${t("mark.dangerous")}|${t("mark.major")})\\b`, "i"));
   await expect(said).toHaveCount(0);
 

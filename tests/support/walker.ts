@@ -5,11 +5,11 @@
 import { fileURLToPath } from "node:url";
 import { expect, type FileChooser, type Locator, type Page } from "@playwright/test";
 import { DEMO_CAR } from "../../src/app/demo/names.js";
-import { KEPT_EVENT } from "../../src/app/kept-event.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import { t as figures } from "../../src/app/texts/limits.js";
 import { t as media } from "../../src/app/texts/media.js";
+import { untilKept } from "./kept.js";
 
 export interface VisitWishes {
   /** What for; a workshop job where nothing is said. */
@@ -56,6 +56,8 @@ export class Walker {
   /** Opens an address of the app (`#/…`) and waits until its screen stands. */
   async open(hash = "#/"): Promise<void> {
     await this.page.goto(this.address + hash);
+    // The address is told a task later: until then the screen before still stands, and would take the next press.
+    await this.page.evaluate(() => new Promise<void>((told) => setTimeout(() => setTimeout(told))));
     await this.stands();
     const read = this.page.getByRole("button", { name: t("notice.read") });
     if (await read.isVisible()) await read.click();
@@ -134,14 +136,44 @@ export class Walker {
     await expect(this.page).toHaveURL(/\/round\/[^/]+\/[^/]+\/[^/]+$/);
     const hash = new URL(this.page.url()).hash;
     const words = (await reply.locator(".reply-words").textContent())?.trim() ?? "";
-    const kept = this.page.evaluate(
-      (name) => new Promise<void>((resolve) => document.addEventListener(name, () => resolve(), { once: true })),
-      KEPT_EVENT,
-    );
-    await reply.click();
-    if (wishes.kept === false) kept.catch(() => undefined);
-    else await kept;
+    if (wishes.kept === false) await reply.click();
+    else await untilKept(this.page, () => reply.click(), "reply");
     return { hash, words };
+  }
+
+  /** From now on the storage does not tell that it has written, as on a phone that writes slowly; the answer lets it. */
+  async holdWriting(): Promise<() => Promise<void>> {
+    await this.page.evaluate(() => {
+      const prototype = IDBTransaction.prototype;
+      const plain = prototype.addEventListener;
+      const held: (() => void)[] = [];
+      prototype.addEventListener = function (
+        type: string,
+        listener: EventListenerOrEventListenerObject,
+        options?: unknown,
+      ) {
+        const tell = (event: Event): void => {
+          if (typeof listener === "function") listener.call(this, event);
+          else listener.handleEvent(event);
+        };
+        const hold = type === "complete" && this.mode === "readwrite";
+        plain.call(
+          this,
+          type,
+          hold ? (event) => void held.push(() => tell(event)) : listener,
+          options as AddEventListenerOptions,
+        );
+      };
+      document.addEventListener(
+        "tests:let-go",
+        () => {
+          prototype.addEventListener = plain;
+          for (const tell of held) tell();
+        },
+        { once: true },
+      );
+    });
+    return () => this.page.evaluate(() => void document.dispatchEvent(new Event("tests:let-go")));
   }
 
   /** Presses the first reply of the open point. */

@@ -51,6 +51,7 @@ let plan: PlanState;
 let work: WorkInput;
 let refusing = false;
 
+const NOWHERE = { go: () => undefined, swap: () => undefined, up: () => undefined };
 const NOW = Date.parse("2026-11-20T10:00:00Z");
 const hash = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 
@@ -306,7 +307,7 @@ test("brought in again while it is there, nothing is written twice", async () =>
     ...needs,
     remembered: { get: () => null, put: () => undefined, drop: () => undefined },
     journal: { refresh: async () => undefined },
-    router: { swap: () => undefined },
+    router: { fromHere: () => NOWHERE },
   };
   await openDemo(app);
   const once = await needs.store.entries(DEMO_PLAN);
@@ -326,7 +327,7 @@ test("over its three visits several parts wear, one came back, and one can't be 
     ...there,
     remembered: { get: () => null, put: () => undefined, drop: () => undefined },
     journal: { refresh: async () => undefined },
-    router: { swap: () => undefined },
+    router: { fromHere: () => NOWHERE },
   });
   const needs = { store: there.store, shelf, compiler, judging: async () => judging };
   const worn = await wornCar(

@@ -40,7 +40,7 @@ export type DemoNeeds = Pick<App, "store" | "phone" | "shelf" | "judging" | "pla
 export type OpenNeeds = DemoNeeds &
   Pick<App, "remembered"> & {
     readonly journal: Pick<App["journal"], "refresh">;
-    readonly router: Pick<App["router"], "swap">;
+    readonly router: Pick<App["router"], "fromHere">;
   };
 
 const SCENES: readonly DemoScene[] = ["grease", "seep", "tube", "boot", "carpet", "label"];
@@ -149,6 +149,7 @@ export async function writeDemo(needs: DemoNeeds): Promise<void> {
 }
 
 export async function openDemo(app: OpenNeeds): Promise<void> {
+  const hence = app.router.fromHere();
   const summaries = await app.store.summaries();
   const there = summaries.ok && summaries.value.some((one) => one.stream === DEMO_CAR);
   if (!there) {
@@ -156,5 +157,5 @@ export async function openDemo(app: OpenNeeds): Promise<void> {
     await app.store.keepSetting(...rememberPoint(app.remembered, DEMO_THIRD, LEFT_AT));
   }
   await app.journal.refresh();
-  app.router.swap(to("car", { car: paramOf(DEMO_CAR) }));
+  hence.swap(to("car", { car: paramOf(DEMO_CAR) }));
 }

@@ -19,9 +19,10 @@ export function NewCar() {
     setMissing(name.trim() === "");
     if (name.trim() === "") return;
     setBusy(true);
+    const hence = router.fromHere();
     const stream = await newCar(journal, name.trim());
     setBusy(false);
-    if (stream !== undefined) router.swap(to("car", { car: paramOf(stream) }));
+    if (stream !== undefined) hence.swap(to("car", { car: paramOf(stream) }));
   };
   return (
     <Plain back={t("cars.title")} href="#/" title={t("new-car.title")}>

@@ -33,10 +33,11 @@ export function NewSheet() {
     setAsked(true);
     if (lacks.length > 0) return document.getElementById(`new-sheet-${lacks[0]}`)?.focus();
     setBusy(true);
+    const hence = app.router.fromHere();
     const trimmed = { title: said.title.trim(), about: said.about.trim(), first: said.first.trim() };
     const id = await beginNew(app, { ...said, ...trimmed, state }, atHand);
     setBusy(false);
-    if (id !== undefined) app.router.swap(to("sheet-work", { sheet: id }));
+    if (id !== undefined) hence.swap(to("sheet-work", { sheet: id }));
   };
   const asks = (key: (typeof WANTED)[number], kind: "text" | "area") => (
     <Field

@@ -54,6 +54,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     setTried(true);
     if (odd || chosen.length === 0) return;
     setBusy(true);
+    const hence = router.fromHere();
     const { files, problems } = await readSheets(chosen);
     setUnread(problems);
     if (problems.length > 0) return setBusy(false);
@@ -70,7 +71,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     keepTyped(remembered, car.stream, "");
     await journal.refresh();
     // A viewing begins before the car is reached: what is claimed is written down first.
-    router.swap(to(form.purpose === "viewing" ? "viewing" : "round", { visit: paramOf(stream) }));
+    hence.swap(to(form.purpose === "viewing" ? "viewing" : "round", { visit: paramOf(stream) }));
   };
   return (
     <Plain back={carTitle(car)} href={to("car", { car: param })} title={t("new-visit.title")}>

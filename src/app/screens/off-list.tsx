@@ -151,16 +151,19 @@ function FormBody({ on, start }: { readonly on: OnDesk; readonly start: OffListF
     keepTyped(remembered, typed, JSON.stringify(next));
   };
   const up = to("findings", { visit: on.param });
-  const leave = (kept: boolean): void => {
-    if (!kept) return;
-    keepTyped(remembered, typed, "");
-    router.up(up);
+  const leaveAfter = (keeping: Promise<boolean>): void => {
+    const hence = router.fromHere();
+    void keeping.then((kept) => {
+      if (!kept) return;
+      keepTyped(remembered, typed, "");
+      hence.up(up);
+    });
   };
   const keep = (): void => {
     setTried(true);
     const found = findingIn(form);
     goTo(missingIn(form)[0]);
-    if (found) void offList(journal, on.stream, form.name, found).then(leave);
+    if (found) leaveAfter(offList(journal, on.stream, form.name, found));
   };
   const wrong = tried ? missingIn(form) : [];
   const fields = { form, set, wrong };
@@ -179,7 +182,7 @@ function FormBody({ on, start }: { readonly on: OnDesk; readonly start: OffListF
           {on.visit.found.has(form.name) && (
             <Tool
               words={t("off-list.take-back")}
-              onPress={() => void offList(journal, on.stream, form.name, null).then(leave)}
+              onPress={() => leaveAfter(offList(journal, on.stream, form.name, null))}
             />
           )}
         </div>

@@ -34,8 +34,9 @@ export function AddPart({ on, job, onClose }: AddPartProps) {
     const { what, place } = idParts(chosen);
     const at = { job: what, place, part: `own.${phone.nonce()}` };
     const counterpart = others.some((one) => one.at.part === pair) ? { counterpart: pair } : {};
+    const hence = router.fromHere();
     void planPart(journal, on.stream, at, { name: name.trim(), count: pieces, ...counterpart }).then(
-      (kept) => kept && router.go(to("part", { visit: on.param, ...at })),
+      (kept) => kept && hence.go(to("part", { visit: on.param, ...at })),
     );
     onClose();
   };

@@ -168,7 +168,8 @@ function Body({ on, part }: OfPart) {
   const history = historyOf(part);
   const up = to("job", { visit: on.param, job: part.at.job, place: part.at.place });
   const drop = (): void => {
-    void planPart(journal, on.stream, part.at, null).then((kept) => kept && router.up(up));
+    const hence = router.fromHere();
+    void planPart(journal, on.stream, part.at, null).then((kept) => kept && hence.up(up));
   };
   return (
     <Plain back={t("work.job")} href={up} title={part.title} second={part.jobTitle}>

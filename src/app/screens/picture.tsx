@@ -38,7 +38,8 @@ function PictureBody({ on, nonce }: { readonly on: OnDesk; readonly nonce: strin
   const { words, href: back, where } = placeOfPicture(on, kept.value);
   const taken = (takenAt(on.visit, kept.id) ?? kept.at).wall;
   const takeBack = (): void => {
-    void undo(journal, on.stream, { ids: [kept.id] }).then((done) => done && router.up(back));
+    const hence = router.fromHere();
+    void undo(journal, on.stream, { ids: [kept.id] }).then((done) => done && hence.up(back));
   };
   return (
     <Plain back={words} href={back} title={t("photo.view")} second={`${where}, ${day(taken)}, ${clock(taken)}`}>

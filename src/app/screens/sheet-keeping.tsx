@@ -28,11 +28,12 @@ export function SheetKeeping({ sheet, work }: OfWork) {
   const [busy, setBusy] = useState(false);
   const keep = async (): Promise<void> => {
     setBusy(true);
+    const hence = router.fromHere();
     const may = await mayKeep(app, work, follows);
     setLacks(may.is === "lacks" ? may.lacks : undefined);
     const kept = may.is === "sound" && (await keepEdition(journal, phone, work.draft, may.file));
     setBusy(false);
-    if (kept) router.up(to("sheet", { sheet }));
+    if (kept) hence.up(to("sheet", { sheet }));
   };
   const way = lacks && wayTo(sheet, lacks);
   return (

@@ -29,12 +29,16 @@ function useListActs({ sheet, work, list }: OfList) {
   const { journal, router } = useApp();
   const house = journal.house().value;
   const taken = (of: DraftList) => (house.is === "open" ? takenIn(house.state, of) : []);
-  const open = (item: string): void => router.go(to("sheet-item", { sheet, list, item }));
+  const opener = (): ((item: string) => void) => {
+    const hence = router.fromHere();
+    return (item) => hence.go(to("sheet-item", { sheet, list, item }));
+  };
   const order = [...itemsIn(work, list).keys()];
   return {
     order,
     add: (name: string): void => {
       const made = newItems(work, list, name, taken);
+      const open = opener();
       void putItems(journal, work.draft, made).then((kept) => kept && made[0] && open(made[0].item));
     },
     copy: (item: string): void => {
@@ -43,6 +47,7 @@ function useListActs({ sheet, work, list }: OfList) {
       const made = copyOf(work, list, item, name, taken(list));
       if (!made) return;
       const behind = order.flatMap((key) => (key === item ? [key, made.item] : [key]));
+      const open = opener();
       void putItems(journal, work.draft, [made], { list, order: behind }).then((kept) => kept && open(made.item));
     },
     move: (item: string, by: -1 | 1): void => {

@@ -7,6 +7,7 @@ import { Band } from "../parts/pool.js";
 import { useApp } from "../state/app.js";
 import type { FrozenSheetFile } from "../state/frozen.js";
 import { dropSheet } from "../state/house-acts.js";
+import type { Moves } from "../state/router.js";
 import { to } from "../state/routes.js";
 import { beginChange, beginCopy } from "../state/sheet-begin.js";
 import { draftOf, draftsOf } from "../state/sheet-work.js";
@@ -39,21 +40,24 @@ export function SheetOwn({ sheet, file }: { readonly sheet: SheetAtHand; readonl
   const isThrownAway = useThrownAway();
   const [isCopying, setCopying] = useState(false);
   const [busy, setBusy] = useState(false);
-  const begun = (id: string | undefined): void => {
+  const begun = (hence: Moves, id: string | undefined): void => {
     setBusy(false);
-    if (id !== undefined) router.go(to("sheet-work", { sheet: id }));
+    if (id !== undefined) hence.go(to("sheet-work", { sheet: id }));
   };
   const change = (): void => {
     setBusy(true);
-    void beginChange(app, sheet.own, file).then((kept) => begun(kept ? sheet.id : undefined));
+    const hence = router.fromHere();
+    void beginChange(app, sheet.own, file).then((kept) => begun(hence, kept ? sheet.id : undefined));
   };
   const copy = (title: string): void => {
     setCopying(false);
     setBusy(true);
-    void beginCopy(app, sheet.own, file, title, atHand).then(begun);
+    const hence = router.fromHere();
+    void beginCopy(app, sheet.own, file, title, atHand).then((id) => begun(hence, id));
   };
   const drop = (): void => {
-    void dropSheet(journal, sheet.id).then((kept) => kept && router.up(to("sheets")));
+    const hence = router.fromHere();
+    void dropSheet(journal, sheet.id).then((kept) => kept && hence.up(to("sheets")));
   };
   const hasBuiltIn = sheet.own && app.shelf.sheets.some(({ id }) => id === sheet.id);
   return (

@@ -43,7 +43,8 @@ function Dropping({ sheet, work, onClose }: OfWork & { readonly onClose: () => v
   const { journal, router } = useApp();
   const drop = (): void => {
     onClose();
-    void dropWork(journal, work.draft).then((kept) => kept && router.up(to("sheet", { sheet })));
+    const hence = router.fromHere();
+    void dropWork(journal, work.draft).then((kept) => kept && hence.up(to("sheet", { sheet })));
   };
   return (
     <Sheet

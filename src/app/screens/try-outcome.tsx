@@ -92,8 +92,9 @@ function Fired({
     if (!rule) return;
     const item = freshNumber(work, "cases");
     const value = caseOf(rule, session, said, facts);
+    const hence = router.fromHere();
     void putItem(journal, work.draft, "cases", item, { value, texts: {} }).then(
-      (kept) => kept && router.go(to("sheet-item", { sheet: work.sheet.id, list: "cases", item })),
+      (kept) => kept && hence.go(to("sheet-item", { sheet: work.sheet.id, list: "cases", item })),
     );
   };
   return (

@@ -10,6 +10,7 @@ import { useApp } from "../state/app.js";
 import { pointName } from "../state/knowledge.js";
 import { reply, replyAll, undo } from "../state/reply-acts.js";
 import { type FieldView, repliedText } from "../state/round-view.js";
+import type { Moves } from "../state/router.js";
 import { to } from "../state/routes.js";
 import { ALL_FIELDS, keyOf, type PointAt, pointText } from "../state/standing.js";
 import { isAllSaid, isDone, nextOpen, stopsOf } from "../state/stops.js";
@@ -51,7 +52,7 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
   const fellows = on.assessment.asked.find((one) => pointText(one) === pointText(at))?.with ?? [];
 
   /** After a kept reply: offer it to be taken back and, when the point is complete, go on. */
-  const kept = (wasDone: boolean, goOn: boolean): void => {
+  const kept = (wasDone: boolean, goOn: boolean, hence: Moves): void => {
     const opened = journal.keptVisit(on.stream).peek();
     const writer = journal.writer.peek();
     if (opened.is !== "open" || writer === undefined) return;
@@ -72,14 +73,15 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
       );
       // Only within the place: leaving it is the person's own step.
       if (next && next.place === still.place && next.state === still.state)
-        router.swap(to("point", { visit: latest.param, ...next }));
+        hence.swap(to("point", { visit: latest.param, ...next }));
     }, GO_ON_AFTER_MS);
   };
 
   const keep = async (act: Promise<boolean>, goOn: boolean): Promise<void> => {
     on.desk.judge();
     const wasDone = isDone(on.known, on.visit.replies, { ...at, with: fellows });
-    if (await act) kept(wasDone, goOn);
+    const hence = router.fromHere();
+    if (await act) kept(wasDone, goOn, hence);
   };
   // Offered where the next point stands only: the reply just given draws its own point no second time.
   const stands = useComputed(() => {
@@ -110,8 +112,9 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
             says,
             takeBack: () => {
               lastReply.value = undefined;
+              const hence = router.fromHere();
               void undo(journal, on.stream, { ids: stands.ids() }).then(() => {
-                router.swap(to("point", { visit: on.param, ...stands.at }));
+                hence.swap(to("point", { visit: on.param, ...stands.at }));
                 // Its place and question are at the head.
                 scrollTo(0, 0);
               });

@@ -68,3 +68,27 @@ test("going to where one already is adds no step", () => {
 test("an unknown address is shown as none, not as some other screen", () => {
   expect(startRouter(fakeWindow("#/nowhere")).at.value).toBeUndefined();
 });
+
+test("a move asked for before a wait is left out once the person has gone elsewhere", () => {
+  const win = fakeWindow("#/visit/v/findings");
+  const router = startRouter(win);
+  router.fromHere().go("#/settings");
+  expect(router.at.value?.name).toBe("settings");
+  const late = router.fromHere();
+  router.go("#/about");
+  late.swap("#/");
+  late.go("#/");
+  late.up("#/");
+  expect(router.at.value?.name).toBe("about");
+  expect(win.steps).toEqual(["#/visit/v/findings", "#/settings", "#/about"]);
+});
+
+test("and where a step at the same address came between, as a sheet makes it, it is made", () => {
+  const win = fakeWindow("#/settings");
+  const router = startRouter(win);
+  const later = router.fromHere();
+  win.history.pushState({}, "", "#/settings");
+  win.history.back();
+  later.swap("#/about");
+  expect(router.at.value?.name).toBe("about");
+});

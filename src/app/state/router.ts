@@ -17,17 +17,23 @@ export interface RouterWindow {
   addEventListener(type: "popstate" | "hashchange", listener: () => void): void;
 }
 
-export interface Router {
-  /** The address shown; `undefined` when the address is none of ours. */
-  readonly at: ReadonlySignal<Address | undefined>;
-  /** Whether the last move was the browser's own Back or Forward. */
-  readonly cameBack: () => boolean;
+/** The three ways to another address. */
+export interface Moves {
   /** Goes there, one step deeper. */
   go(href: string): void;
   /** Goes there instead of here: top-level switches and corrections leave no step behind. */
   swap(href: string): void;
   /** One level up: back in history when that is where we came from, else to `href` (default: {@link above}). */
   up(href?: string): void;
+}
+
+export interface Router extends Moves {
+  /** The address shown; `undefined` when the address is none of ours. */
+  readonly at: ReadonlySignal<Address | undefined>;
+  /** Whether the last move was the browser's own Back or Forward. */
+  readonly cameBack: () => boolean;
+  /** For after a wait: its moves are left out once the person has gone elsewhere, or was called, since this was asked. */
+  fromHere(): Moves;
 }
 
 /** Written into each history step: the address it was opened from. */
@@ -75,12 +81,22 @@ export function startRouter(win: RouterWindow, whenStill: (move: () => void) => 
       follow();
     }
   };
+  const movesIf = (may: () => boolean): Moves => {
+    const move = (make: () => void): void => whenStill(() => may() && make());
+    return {
+      go: (href) => move(() => go(href)),
+      swap: (href) => move(() => swap(href)),
+      up: (href) => move(() => up(href)),
+    };
+  };
   return {
+    ...movesIf(() => true),
     at,
     cameBack: () => back,
-    go: (href) => whenStill(() => go(href)),
-    swap: (href) => whenStill(() => swap(href)),
-    up: (href) => whenStill(() => up(href)),
+    fromHere: () => {
+      const asked = at.peek();
+      return movesIf(() => at.peek() === asked);
+    },
   };
 }
 

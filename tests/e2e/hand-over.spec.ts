@@ -7,6 +7,7 @@ import { pathToFileURL } from "node:url";
 import { DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/hand-over.js";
+import { english } from "../../src/core/report/index.js";
 import { expect, test } from "../support/harness.js";
 import { plainText, readPdf } from "../support/read-pdf.js";
 import { Walker } from "../support/walker.js";
@@ -51,6 +52,27 @@ test("a visit is handed over without a signal: every file says what the screen s
     );
   const owner = (await lines()).map(folded).filter((line) => line !== "");
   expect(owner.length).toBeGreaterThan(200);
+
+  // After the first page each part lies folded behind its heading; on paper all of it stands open.
+  const folded = paper.locator(".paper-chapter > [hidden]");
+  const closed = await folded.count();
+  expect(closed).toBeGreaterThan(8);
+  const screens = (): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight / innerHeight);
+  const lengths = [await screens()];
+  await paper.getByRole("button", { name: english["readings.title"] }).click();
+  await expect(paper.getByRole("table", { name: english["readings.title"] })).toBeVisible();
+  await expect(folded).toHaveCount(closed - 1);
+  const blank = (): Promise<number> =>
+    folded.evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height === 0).length);
+  expect(await blank()).toBe(closed - 1);
+  await page.emulateMedia({ media: "print" });
+  expect(await blank()).toBe(0);
+  await page.emulateMedia({ media: "screen" });
+  await paper.getByRole("button", { name: t("hand-over.chapter.open-all", { n: closed }) }).click();
+  await expect(folded).toHaveCount(0);
+  lengths.push(await screens());
+  console.log(`a hand-over: ${lengths.map((one) => one.toFixed(1)).join(" screens folded, ")} open`);
+  expect(lengths[0]).toBeLessThan(20);
 
   const take = async (kind: FileKind): Promise<{ readonly name: string; readonly bytes: Buffer }> => {
     await page

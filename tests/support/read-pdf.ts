@@ -12,6 +12,8 @@ export interface ReadPdf {
   readonly pictures: number;
   /** Addresses anything in it leads to. */
   readonly links: readonly string[];
+  /** Lines of its outline, each with the number of the page it leads to. */
+  readonly outline: readonly (readonly [title: string, page: number])[];
 }
 
 const textOf = (value: unknown): string | undefined => (typeof value === "string" ? value : undefined);
@@ -45,6 +47,16 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     for (const note of await page.getAnnotations()) links.push(String(fieldOf(note, "url") ?? "inside"));
     page.cleanup();
   }
+  const outline: (readonly [string, number])[] = [];
+  for (const { title, dest } of (await document.getOutline()) ?? []) {
+    const page: unknown = Array.isArray(dest) ? dest[0] : undefined;
+    outline.push([
+      title,
+      typeof page === "object"
+        ? (await document.getPageIndex(page as { readonly num: number; readonly gen: number })) + 1
+        : Number.NaN,
+    ]);
+  }
   const read = {
     pages: document.numPages,
     texts,
@@ -53,6 +65,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     faces,
     pictures,
     links,
+    outline,
   };
   await task.destroy();
   return read;

@@ -1,7 +1,10 @@
 /** The hand-over as it will be read, drawn from the same blocks as every file of it: ink on white, whatever the theme. */
+import { Fragment, type VNode } from "preact";
+import { useMemo, useState } from "preact/hooks";
 import {
   type Block,
   type CautionBlock,
+  chaptersOf,
   type FindingBlock,
   type HandoverWords,
   type MarkKind,
@@ -15,6 +18,7 @@ import { DrawingView } from "../parts/drawing-view.js";
 import { AlertIcon } from "../parts/icons.js";
 import type { MadeHandover } from "../state/handover-made.js";
 import { t } from "../texts/hand-over.js";
+import { FoldedChapter } from "./hand-over-chapter.js";
 import { useKeptBytes, useNear } from "./kept-picture.js";
 
 /** What stands around every block: words, and whether everything is drawn, near or not. */
@@ -218,16 +222,49 @@ function BlockView({ block, paper }: { readonly block: Block; readonly paper: Pa
   }
 }
 
+/** The first page as it is; what comes after it folded, so that its headings are the list of what there is. */
 export function HandOverPage({ made, whole }: { readonly made: MadeHandover; readonly whole: boolean }) {
   const { pages, words } = made;
+  const { lead, chapters } = useMemo(() => chaptersOf(pages), [pages]);
+  // By their headings: another reader's pages, or newer ones, leave open what was opened.
+  const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
   const paper = { words, whole };
+  const drawn = (blocks: readonly Block[]): readonly VNode[] =>
+    blocks.map((block, at) => <BlockView key={at} block={block} paper={paper} />);
+  const later = chapters.filter(({ onFirst }) => !onFirst).map(({ heading }) => heading.text);
+  const isAllOpen = later.every((title) => opened.has(title));
+  const open = (title: string, isOpen: boolean): void =>
+    setOpened(new Set(isOpen ? [...opened, title] : [...opened].filter((one) => one !== title)));
   return (
     <article class="paper" lang={pages.lang} aria-label={t("hand-over.preview")}>
       <h2 class="paper-title">{pages.title}</h2>
       <p class="paper-small">{pages.subtitle}</p>
-      {pages.blocks.map((block, at) => (
-        <BlockView key={at} block={block} paper={paper} />
-      ))}
+      {drawn(lead)}
+      {chapters.map((chapter) => {
+        const { heading, onFirst } = chapter;
+        if (onFirst) return <Fragment key={heading.text}>{drawn([heading, ...chapter.blocks])}</Fragment>;
+        return (
+          <Fragment key={heading.text}>
+            {heading.text === later[0] && (
+              <button
+                type="button"
+                class="paper-all"
+                aria-pressed={isAllOpen}
+                onClick={() => setOpened(new Set(isAllOpen ? [] : later))}
+              >
+                {t(isAllOpen ? "hand-over.chapter.fold-all" : "hand-over.chapter.open-all", { n: later.length })}
+              </button>
+            )}
+            <FoldedChapter
+              chapter={chapter}
+              open={opened.has(heading.text)}
+              onOpen={(isOpen) => open(heading.text, isOpen)}
+            >
+              {drawn(chapter.blocks)}
+            </FoldedChapter>
+          </Fragment>
+        );
+      })}
     </article>
   );
 }

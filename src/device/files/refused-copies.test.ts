@@ -276,6 +276,38 @@ describe("files made to fill a phone", () => {
     view.setUint32(starts[1] ?? 0, view.getUint32(starts[0] ?? 0, true), true);
     expect(await refused(fileOf(content))).toMatch(/^files\.damaged /);
   });
+
+  // Offsets of the directory's fields: APPNOTE.TXT 6.3, 4.3.12.
+  test.each([
+    ["another lock of the archive's own", 8, (view: DataView, at: number) => view.setUint16(at, 1, true), "other-lock"],
+    [
+      "a way of packing other than none and deflate",
+      10,
+      (view: DataView, at: number) => view.setUint16(at, 12, true),
+      "damaged",
+    ],
+    [
+      "a sum that is not its bytes'",
+      16,
+      (view: DataView, at: number) => view.setUint32(at, view.getUint32(at, true) ^ 1, true),
+      "damaged",
+    ],
+    [
+      "fewer bytes than come out of it",
+      24,
+      (view: DataView, at: number) => view.setUint32(at, view.getUint32(at, true) - 1, true),
+      "damaged",
+    ],
+  ] as const)("%s: told by the name of the file it is said of", async (_, field, change, code) => {
+    const content = await bytes(archive(loose));
+    const view = new DataView(content.buffer);
+    for (let at = 0; at + 46 <= content.byteLength; at++) {
+      if (view.getUint32(at, true) !== 0x02014b50) continue;
+      const name = new TextDecoder().decode(content.subarray(at + 46, at + 46 + view.getUint16(at + 28, true)));
+      if (name === "manifest.json") change(view, at + field);
+    }
+    expect(await refused(fileOf(content))).toBe(`files.${code} manifest.json`);
+  });
 });
 
 describe("locked files", () => {

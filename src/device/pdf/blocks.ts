@@ -60,7 +60,14 @@ function blockGroups(
     case "heading": {
       const type = block.level === 2 ? TYPE.heading2 : TYPE.heading3;
       const pieces = textPieces(pen, block.text, LEFT, ROOM, type, block.level === 2 ? 16 : 10);
-      return [{ pieces, together: true, withNext: true, ...(block.newPage ? { newPage: true } : {}) }];
+      return [
+        {
+          pieces: block.level === 2 ? outlined(pieces, block.text) : pieces,
+          together: true,
+          withNext: true,
+          ...(block.newPage ? { newPage: true } : {}),
+        },
+      ];
     }
     case "text": {
       const type = block.look === "strong" ? TYPE.strong : block.look === "small" ? TYPE.small : TYPE.body;
@@ -100,6 +107,17 @@ function blockGroups(
     case "sign":
       return [together(block.lines.map((line) => signPiece(line)))];
   }
+}
+
+/** What a chapter begins with stands in the outline of the file too. */
+function outlined(pieces: readonly Piece[], title: string): readonly Piece[] {
+  const [first, ...rest] = pieces;
+  if (!first) return pieces;
+  const draw = (own: Pen, y: number): void | Promise<void> => {
+    own.outline(title);
+    return first.draw(own, y);
+  };
+  return [{ ...first, draw }, ...rest];
 }
 
 const ITEM_GAP = 7;

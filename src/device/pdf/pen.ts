@@ -48,6 +48,8 @@ export interface Pen {
   /** A JPEG or PNG, laid into the box as it is. */
   picture(name: string, type: string, bytes: Uint8Array, x: number, y: number, width: number, height: number): void;
   newPage(): void;
+  /** A line of the file's outline, leading to the page that is drawn now. */
+  outline(title: string): void;
   /** Signs no face has, once each. */
   readonly missing: ReadonlySet<string>;
   bytes(): Uint8Array<ArrayBuffer>;
@@ -155,6 +157,7 @@ export function startPen({ faces, title, subject, lang, madeAt }: PenNeeds): Pen
       doc.addImage(bytes, type === "image/png" ? "PNG" : "JPEG", x, y, wide, high, name, "NONE");
     },
     newPage: () => void doc.addPage(),
+    outline: (title) => void doc.outline.add(null, title, { pageNumber: doc.getNumberOfPages() }),
     bytes: () => new Uint8Array(doc.output("arraybuffer")),
   };
 }

@@ -56,6 +56,13 @@ test("title and language are set, every face lies in the file, nothing leads out
   expect(read.links).toEqual([]);
 });
 
+test("HO51 the outline names every chapter, in order, and leads to the page its heading stands on", () => {
+  const chapters = samplePages().blocks.flatMap((one) => (one.is === "heading" && one.level === 2 ? [one.text] : []));
+  expect(chapters.length).toBeGreaterThan(3);
+  expect(read.outline.map(([title]) => title)).toEqual(chapters);
+  for (const [title, page] of read.outline) expect(read.texts[page - 1]).toContain(title);
+});
+
 test("every page says which it is of how many, and its progress was told", () => {
   expect(read.pages).toBe(sheet.pages);
   expect(read.texts.map((text, at) => text.includes(`Page ${at + 1} of ${read.pages}`))).not.toContain(false);

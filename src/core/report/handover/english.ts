@@ -352,6 +352,7 @@ export const english = {
   "editions.edition": "Edition",
   "editions.points": "Looked at",
   "editions.engine": "Rules of judging, version {engine}",
+  "contents.title": "Further on",
   "key.title": "Key of marks",
   "sign.title": "Signatures",
   "sign.drawn": "Signed by {who} on {day} for {of} {of|one=decision|other=decisions}.",

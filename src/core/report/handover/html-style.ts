@@ -11,6 +11,8 @@ h3{margin:12px 0 4px;font-size:15px;line-height:1.25;break-after:avoid}
 p{margin:4px 0}
 ul,ol{margin:4px 0;padding-inline-start:22px}
 li{margin:2px 0}
+nav ul{columns:18em;list-style:none;padding:0}
+nav a{display:block;padding:5px 0;color:#111}
 .strong{font-size:20px;font-weight:650;line-height:1.25}
 .small,.note,figcaption,caption{font-size:12px}
 dl{display:grid;grid-template-columns:minmax(30%,max-content) 1fr;gap:2px 12px;margin:4px 0}
@@ -57,7 +59,7 @@ figure{margin:8px 0;break-inside:avoid}
 .sign p{border-top:1px solid #111;padding-top:4px}
 @page{size:A4;margin:16mm 15mm 18mm;@bottom-left{content:"${foot}";font:8pt sans-serif}@bottom-right{content:"${page[0]}" counter(page) "${page[1]}" counter(pages) "${page[2]}";font:8pt sans-serif}}
 @media screen and (max-width:30em){table,tbody,tr,th,td{display:block}thead{position:absolute;height:1px;overflow:hidden;clip-path:inset(50%)}tr{padding:4px 0;border-bottom:1px solid #999}tr.has-notes{border-bottom:0}th,td{padding:1px 0;border-bottom:0}th.figure,td.figure{text-align:start;white-space:normal}td:empty{display:none}td[data-head]::before{content:attr(data-head) ": ";font-weight:600}dl,.steps,.sign{grid-template-columns:minmax(0,1fr)}}
-@media print{body{max-width:none;padding:0;font-size:10pt}.new-page{break-before:page;border-top:0}a{color:inherit}}
+@media print{body{max-width:none;padding:0;font-size:10pt}nav{display:none}.new-page{break-before:page;border-top:0}a{color:inherit}}
 `;
 
 /** Text inside the quotes of a style sheet, in a page: no quote, no end of line, no end of the sheet can be written. */

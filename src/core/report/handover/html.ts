@@ -4,6 +4,7 @@
  */
 import { type MarkKind, markDrawing } from "../marks.js";
 import { drawingText } from "../to-text.js";
+import { type Chapter, chaptersOf } from "./chapters.js";
 import { cssText, handoverStyle } from "./html-style.js";
 import { base64, element, escaped, isDataImage, words as said } from "./html-text.js";
 import type { Block, CautionBlock, FindingBlock, HandoverPages, PictureBlock, TableBlock, TableRow } from "./page.js";
@@ -23,6 +24,9 @@ const POLICY =
 export function toHtml(pages: HandoverPages, words: HandoverWords, given: HtmlGiven = {}): string {
   const [before = "", between = "", after = ""] = say(words, "page", { page: "\0", pages: "\0" }).split("\0");
   const style = handoverStyle(cssText(pages.foot), [cssText(before), cssText(between), cssText(after)]);
+  const { lead, chapters } = chaptersOf(pages);
+  const later = chapters.filter(({ onFirst }) => !onFirst);
+  const written = (block: Block): string => blockText(block, words, given);
   const face =
     given.font === undefined
       ? ""
@@ -39,7 +43,12 @@ export function toHtml(pages: HandoverPages, words: HandoverWords, given: HtmlGi
     "<body>",
     element("header", {}, said("h1", pages.title), said("p", pages.subtitle, "small")),
     "<main>",
-    ...pages.blocks.map((block) => blockText(block, words, given)),
+    ...lead.map(written),
+    ...chapters.flatMap((chapter) => [
+      ...(chapter === later[0] ? [contentsText(later, words)] : []),
+      headingText(chapter.heading, chapter.id),
+      ...chapter.blocks.map(written),
+    ]),
     "</main>",
     "</body>",
     "</html>",
@@ -47,10 +56,28 @@ export function toHtml(pages: HandoverPages, words: HandoverWords, given: HtmlGi
   ].join("\n");
 }
 
+/** Names the chapters after the first page and leads to each, within the file. */
+const contentsText = (later: readonly Chapter[], words: HandoverWords): string =>
+  element(
+    "nav",
+    { "aria-labelledby": "further-on" },
+    element("h2", { id: "further-on", dir: "auto" }, escaped(say(words, "contents.title"))),
+    element(
+      "ul",
+      {},
+      ...later.map(({ id, heading }) =>
+        element("li", { dir: "auto" }, element("a", { href: `#${id}` }, escaped(heading.text))),
+      ),
+    ),
+  );
+
+const headingText = ({ level, text, newPage }: Chapter["heading"], id?: string): string =>
+  element(`h${level}`, { id, dir: "auto", class: newPage ? "new-page" : undefined }, escaped(text));
+
 function blockText(block: Block, words: HandoverWords, given: HtmlGiven): string {
   switch (block.is) {
     case "heading":
-      return said(`h${block.level}`, block.text, block.newPage ? "new-page" : undefined);
+      return headingText(block);
     case "text":
       return said("p", block.text, block.look);
     case "list":

@@ -1,6 +1,7 @@
 /** The door of the hand-over: a judged visit in, one model out, and from it pages, text, tables and dates. Pure. */
 export { handover } from "./build.js";
 export { awaitedIn, type Causes, causesOfCaution, causesOfGate } from "./causes.js";
+export { type Chapter, type Chapters, chaptersOf } from "./chapters.js";
 export { readingsCsv, unseenCsv, workCsv } from "./csv.js";
 export { type Cell, type CsvOptions, csvTable, numberIn } from "./csv-table.js";
 export { english } from "./english.js";

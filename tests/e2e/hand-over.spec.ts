@@ -43,6 +43,8 @@ test("a visit is handed over without a signal: every file says what the screen s
   const paper = page.getByRole("article", { name: t("hand-over.preview") });
   await expect(paper).toBeVisible();
   await expect(page.getByRole("link", { name: t("hand-over.open.visit") })).toBeVisible();
+  // What wears is worked out last: its parts and days come a moment later.
+  await expect(page.getByText(t("hand-over.open.wearing"))).toBeHidden();
   /** Every line of the screen's own pages, in the order they are read. */
   const lines = async (): Promise<readonly string[]> =>
     paper.evaluate((article) =>
@@ -53,23 +55,23 @@ test("a visit is handed over without a signal: every file says what the screen s
   const owner = (await lines()).map(folded).filter((line) => line !== "");
   expect(owner.length).toBeGreaterThan(200);
 
-  // After the first page each part lies folded behind its heading; on paper all of it stands open.
-  const folded = paper.locator(".paper-chapter > [hidden]");
-  const closed = await folded.count();
+  // After the first page each part lies shut behind its heading; on paper all of it stands open.
+  const shut = paper.locator(".paper-chapter > [hidden]");
+  const closed = await shut.count();
   expect(closed).toBeGreaterThan(8);
   const screens = (): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight / innerHeight);
   const lengths = [await screens()];
   await paper.getByRole("button", { name: english["readings.title"] }).click();
   await expect(paper.getByRole("table", { name: english["readings.title"] })).toBeVisible();
-  await expect(folded).toHaveCount(closed - 1);
+  await expect(shut).toHaveCount(closed - 1);
   const blank = (): Promise<number> =>
-    folded.evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height === 0).length);
+    shut.evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height === 0).length);
   expect(await blank()).toBe(closed - 1);
   await page.emulateMedia({ media: "print" });
   expect(await blank()).toBe(0);
   await page.emulateMedia({ media: "screen" });
   await paper.getByRole("button", { name: t("hand-over.chapter.open-all", { n: closed }) }).click();
-  await expect(folded).toHaveCount(0);
+  await expect(shut).toHaveCount(0);
   lengths.push(await screens());
   console.log(`a hand-over: ${lengths.map((one) => one.toFixed(1)).join(" screens folded, ")} open`);
   expect(lengths[0]).toBeLessThan(20);

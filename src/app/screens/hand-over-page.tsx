@@ -246,12 +246,7 @@ export function HandOverPage({ made, whole }: { readonly made: MadeHandover; rea
         return (
           <Fragment key={heading.text}>
             {heading.text === later[0] && (
-              <button
-                type="button"
-                class="paper-all"
-                aria-pressed={isAllOpen}
-                onClick={() => setOpened(new Set(isAllOpen ? [] : later))}
-              >
+              <button type="button" class="paper-all" onClick={() => setOpened(new Set(isAllOpen ? [] : later))}>
                 {t(isAllOpen ? "hand-over.chapter.fold-all" : "hand-over.chapter.open-all", { n: later.length })}
               </button>
             )}

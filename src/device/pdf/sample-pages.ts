@@ -36,6 +36,7 @@ export const samplePages = (rows = 40): HandoverPages => ({
   title: "Hand-over: Tarn Two, blue",
   subtitle: "Tarn Two, blue, looked at 3 May 2027, 10:20, made 4 May 2027",
   foot: "Tarn Two, blue, looked at 3 May 2027, 10:20",
+  first: 0,
   blocks: [
     { is: "heading", level: 2, text: "May it be driven" },
     { is: "text", text: "It must not be driven.", look: "strong" },

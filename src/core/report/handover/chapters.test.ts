@@ -4,7 +4,7 @@ import { wholeVisit } from "../../../../tests/support/handover-whole.js";
 import { handover } from "./build.js";
 import { chaptersOf } from "./chapters.js";
 import { toHtml } from "./html.js";
-import type { Block } from "./page.js";
+import type { Block, FindingBlock } from "./page.js";
 import { handoverPages } from "./pages.js";
 
 const pagesFor = (reader: "technician" | "owner" | "buyer") =>
@@ -15,6 +15,17 @@ const heading = (text: string, more: { level?: 2 | 3; newPage?: boolean } = {}):
   text,
   ...more,
 });
+const FINDING: FindingBlock = {
+  letter: "",
+  mark: "minor",
+  word: "Minor",
+  title: "Play",
+  where: "",
+  says: [],
+  steps: [],
+  after: [],
+  pictures: [],
+};
 const text = (words: string): Block => ({ is: "text", text: words });
 
 describe("HO51 chapters", () => {
@@ -26,22 +37,22 @@ describe("HO51 chapters", () => {
     expect(chapters[0]?.onFirst).toBe(true);
     expect(chapters.at(-1)?.onFirst).toBe(false);
   });
-  it("count findings, rows with a name, items and pictures; words and lower headings count nothing", () => {
-    const table = {
-      caption: "C",
-      head: [],
-      rows: [{ cells: ["Play"] }, { cells: [""] }, { cells: ["", "x"], mark: "minor" as const }],
-    };
+  it("count findings; else rows with a name, items and pictures; words and lower headings count nothing", () => {
+    const rows = [{ cells: ["Play"] }, { cells: [""] }, { cells: ["", "x"], mark: "minor" as const }];
+    const items: Block = { is: "list", items: ["one", "two"] };
     const { lead, chapters } = chaptersOf({
+      first: 4,
       blocks: [
         text("before"),
         heading("A"),
         text("words"),
         heading("B"),
-        { is: "list", items: ["one", "two"] },
+        items,
         heading("lower", { level: 3 }),
-        { is: "table", table },
+        { is: "table", table: { caption: "C", head: [], rows } },
         heading("C", { newPage: true }),
+        { is: "finding", finding: { ...FINDING, letter: "A" } },
+        items,
         heading("D"),
       ],
     });
@@ -49,14 +60,8 @@ describe("HO51 chapters", () => {
     expect(chapters.map(({ heading: { text: title }, count, onFirst }) => [title, count, onFirst])).toEqual([
       ["A", 0, true],
       ["B", 4, true],
-      ["C", 0, false],
+      ["C", 1, false],
       ["D", 0, false],
-    ]);
-  });
-  it("are all on the first page where nothing begins a page of its own", () => {
-    expect(chaptersOf({ blocks: [heading("A"), heading("B")] }).chapters.map(({ onFirst }) => onFirst)).toEqual([
-      true,
-      true,
     ]);
   });
   it("of the page file: the first page names those after it and leads to each", () => {
@@ -67,8 +72,9 @@ describe("HO51 chapters", () => {
     const led = [...html.matchAll(/<a href="#([^"]+)">([^<]+)<\/a>/g)].map(([, to, words]) => [to, words]);
     expect(led).toEqual(later.map(({ id, heading: { text: words } }) => [id, words]));
     for (const { id } of later) expect(html.match(new RegExp(`<h2 id="${id}"`, "g"))).toHaveLength(1);
-    // After the answers of the first page, before the first of those it names.
-    expect(html.indexOf("<nav")).toBeGreaterThan(html.indexOf("May it be driven?"));
+    // After the answers and the cautions, before the first of those it names.
+    for (const said of ["May it be driven?", 'class="caution '])
+      expect(html.indexOf("<nav")).toBeGreaterThan(html.lastIndexOf(said));
     expect(html.indexOf("<nav")).toBeLessThan(html.indexOf(`<h2 id="${later[0]?.id}"`));
     expect(html).toMatch(/@media print\{[^@]*nav\{display:none\}/);
   });

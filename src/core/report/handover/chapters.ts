@@ -10,9 +10,9 @@ export interface Chapter {
   readonly heading: Extract<Block, { readonly is: "heading" }>;
   /** What stands below the heading, without it. */
   readonly blocks: readonly Block[];
-  /** Findings, rows, items and pictures in it; 0 for mere words. */
+  /** Findings in it; where there are none, rows, items, cautions and pictures; 0 for mere words. */
   readonly count: number;
-  /** Whether it stands on the first page, before anything that begins a page of its own. */
+  /** Whether it stands on the first page. */
   readonly onFirst: boolean;
 }
 
@@ -22,14 +22,13 @@ export interface Chapters {
   readonly chapters: readonly Chapter[];
 }
 
-/** How many things of its own a block tells. A row without a name goes on with the one above it. */
+/** How many things a block tells. A row without a name goes on with the one above it. */
 function countOf(block: Block): number {
   switch (block.is) {
     case "list":
       return block.items.length;
     case "table":
       return block.table.rows.filter(({ cells, mark }) => cells[0] !== "" || mark !== undefined).length;
-    case "finding":
     case "caution":
     case "picture":
       return 1;
@@ -38,10 +37,14 @@ function countOf(block: Block): number {
   }
 }
 
+function countIn(blocks: readonly Block[]): number {
+  const findings = blocks.filter(({ is }) => is === "finding").length;
+  return findings > 0 ? findings : blocks.reduce((sum, one) => sum + countOf(one), 0);
+}
+
 /** `pages` cut at its headings of the second level, in the same order. */
-export function chaptersOf({ blocks }: Pick<HandoverPages, "blocks">): Chapters {
+export function chaptersOf({ blocks, first }: Pick<HandoverPages, "blocks" | "first">): Chapters {
   const starts = blocks.flatMap((block, at) => (block.is === "heading" && block.level === 2 ? [{ at, block }] : []));
-  const firstTurn = starts.findIndex(({ block }) => block.newPage === true);
   return {
     lead: blocks.slice(0, starts[0]?.at ?? blocks.length),
     chapters: starts.map(({ at, block }, index) => {
@@ -50,8 +53,8 @@ export function chaptersOf({ blocks }: Pick<HandoverPages, "blocks">): Chapters 
         id: `chapter-${index + 1}`,
         heading: block,
         blocks: inside,
-        count: inside.reduce((sum, one) => sum + countOf(one), 0),
-        onFirst: firstTurn === -1 || index < firstTurn,
+        count: countIn(inside),
+        onFirst: at < first,
       };
     }),
   };

@@ -15,6 +15,8 @@ export interface HandoverPages {
   /** Foot of every page, without the number. */
   readonly foot: string;
   readonly blocks: readonly Block[];
+  /** So many of the blocks are the first page: what must be read, the cautions with it. */
+  readonly first: number;
 }
 
 export type Block =

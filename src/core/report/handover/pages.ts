@@ -28,12 +28,14 @@ export function handoverPages(given: HandoverModel, words: HandoverWords): Hando
     day: momentText(words, model.visit.at),
     made: momentText(words, model.madeAt),
   };
+  const first = [...firstPage(model, words), ...cautionPages(model, words)];
   return {
     lang: words.lang,
     title: `${say(words, `title.${model.for}`)}: ${model.car.name}`,
     subtitle: say(words, "foot", told),
     foot: say(words, "foot", told),
-    blocks: [...firstPage(model, words), ...cautionPages(model, words), ...bodyFor(model, words)],
+    blocks: [...first, ...bodyFor(model, words)],
+    first: first.length,
   };
 }
 

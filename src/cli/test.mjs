@@ -12,7 +12,7 @@ import { fileURLToPath } from "node:url";
 import { makeReady } from "./install.mjs";
 
 /** @typedef {{ passed: number, failed: number, skipped: number }} Count */
-/** @typedef {Count & { faults: readonly string[] }} Tally `faults`: where each failed test stands, its name, how it failed */
+/** @typedef {Count & { faults: readonly string[], again?: readonly string[] }} Tally `faults`: where each failed test stands, its name, how it failed; `again`: the same of those that passed at the second try */
 /** @typedef {{ name: string, heading: string, commands: readonly (readonly string[])[], needs?: string, tally?: () => Tally }} Step */
 /** @typedef {{ good: boolean, ran: boolean, seconds: number, told: string }} Outcome */
 
@@ -48,23 +48,29 @@ function unitTally() {
 }
 
 /**
+ * What went wrong in the tests that ended `well`, or in those that did not.
  * @param {any} suite of Playwright's report
+ * @param {boolean} well
  * @returns {string[]}
  */
-function faultsIn(suite) {
-  const own = (suite.specs ?? []).filter((/** @type {any} */ spec) => !spec.ok);
-  const told = own.map((/** @type {any} */ spec) => {
+function faultsIn(suite, well) {
+  const told = (suite.specs ?? []).flatMap((/** @type {any} */ spec) => {
     const results = spec.tests.flatMap((/** @type {any} */ one) => one.results);
-    return fault(spec.file, spec.title, results.find((/** @type {any} */ one) => one.error)?.error.message);
+    const error = results.find((/** @type {any} */ one) => one.error)?.error;
+    const counts = spec.ok === well && (!well || error !== undefined);
+    const line = error?.location?.line;
+    return counts ? [fault(line === undefined ? spec.file : `${spec.file}:${line}`, spec.title, error?.message)] : [];
   });
-  return [...told, ...(suite.suites ?? []).flatMap(faultsIn)];
+  return [...told, ...(suite.suites ?? []).flatMap((/** @type {any} */ inner) => faultsIn(inner, well))];
 }
 
 /** @returns {Tally} */
 function endToEndTally() {
   const report = readJson("e2e.json");
   const { expected, unexpected, flaky, skipped } = report.stats;
-  return { passed: expected, failed: unexpected + flaky, skipped, faults: report.suites.flatMap(faultsIn) };
+  const faults = (/** @type {boolean} */ well) =>
+    report.suites.flatMap((/** @type {any} */ suite) => faultsIn(suite, well));
+  return { passed: expected + flaky, failed: unexpected, skipped, faults: faults(false), again: faults(true) };
 }
 
 const tsc = bin("typescript", "bin", "tsc");
@@ -201,6 +207,8 @@ const total = { passed: 0, failed: 0, skipped: 0 };
 const lines = [];
 /** Told once more below everything else: what failed long before the end is not to be looked for. @type {string[]} */
 const faults = [];
+/** Told with it: what passed at the second try is a race to be looked into. @type {string[]} */
+const again = [];
 
 /** @param {Step} step */
 const heading = (step) => console.log(`\n━━ ${step.heading} ━━`);
@@ -222,6 +230,7 @@ function take(step, outcome) {
       total.skipped += tally.skipped;
       failed = tally.failed;
       faults.push(...tally.faults);
+      again.push(...(tally.again ?? []));
     } catch (error) {
       console.error(`${step.name}: no result could be read (${error instanceof Error ? error.message : error})`);
       good = false;
@@ -262,8 +271,12 @@ for (const step of onlyChecks ? [] : [UNIT, END_TO_END]) {
   take(step, missing === undefined ? await run(step, "inherit", went.get(step.needs ?? "")) : notRun(missing));
 }
 
+if (again.length > 0) console.log(`\n━━ Passed only at the second try ━━\n${again.join("\n\n")}`);
 if (faults.length > 0) console.log(`\n━━ What failed ━━\n${faults.join("\n\n")}`);
 console.log(`\n━━ All of it ━━\n${lines.join("\n")}\n`);
-if (!onlyChecks)
-  console.log(`${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ""}`);
+const more = [
+  ...(total.skipped > 0 ? [`, ${total.skipped} skipped`] : []),
+  ...(again.length > 0 ? [`, ${again.length} only at the second try`] : []),
+];
+if (!onlyChecks) console.log(`${total.passed} passed, ${total.failed} failed${more.join("")}`);
 process.exitCode = total.failed > 0 || total.skipped > 0 || (!onlyChecks && total.passed === 0) ? 1 : 0;

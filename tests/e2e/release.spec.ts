@@ -119,6 +119,14 @@ test("refused for each reason, put right one by one, handed back; the complaint 
   await walker.open(car);
   await expect(row(/^At 61.290 km or by /)).toBeVisible();
   await looked(page, "look-ahead");
+  await walker.press(t("car.new-visit"));
+  const begins = page.getByRole("switch", { name: looks("due.begin") });
+  await page.getByLabel(t("new-visit.odometer"), { exact: true }).fill("61280");
+  await expect(begins).toBeHidden();
+  await page.getByLabel(t("new-visit.odometer"), { exact: true }).fill("61400");
+  await expect(begins).toBeChecked();
+  await looked(page, "new-visit-due");
+  await walker.open(car);
   await walker.newVisit({ name: "Ines", odometer: "61400" });
   const next = walker.visit();
   await walker.open(car);
@@ -129,4 +137,17 @@ test("refused for each reason, put right one by one, handed back; the complaint 
   await looked(page, "look-due");
   await page.getByRole("dialog").getByText("Make the wheel fixing safe").click();
   await expect(page).toHaveURL(/\/round\/[^/]+\/FR\/whl\.retain$/);
+  // Under the open point the round says that it is due, and it says so until it is answered.
+  await expect(page.getByRole("heading", { name: looks("due.heading") })).toBeVisible();
+  await expect(row(/^Overdue: at 61.290 km .*Not checked yet after the work of/)).toBeVisible();
+  await looked(page, "round-due");
+  await walker.open(`#/visit/${next}/where`);
+  await expect(page.getByRole("heading", { name: looks("due.heading") })).toBeVisible();
+  await looked(page, "where-due");
+  await walker.open(`#/visit/${next}`);
+  await page.getByText(/^(Begin|Go on) with what is due again$/).click();
+  await expect(page).toHaveURL(/\/round\/w1-cold\/FR\/whl\.retain$/);
+  await walker.pressReply(walker.replies().first());
+  await walker.open(`#/visit/${next}`);
+  await expect(page.getByText(looks("due.all"))).toBeVisible();
 });

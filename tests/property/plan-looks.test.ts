@@ -1,7 +1,14 @@
 // LA1, LA4, LA6: the earliest wins, one look more moves none later, and no order of telling makes a difference.
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type CarUse, type LookRow, type LooksAgain, type LookWanted, looksAgain } from "../../src/core/plan/index.js";
+import {
+  type CarUse,
+  dueFirst,
+  type LookRow,
+  type LooksAgain,
+  type LookWanted,
+  looksAgain,
+} from "../../src/core/plan/index.js";
 import { GRADES } from "../../src/core/terms/index.js";
 
 const day = fc
@@ -94,6 +101,26 @@ test("LA3 without the car's own pace no day is made of a distance", () => {
       const kmOnly = all.map((one) => ({ ...one, rows: one.rows.map(({ months: __, ...rest }) => rest) }));
       for (const { day: told, byUse } of looksAgain(kmOnly, by).visits)
         expect([told, byUse]).toEqual([undefined, undefined]);
+    }),
+  );
+});
+
+test("[LA9] every place is come to once in a car state, and all that was asked still is", () => {
+  const asked = fc.uniqueArray(
+    fc.record({ state: fc.nat(2).map(String), place: fc.nat(4).map(String), point: fc.nat(4).map(String) }),
+    { selector: ({ state, place, point }) => `${state} ${place} ${point}` },
+  );
+  fc.assert(
+    fc.property(asked, fc.func(fc.boolean()), (any, isDue) => {
+      const walk = any.toSorted((a, b) =>
+        a.state < b.state ? -1 : a.state > b.state ? 1 : a.place < b.place ? -1 : 1,
+      );
+      const walked = dueFirst(walk, isDue);
+      expect(new Set(walked)).toEqual(new Set(walk));
+      const stations = walked.map(({ state, place }) => `${state} ${place}`);
+      const begun = stations.filter((one, at) => one !== stations[at - 1]);
+      expect(new Set(begun).size).toBe(begun.length);
+      expect(walked.map(({ state }) => state)).toEqual(walk.map(({ state }) => state));
     }),
   );
 });

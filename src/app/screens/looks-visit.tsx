@@ -4,6 +4,7 @@ import { barePoint } from "../state/complaint-lines.js";
 import { whereFrom } from "../state/looks-words.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/looks.js";
+import { DueFirst } from "./due-band.js";
 import { LooksBand } from "./looks-band.js";
 import type { OnDesk } from "./on-visit.js";
 import { useLooks } from "./use-looks.js";
@@ -26,5 +27,10 @@ export function VisitLooks({ on }: { readonly on: OnDesk }) {
     look.points.length === 0 && look.is === "recheck"
       ? whereFrom(looks, paramOf(on.car.stream), look)
       : pointIn(on, look);
-  return <LooksBand looks={looks} who={on.who} heading={t("looks.due")} hrefOf={hrefOf} />;
+  return (
+    <>
+      <LooksBand looks={looks} who={on.who} heading={t("looks.due")} hrefOf={hrefOf} />
+      <DueFirst on={on} />
+    </>
+  );
 }

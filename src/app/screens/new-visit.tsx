@@ -23,7 +23,7 @@ import { OnCar } from "./on-car.js";
 import { useLoaded } from "./use-loaded.js";
 import { useSheetsAtHand } from "./use-sheets.js";
 
-const SeasonWhich = lazy(() => import("./season-which.js").then((file) => file.SeasonWhich), Nothing);
+const NewVisitMore = lazy(() => import("./new-visit-more.js").then((file) => file.NewVisitMore), Nothing);
 const SheetsUnread = lazy(() => import("./sheets-unread.js").then((file) => file.SheetsUnread), Nothing);
 
 function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: string }) {
@@ -82,7 +82,10 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
         }}
       >
         <WhatForAndWho form={form} set={set} names={{ name, setName }} />
-        {form.purpose === "season" && <SeasonWhich form={form} sheets={chosen} set={set} />}
+        {(form.purpose === "season" ||
+          journal.summaries.value?.some((one) => "car" in one && one.car === car.stream)) && (
+          <NewVisitMore car={car} form={form} sheets={chosen} set={set} />
+        )}
         <Band>
           <OdometerField form={form} set={set} odd={tried && odd} />
           <ComplaintField

@@ -59,12 +59,12 @@ function useAssessment(desk: Desk, unjudged: OnVisitProps["unjudged"]): Assessme
   const visit = desk.visit.value;
   const [known, tree, judged] = [desk.known.value, desk.tree.value, desk.assessment.value];
   const state = visit.is === "open" ? visit.state : undefined;
-  // What decides most first is the sheets' word, read off them with the judging.
+  // Any other order is made of the judgement.
   const isEmpty =
     state !== undefined &&
     state.replies.size === 0 &&
     state.complaints.length === 0 &&
-    !wayOf(remembered, state).byValue;
+    wayOf(remembered, state).order === "walk";
   const empty =
     !judged && isEmpty && unjudged && known && tree
       ? nothingJudged(known, tree, state.opened?.value.who ?? "technician")

@@ -27,6 +27,7 @@ const GateStands = lazy(() => import("./gate-stands.js").then((file) => file.Gat
 const AtHand = lazy(() => import("./gate-stands.js").then((file) => file.AtHand), Nothing);
 
 const NotAsked = lazy(() => import("./not-asked.js").then((file) => file.NotAsked));
+const BelowPoint = lazy(() => import("./viewing.js").then((file) => file.BelowPoint), Nothing);
 const Viewing = lazy(() => import("./viewing.js").then((file) => file.Viewing), Nothing);
 
 function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
@@ -62,7 +63,7 @@ function AtPoint({ on, at }: { readonly on: OnDesk; readonly at: PointAt }) {
         ) : (
           <OpenPointPool on={on} view={view} answering={answering} open={setOver} />
         )}
-        {viewed && <Viewing on={on} below />}
+        {(viewed || on.desk.earlier.value[0]) && <BelowPoint on={on} view={view} />}
         <FoldedPoints on={on} view={view} open={setOver} />
       </main>
       <Thumbs on={on} view={view} isGated={gate !== undefined} last={answering.last} open={setOver} />

@@ -14,10 +14,12 @@ import { setWay } from "../state/set-way.js";
 import { stillWorth } from "../state/still-worth.js";
 import { type ViewingClock, viewingClock } from "../state/viewing-clock.js";
 import { lookingTime } from "../state/visit-acts.js";
-import { wayOf } from "../state/way.js";
+import { isViewing, wayOf } from "../state/way.js";
 import { clock as clockTime, t } from "../texts/viewing.js";
 import type { OnDesk } from "./on-visit.js";
 import { useNow } from "./use-now.js";
+
+const ORDERS = ["value", "walk", "due"] as const;
 
 /** Minutes one press gives or takes; own choice. */
 const STEP = 10;
@@ -71,6 +73,7 @@ export function ViewingSheet({ on, onClose }: { readonly on: OnDesk; readonly on
   const { remembered } = useApp();
   const clock = viewingClock(on.visit, useNow());
   const way = wayOf(remembered, on.visit);
+  const isDueAsked = !isViewing(on.visit) && on.desk.earlier.value.length > 0;
   return (
     <Sheet open title={t("viewing.title")} closeWords={t("app.close")} onClose={onClose}>
       {!on.visit.closed && <Time on={on} clock={clock} />}
@@ -85,12 +88,16 @@ export function ViewingSheet({ on, onClose }: { readonly on: OnDesk; readonly on
             choices={[
               { id: "value", words: t("viewing.by-value") },
               { id: "walk", words: t("viewing.by-walk") },
+              ...(isDueAsked ? [{ id: "due", words: t("viewing.by-due") }] : []),
             ]}
-            chosen={way.byValue ? "value" : "walk"}
-            onChoose={(id) => setWay(remembered, on.stream, { ...way, byValue: id === "value" })}
+            chosen={way.order}
+            onChoose={(id) =>
+              setWay(remembered, on.stream, { ...way, order: ORDERS.find((one) => one === id) ?? "walk" })
+            }
           />
         </div>
         <p class="remark small">{t("viewing.order-says")}</p>
+        {isDueAsked && <p class="remark small">{t("viewing.due-says")}</p>}
       </section>
       <section>
         <Switch

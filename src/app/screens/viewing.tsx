@@ -1,9 +1,14 @@
-/** On the round's top line at a viewing: minutes left in words and strokes; pressed, time, order and quiet screen. */
+/**
+ * On the round's top line at a viewing: minutes left in words and strokes; pressed, time, order and quiet screen. And what
+ * few rounds have below the open point.
+ */
 import { useEffect, useState } from "preact/hooks";
 import { ticksDrawing } from "../../core/report/index.js";
 import { DrawingView } from "../parts/drawing-view.js";
 import { coverAgain } from "../state/covers.js";
+import type { RoundView } from "../state/round-view.js";
 import { type ViewingClock, viewingClock } from "../state/viewing-clock.js";
+import { isViewing } from "../state/way.js";
 import { t } from "../texts/viewing.js";
 import { useKeeping } from "./frame.js";
 import { lazy, Nothing } from "./lazy.js";
@@ -24,9 +29,16 @@ function words(clock: ViewingClock | undefined): string {
 
 const StillWorth = lazy(() => import("./viewing-sheet.js").then((file) => file.StillWorth), Nothing);
 
-/** In the top line; `below` the open point, what is left once the time is up. */
-export const Viewing = ({ on, below }: { readonly on: OnDesk; readonly below?: true }) =>
-  on.visit.closed ? null : below ? <StillWorth on={on} /> : <ViewingLine on={on} />;
+const RoundDue = lazy(() => import("./due-band.js").then((file) => file.RoundDue), Nothing);
+
+/** In the top line. */
+export const Viewing = ({ on }: { readonly on: OnDesk }) => (on.visit.closed ? null : <ViewingLine on={on} />);
+
+/** At a viewing what is left once the time is up, else what is due again. */
+export function BelowPoint({ on, view }: { readonly on: OnDesk; readonly view: RoundView }) {
+  if (!isViewing(on.visit)) return <RoundDue on={on} view={view} />;
+  return on.visit.closed ? null : <StillWorth on={on} />;
+}
 
 function ViewingLine({ on }: { readonly on: OnDesk }) {
   const [open, setOpen] = useState(false);

@@ -20,6 +20,7 @@ import type { OnPlan } from "./on-plan.js";
 import { useLoaded } from "./use-loaded.js";
 import { type Trends, useMade } from "./use-made.js";
 
+const DueOpen = lazy(() => import("./due-band.js").then((file) => file.DueOpen), Nothing);
 const HandOverWearing = lazy(() => import("./hand-over-wearing.js").then((file) => file.HandOverWearing), Nothing);
 const LooksAfter = lazy(() => import("./looks-after.js").then((file) => file.LooksAfter), Nothing);
 const StepSheet = lazy(() => import("./what-now-steps.js").then((file) => file.StepSheet), Nothing);
@@ -132,6 +133,7 @@ export function WhatNowBody({ on }: { readonly on: OnPlan }) {
         <HandOverWearing car={on.car} visit={on.stream} onTold={setTrends} />
         <Verdict on={on} made={made} />
         <Found on={on} made={made} />
+        <DueOpen on={on} />
         {trends?.again && <LooksAfter looks={trends.again} car={paramOf(on.car.stream)} />}
         <Band heading={t("what-now.steps")}>
           {names.map((name, index) => (

@@ -11,7 +11,10 @@ import { wayRound } from "../state/way-round.js";
 import { recallPoint } from "../state/where-one-was.js";
 import { t } from "../texts/index.js";
 import { Plain } from "./frame.js";
+import { lazy, Nothing } from "./lazy.js";
 import { type OnDesk, OnVisit } from "./on-visit.js";
+
+const DueList = lazy(() => import("./due-band.js").then((file) => file.DueList), Nothing);
 
 function StateBand({
   on,
@@ -81,6 +84,7 @@ function WhereBody({ on }: { readonly on: OnDesk }) {
           ))}
         </Band>
       )}
+      {on.desk.earlier.value.length > 0 && <DueList on={on} />}
       {states.map((state) => (
         <StateBand
           key={state}

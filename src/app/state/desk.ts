@@ -94,7 +94,8 @@ const EXPOSURE: Readonly<Record<PlanUse, -1 | 0 | 1>> = { "laid-up": -1, normal:
 const mistake = (error: unknown): Problem => problem("app.mistake", {}, { says: String(error) });
 
 /** Lays a visit out. Never thrown away while the app runs: two cars may be open at once. */
-export function layOut({ journal, store, shelf, compiler, judging, remembered }: DeskNeeds, stream: string): Desk {
+export function layOut(needs: DeskNeeds, stream: string): Desk {
+  const { journal, store, shelf, compiler, judging } = needs;
   const visit = journal.visit(stream);
   const kept = journal.keptVisit(stream);
   const keptState = computed(() => (kept.value.is === "open" ? kept.value.state : undefined));
@@ -184,7 +185,7 @@ export function layOut({ journal, store, shelf, compiler, judging, remembered }:
     const input = core.toAssessInput(owner, state, earlier.value, set.laid.frozen.limits.limits);
     if (!input.ok) return;
     session = session?.engine === engine ? core.reassess(session, input.value) : core.start(engine, input.value);
-    assessment.value = core.inOrder(core.withHand(session.assessment, state), state, set, remembered);
+    assessment.value = core.inOrder(core.withHand(session.assessment, state), state, set, needs);
   });
 
   const jobs = computed(() => {

@@ -6,6 +6,7 @@ import type { Fault } from "../../core/assess/contract.js";
 import {
   type CarUse,
   type IsoDate,
+  type KmOn,
   type LookRow,
   type LooksAgain,
   type LookWanted,
@@ -46,6 +47,8 @@ export interface LooksOf {
 export interface LooksFor {
   readonly upTo?: string;
   readonly openedAt?: string;
+  /** What the odometer shows, where no visit that counts has read it yet. */
+  readonly read?: KmOn;
 }
 
 /** What a look is at, to be put into words. */
@@ -315,7 +318,7 @@ export function wearingUpTo(
 }
 
 /** When to look again, over the visits that count; what came after them counts for nothing. */
-export function looksNow(of: LooksOf, { upTo, openedAt }: LooksFor = {}): LooksNow {
+export function looksNow(of: LooksOf, { upTo, openedAt, read: now }: LooksFor = {}): LooksNow {
   const inTime = upToVisit(of.visits, upTo ?? openedAt);
   const asking = new Set(inTime.flatMap(({ stream }) => (stream === openedAt ? [] : [stream])));
   const seen = seenIn(of, inTime).filter(({ visit }) => asking.has(visit.stream));
@@ -328,10 +331,11 @@ export function looksNow(of: LooksOf, { upTo, openedAt }: LooksFor = {}): LooksN
       ...wearOf(all, of.worn, (visit) => asking.has(visit)),
     ].map((one) => [one.wanted.id, one] as const),
   );
-  const read = inTime.flatMap((visit) => {
+  const told = inTime.flatMap((visit): readonly KmOn[] => {
     const km = kmAt(visit);
     return km === undefined ? [] : [{ on: dayOf(visit), km }];
   });
+  const read = now ? [...told, now] : told;
   const [odometer, pace] = [read.at(-1), paceOf(read)];
   const odometerAt = inTime.findLast((visit) => visit.odometer.length > 0);
   const newest = inTime.filter(({ stream }) => asking.has(stream)).at(-1);

@@ -1,5 +1,5 @@
 /** When to look again, and at what, in the words of who reads. Pure; works out no figure. */
-import type { LookRow, LookVisit, LookWanted } from "../../core/plan/index.js";
+import type { DueAgain, LookRow, LookVisit, LookWanted } from "../../core/plan/index.js";
 import type { Audience } from "../../core/terms/index.js";
 import { convert } from "../../core/units/index.js";
 import { plainDay } from "../texts/days.js";
@@ -74,6 +74,23 @@ function whyText(row: LookRow, unit: Unit): string {
   return t(`looks.why.${row.basis}`, { figures });
 }
 
+/** Since when, of what is no finding. */
+const sinceText = ({ is, from }: LookWanted): string =>
+  t(is === "finding" ? "looks.job" : `looks.${is}`, { day: plainDay(from.on) });
+
+/**
+ * Why a point is due again and when, for who stands before it. What was found there is not told before it is looked at
+ * today, so that nobody only nods.
+ */
+export function dueSays({ about, unit }: LooksNow, { look, visit }: DueAgain, who: Audience): string {
+  const of = about.get(look.id);
+  const told = of && !of.fault ? [titleOf(of, look, who), sinceText(look)] : [];
+  return [
+    visit ? whenText(visit, unit) : t("looks.unsaid"),
+    ...(of?.fault ? [t("due.left", { day: plainDay(look.from.on) })] : told),
+  ].join(". ");
+}
+
 /** Since when, why then, and at which points; whoever may not look at them is sent to the workshop. */
 export function saysOf(
   about: LookAbout,
@@ -84,9 +101,7 @@ export function saysOf(
 ): string {
   const { known, fault } = about;
   const day = plainDay(wanted.from.on);
-  const since = fault
-    ? t("looks.finding", { grade: t(`grade.${fault.grade}`), day })
-    : t(wanted.is === "finding" ? "looks.job" : `looks.${wanted.is}`, { day });
+  const since = fault ? t("looks.finding", { grade: t(`grade.${fault.grade}`), day }) : sinceText(wanted);
   const points = [...new Set(wanted.points.map(({ point }) => pointName(known, point)))].join(", ");
   const mayLook = wanted.points.some(({ point }) => known.points.get(point)?.point.who.includes(who) ?? false);
   return [

@@ -2,7 +2,9 @@
 import type { TextShelf } from "./settings.js";
 import { type Way, wayChanges, wayKey } from "./way.js";
 
-export function setWay(shelf: TextShelf, visit: string, { byValue, quiet }: Way): void {
-  shelf.put(wayKey(visit), `${byValue ? "v" : ""}${quiet ? "q" : ""}`);
+const LETTERS: Readonly<Record<Way["order"], string>> = { walk: "", value: "v", due: "d" };
+
+export function setWay(shelf: TextShelf, visit: string, { order, quiet }: Way): void {
+  shelf.put(wayKey(visit), `${LETTERS[order]}${quiet ? "q" : ""}`);
   wayChanges.value++;
 }

@@ -1,5 +1,5 @@
 /**
- * In which way a visit is looked through on this phone: what decides most first or the way round the car, and with a
+ * In which way a visit is looked through on this phone: what decides most or is due first, or the way round the car, with a
  * quiet screen or an open one. A setting of the hand, never part of the record; losing it brings the usual one back.
  */
 import { signal } from "@preact/signals";
@@ -7,8 +7,8 @@ import type { VisitState } from "../../core/record/contract.js";
 import type { TextShelf } from "./settings.js";
 
 export interface Way {
-  /** What decides most comes first. */
-  readonly byValue: boolean;
+  /** What comes first: the next on the way round the car, what decides most, or what is due again. */
+  readonly order: "walk" | "value" | "due";
   /** Nothing on the screen tells one who looks over the shoulder what was made of a reply. */
   readonly quiet: boolean;
 }
@@ -25,5 +25,8 @@ export const isViewing = ({ opened }: Pick<VisitState, "opened">): boolean =>
 export function wayOf(shelf: TextShelf, visit: Pick<VisitState, "opened" | "stream">): Way {
   wayChanges.value;
   const words = shelf.get(wayKey(visit.stream)) ?? (isViewing(visit) ? "vq" : "");
-  return { byValue: words.includes("v"), quiet: words.includes("q") };
+  return {
+    order: words.includes("v") ? "value" : words.includes("d") ? "due" : "walk",
+    quiet: words.includes("q"),
+  };
 }

@@ -35,6 +35,21 @@ export const enLooks = {
     "Distances and months are common practice, no source: the earliest holds. What wears is looked at by half of what its trend leaves: plants are inspected so, and we chose the same for cars.",
   "looks.together":
     "What falls near each other is one look, at the earliest of it. Beyond the first eight days nothing is brought forward by more than half of its time. Our own rule.",
+  "due.heading": "Due again",
+  "due.open": "{n} open",
+  "due.done": "looked at",
+  "due.here": "here",
+  "due.left": "Something was left standing {day}",
+  "due.next": "Next due again: {point}",
+  "due.all": "All that is due again is looked at",
+  "due.begin": "Begin with what is due again",
+  "due.go-on": "Go on with what is due again",
+  "due.begin-says":
+    "{open} of {n} {n|one=point|other=points} open, first: {point}. In each car state the places at which something is due come first. Nothing is left out.",
+  "due.form":
+    "{n} {n|one=thing|other=things} to look at again: {first}. Where something is due comes first in each car state. Nothing is left out.",
+  "due.no-sheet": "{first}. None of the chosen sheets asks for it.",
+  "due.waits": "Due again and not looked at: {n} {n|one=point|other=points}",
   "looks.left":
     "{n} {n|one=visit|other=visits} of this car could not be read: what {n|one=it asks|other=they ask} to look at again is not here.",
 } as const;

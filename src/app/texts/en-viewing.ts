@@ -28,8 +28,10 @@ export const enViewing = {
   "viewing.order": "Order of the points",
   "viewing.by-value": "What decides most",
   "viewing.by-walk": "Round the car",
+  "viewing.by-due": "Due again",
   "viewing.order-says":
     "What decides most: first what can make you walk away, place by place, then the rest. Car states keep their order.",
+  "viewing.due-says": "Due again: in each car state first the places at which earlier visits ask for another look.",
   "viewing.quiet": "Quiet screen",
   "viewing.quiet-says": "While you look nothing shows what was made of a reply. What guards someone's safety stays.",
   "viewing.on": "on",

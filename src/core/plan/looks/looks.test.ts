@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import type { SheetJobs } from "../order.js";
 import type { CarUse, LookRow, LookWanted } from "./contract.js";
-import { looksAgain, paceOf, rowsForFault, rowsForJob, wasLooked } from "./index.js";
+import { dueAgain, dueFirst, looksAgain, paceOf, rowsForFault, rowsForJob, wasLooked } from "./index.js";
 
 const practice = (figures: Pick<LookRow, "km" | "months" | "on">): LookRow => ({
   names: "grade",
@@ -193,4 +193,45 @@ test("[LA4] what was due by the newest visit is one look of its own", () => {
     ["look--1", 1],
     ["look-0", 1],
   ]);
+});
+
+describe("[LA8] due in a visit", () => {
+  test("what is overdue or due with all that falls together with it, then what nothing says a time for", () => {
+    const all = [
+      wanted("half", [practice({ months: 6 })]),
+      wanted("five", [practice({ months: 5 })]),
+      wanted("month", [practice({ months: 1 })]),
+      wanted("never", []),
+    ];
+    const due = (today: string) => dueAgain(looksAgain(all, { ...USE, today })).map(({ look }) => look.id);
+    expect(due("2026-04-09")).toEqual(["never"]);
+    expect(due("2026-04-10")).toEqual(["month", "never"]);
+    expect(due("2026-08-10")).toEqual(["month", "five", "half", "never"]);
+  });
+});
+
+describe("[LA9] the walk that takes first what is due", () => {
+  const walk = ["low FL a", "low FL b", "low FR a", "low FR b", "low RR a", "up FL c", "up FR c"].map((one) => {
+    const [state = "", place = "", point = ""] = one.split(" ");
+    return { state, place, point };
+  });
+  const walked = (...due: readonly string[]) =>
+    dueFirst(walk, ({ place, point }) => due.includes(`${place} ${point}`)).map(
+      ({ state, place, point }) => `${state} ${place} ${point}`,
+    );
+  test("each car state begins at its due places, which are finished; the states keep their order", () => {
+    expect(walked("FR b", "FR c")).toEqual([
+      "low FR b",
+      "low FR a",
+      "low FL a",
+      "low FL b",
+      "low RR a",
+      "up FR c",
+      "up FL c",
+    ]);
+  });
+  test("several due places keep the way round the car; with none it is the walk itself", () => {
+    expect(walked("RR a", "FL b").slice(0, 4)).toEqual(["low FL b", "low FL a", "low RR a", "low FR a"]);
+    expect(walked()).toEqual(walk.map(({ state, place, point }) => `${state} ${place} ${point}`));
+  });
 });

@@ -4,6 +4,7 @@
  */
 import type { Page } from "@playwright/test";
 import { t } from "../../src/app/texts/marks.js";
+import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -27,8 +28,7 @@ test("a picture is marked by presses and by keys, measured, and stands beside an
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await walker.open("#/demo");
-  await expect(page).toHaveURL(/#\/car\//);
+  await openDemo(walker);
   await walker.open("#/visit/demo-third/picture/demo-picture");
   await walker.press(t("marks.open"));
   await expect(rows(page)).toHaveCount(3);

@@ -4,9 +4,10 @@
  */
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
-import { DEMO_CAR, DEMO_THIRD } from "../../src/app/demo/names.js";
+import { DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/plan-work.js";
+import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { SIXTY_BUDGET, sixtyJobs } from "../support/sixty-jobs.js";
 import { Walker } from "../support/walker.js";
@@ -80,8 +81,7 @@ test("sixty jobs due are listed, planned beside the screen, bracketed as they ar
   await watched(page);
   const { replies } = await sixtyJobs();
   const walker = new Walker(page, site.address);
-  await walker.open("#/demo");
-  await expect(page).toHaveURL(new RegExp(`#/car/${paramOf(DEMO_CAR)}`));
+  await openDemo(walker);
   await wear(page, { store: "leadlamp", like: DEMO_THIRD, visit: WORN, replies, budget: SIXTY_BUDGET });
 
   await page.goto("about:blank");

@@ -7,6 +7,7 @@ import { t as heard } from "../../src/app/texts/heard.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
 import { FAKE_DEVICES, SAYS_YES } from "../support/browser.js";
+import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { openKillable } from "../support/killable.js";
 import { Walker } from "../support/walker.js";
@@ -42,8 +43,7 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await walker.open("#/demo");
-  await expect(page).toHaveURL(/#\/car\//);
+  await openDemo(walker);
   await walker.open(point("demo-third", "FR"));
   await openSounds(walker, true);
   await recordFor(page, 2);
@@ -78,8 +78,7 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
 
 test("a sound thrown away is not kept, and one taken back no longer stands", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await walker.open("#/demo");
-  await expect(page).toHaveURL(/#\/car\//);
+  await openDemo(walker);
   await walker.open(point("demo-third", "FL"));
   await openSounds(walker, true);
   await record(page).click();

@@ -53,20 +53,21 @@ export class Walker {
     readonly address: string,
   ) {}
 
-  /** Opens an address of the app (`#/…`) and waits until its screen stands. */
-  async open(hash = "#/"): Promise<void> {
+  /** Opens an address of the app (`#/…`) and waits until its screen stands; `within`: where that may take long, ms. */
+  async open(hash = "#/", within?: number): Promise<void> {
     await this.page.goto(this.address + hash);
     // The address is told a task later: until then the screen before still stands, and would take the next press.
     await this.page.evaluate(() => new Promise<void>((told) => setTimeout(() => setTimeout(told))));
-    await this.stands();
+    await this.stands(within);
     const read = this.page.getByRole("button", { name: t("notice.read") });
     if (await read.isVisible()) await read.click();
-    await this.stands();
+    await this.stands(within);
   }
 
   /** A screen stands once it has its title. */
-  async stands(): Promise<void> {
-    await expect(this.page.getByRole("heading", { level: 1 }).first()).toBeVisible();
+  async stands(within?: number): Promise<void> {
+    const patience = within === undefined ? {} : { timeout: within };
+    await expect(this.page.getByRole("heading", { level: 1 }).first()).toBeVisible(patience);
   }
 
   /** Everything is on the phone: the service worker has it all and answers. */

@@ -68,8 +68,8 @@ interface FolderRead {
   readonly parts: readonly PartFile[];
 }
 
-/** What was loaded last, under all it was made of. */
-let last: { readonly of: string; readonly loading: Promise<Loading> } | undefined;
+/** What each folder was when it was loaded last, and what came of it. */
+const last = new Map<string, { readonly of: string; readonly loading: Promise<Loading> }>();
 
 /**
  * Loads `dir` (`common/` and one folder a sheet); conditions may call every trade function. Messages name files as
@@ -84,9 +84,12 @@ export async function loadChecklists(dir: string, around?: Surroundings): Promis
   );
   // What surrounds the sheets may be functions, which have no letters to compare.
   if (around !== undefined) return checkRead(dir, read, around);
-  const of = JSON.stringify([dir, read]);
-  if (last?.of !== of) last = { of, loading: checkRead(dir, read, {}) };
-  return last.loading;
+  const of = JSON.stringify(read);
+  const before = last.get(dir);
+  if (before?.of === of) return before.loading;
+  const loading = checkRead(dir, read, {});
+  last.set(dir, { of, loading });
+  return loading;
 }
 
 /** Joins the parts of every folder and checks them all. */

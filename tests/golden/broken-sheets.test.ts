@@ -21,7 +21,14 @@ const TABLES: Readonly<Record<string, readonly Broken[]>> = {
   cases: CASES,
   "shown texts": TEXTS,
 };
-const sayOf = ({ of, change }: Broken) => (of === "sheet" ? sheetSays(change) : commonSays(change));
+/** What was said of each: looked at one by one, and once more for all. */
+const said = new Map<Broken, ReturnType<typeof sheetSays>>();
+function sayOf(broken: Broken): ReturnType<typeof sheetSays> {
+  const { of, change } = broken;
+  const says = said.get(broken) ?? (of === "sheet" ? sheetSays(change) : commonSays(change));
+  said.set(broken, says);
+  return says;
+}
 
 test("the small good sheet and its shared files pass without a remark", () => {
   expect(sheetSays()).toEqual({ problems: [], notes: [], codes: [] });

@@ -11,7 +11,7 @@ import { jobSays } from "../../src/app/state/job-words.js";
 import { becauseSays, type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import { isTextKey } from "../../src/app/texts/index.js";
 import { loadChecklists } from "../../src/build/load-checklists.js";
-import { type Assessment, assess, prepare, type StandingReply } from "../../src/core/assess/index.js";
+import { type Assessment, prepare, reassess, type StandingReply, start } from "../../src/core/assess/index.js";
 import { foldVisit } from "../../src/core/record/index.js";
 import type { Field } from "../../src/core/sheet/run.js";
 import { AUDIENCES, type ReplyValue } from "../../src/core/terms/index.js";
@@ -42,6 +42,8 @@ const engine = prepare(
   TRADE_WORK,
 );
 const complaints = listed.map(({ id }) => id);
+/** Carried on from: what it comes to is what assessing from nothing comes to (tests/property/assess.test.ts). */
+const untouched = start(engine, visit([], { sheets: lists.sheets.map(({ sheet }) => sheet.id), complaints }));
 const gates = [...known.gates.values()];
 
 /** One of the replies a field takes, the n-th in turn; readings from far below their window to far above it. */
@@ -58,10 +60,10 @@ function anyReply(field: Field, n: number): ReplyValue {
 /** The n-th way of answering everything that is asked, `layers` times: what replies open is answered too. */
 function judged(n: number, layers: number): Assessment {
   let replies: readonly StandingReply[] = [];
-  let judgement = assess(engine, visit([], { sheets: lists.sheets.map(({ sheet }) => sheet.id), complaints }));
+  let session = untouched;
   for (let layer = 0; layer < layers; layer++) {
     const said = new Set(replies.map(({ key }) => `${key.point} ${key.place}`));
-    const more = judgement.asked
+    const more = session.assessment.asked
       .flatMap((one) => [one.point, ...one.with].map((point) => ({ ...one, point })))
       .filter(({ point, place }, index) => !said.has(`${point} ${place}`) && (index + n) % 7 !== 0)
       .flatMap(({ point, place, state }, index) =>
@@ -74,12 +76,9 @@ function judged(n: number, layers: number): Assessment {
         ),
       );
     replies = [...replies, ...more];
-    judgement = assess(
-      engine,
-      visit(replies, { sheets: lists.sheets.map(({ sheet }) => sheet.id), complaints }),
-    );
+    session = reassess(session, { ...session.input, replies });
   }
-  return judgement;
+  return session.assessment;
 }
 
 /** What tells ids from words: `whl.spin`, `wheel_fixing`, `w4-road`, `FL`, `axle-F`. */

@@ -155,6 +155,8 @@ test("replies by keyboard: each is a tab stop, arrows choose nothing, space choo
 
 test("several replies: each is its own checkbox and can be taken back", async ({ page }) => {
   await show(page, "owner");
+  const replies = page.getByRole("group", { name: "Grease on the inside of the wheel" });
+  await expect(replies).toHaveAccessibleDescription("Choose all that are true.");
   const dry = page.getByRole("checkbox", { name: "No, dry and dusty" });
   await dry.click();
   await expect(dry).toBeChecked();

@@ -10,6 +10,7 @@ import { findingsView, findingView } from "../../src/app/state/findings-view.js"
 import { jobSays } from "../../src/app/state/job-words.js";
 import { becauseSays, type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import { isTextKey } from "../../src/app/texts/index.js";
+import { t } from "../../src/app/texts/round.js";
 import { loadChecklists } from "../../src/build/load-checklists.js";
 import { type Assessment, prepare, reassess, type StandingReply, start } from "../../src/core/assess/index.js";
 import { foldVisit } from "../../src/core/record/index.js";
@@ -122,6 +123,15 @@ test("every rule, job and complaint is told in words to everyone who looks", () 
     expect(raw([rules, jobs, lines])).toEqual([]);
     expect(lines.some(({ first }) => first.length > 0)).toBe(true);
   }
+});
+
+test("that several replies may stand together the round says by itself: no point says it again", () => {
+  const points = [...known.points.values()];
+  expect(points.some(({ point }) => Object.values(point.fields).some((field) => "words" in field && field.several))).toBe(
+    true,
+  );
+  const again = points.filter(({ text }) => text.how?.includes(t("round.several")));
+  expect(again.map(({ point }) => point.id)).toEqual([]);
 });
 
 test("whatever is replied, findings, their because, gates, cautions and what opens or settles are told in words", () => {

@@ -151,6 +151,7 @@ export function OwnerPage() {
           kind="several"
           columns={1}
           label="Grease on the inside of the wheel"
+          says="Choose all that are true."
           replies={Object.entries(words).map(([id, w]) => ({ id, words: w, chosen: seen.includes(id) }))}
           onChoose={(id, on) => setSeen(on ? [...seen, id] : seen.filter((s) => s !== id))}
           last={{ words: "I can’t see in", chosen: false, onPress: tick }}

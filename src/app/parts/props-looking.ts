@@ -49,6 +49,8 @@ export interface ReplyGridProps {
   readonly kind: "one" | "several" | "choice";
   /** Accessible name of the group: the question. */
   readonly label: string;
+  /** One line above the replies that is said of the group as well: 'Choose all that are true.' */
+  readonly says?: string | undefined;
   readonly replies: readonly ReplyItem[];
   /** `chosen` is what the reply becomes; one of several that exclude each other, pressed again, calls nothing. */
   readonly onChoose: (id: string, chosen: boolean) => void;

@@ -2,6 +2,7 @@
  * Big replies to one question, all drawn alike in plain order. Chosen ones carry a tick and a frame, never a fill
  * alone. Refuses to know what a reply means.
  */
+import { useId } from "preact/hooks";
 import { TickIcon } from "./icons.js";
 import type { ReplyGridProps, ReplyItem } from "./props-looking.js";
 import { rovingTab, useRoving } from "./roving.js";
@@ -18,55 +19,67 @@ export function columnsFor(replies: readonly Pick<ReplyItem, "words" | "sketch">
   return long ? 1 : 2;
 }
 
-export function ReplyGrid({ kind, label, replies, onChoose, columns, last, disabled }: ReplyGridProps) {
+export function ReplyGrid({ kind, label, says, replies, onChoose, columns, last, disabled }: ReplyGridProps) {
   const element = useRoving<HTMLDivElement>();
+  const id = useId();
   const anyChosen = replies.some((reply) => reply.chosen);
   const inOne = (columns ?? columnsFor(last ? [...replies, last] : replies)) === 1;
   const sketched = replies.some((reply) => reply.sketch !== undefined);
   const look = `replies${inOne ? " one-column" : ""}${sketched ? " sketched" : ""}`;
   const isRadio = kind === "choice";
-  const group = { role: isRadio ? "radiogroup" : "group", "aria-label": label } as const;
+  const group = {
+    role: isRadio ? "radiogroup" : "group",
+    "aria-label": label,
+    "aria-describedby": says && id,
+  } as const;
   const stateOf = (chosen: boolean) =>
     kind === "one"
       ? ({ "aria-pressed": chosen } as const)
       : ({ role: isRadio ? "radio" : "checkbox", "aria-checked": chosen } as const);
   return (
-    <div class={look} {...group} ref={element}>
-      {replies.map((reply, index) => (
-        <button
-          key={reply.id}
-          class="reply"
-          type="button"
-          {...stateOf(reply.chosen)}
-          tabIndex={isRadio ? rovingTab(reply.chosen, index, anyChosen) : 0}
-          disabled={disabled}
-          onClick={() => (kind === "several" || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
-        >
-          {reply.sketch}
-          <span class="reply-words">
-            {reply.words}
-            {reply.says && <small>{reply.says}</small>}
-          </span>
-          {reply.chosen && <TickIcon />}
-        </button>
-      ))}
-      {last && (
-        <button
-          class="reply"
-          type="button"
-          aria-haspopup="dialog"
-          aria-pressed={last.chosen}
-          disabled={disabled}
-          onClick={last.onPress}
-        >
-          {last.sketch}
-          <span class="reply-words">
-            {last.words}
-            {last.says && <small>{last.says}</small>}
-          </span>
-          {last.chosen && <TickIcon />}
-        </button>
+    <>
+      {says && (
+        <p class="small replies-say" id={id}>
+          {says}
+        </p>
       )}
-    </div>
+      <div class={look} {...group} ref={element}>
+        {replies.map((reply, index) => (
+          <button
+            key={reply.id}
+            class="reply"
+            type="button"
+            {...stateOf(reply.chosen)}
+            tabIndex={isRadio ? rovingTab(reply.chosen, index, anyChosen) : 0}
+            disabled={disabled}
+            onClick={() => (kind === "several" || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
+          >
+            {reply.sketch}
+            <span class="reply-words">
+              {reply.words}
+              {reply.says && <small>{reply.says}</small>}
+            </span>
+            {reply.chosen && <TickIcon />}
+          </button>
+        ))}
+        {last && (
+          <button
+            class="reply"
+            type="button"
+            aria-haspopup="dialog"
+            aria-pressed={last.chosen}
+            disabled={disabled}
+            onClick={last.onPress}
+          >
+            {last.sketch}
+            <span class="reply-words">
+              {last.words}
+              {last.says && <small>{last.says}</small>}
+            </span>
+            {last.chosen && <TickIcon />}
+          </button>
+        )}
+      </div>
+    </>
   );
 }

@@ -41,6 +41,7 @@ function WordsField({
     <ReplyGrid
       kind={field.several ? "several" : "one"}
       label={field.label}
+      says={field.says}
       replies={field.words}
       columns={on.who === "owner" ? 1 : undefined}
       onChoose={choose}

@@ -29,12 +29,11 @@ const CARRIES_LAST = new Set(["words", "yes"]);
 export function OpenPointPool(props: PointProps) {
   const { on, view } = props;
   const { open } = view;
-  const several = open.several ? t("round.several") : undefined;
   const lastField = open.fields.at(-1);
   const carried = lastField !== undefined && CARRIES_LAST.has(lastField.kind);
   return (
     <Pool as="section" label={open.question} edge={view.stop.place === "car" ? "line" : "joined"}>
-      <Question question={open.question} how={[open.how, several].filter(Boolean).join(" ") || undefined} />
+      <Question question={open.question} how={open.how} />
       {open.leave !== undefined && <p class="leave">{`${t("round.leave")}. ${open.leave}`}</p>}
       {open.fields.map((field) => (
         <div key={`${field.at.point} ${field.name}`} class="point-field">

@@ -73,6 +73,15 @@ test("the next place is named when this one is done, the next car state with it"
   expect(roundView(done, at("hub.spin", "FR"))?.begins).toBeUndefined();
 });
 
+test("where several replies may stand together, the field says so; where one stands, it does not", async () => {
+  const look = await looking([]);
+  const heard = roundView(look, at("hub.noise", "car", "w0-talk"))?.open.fields[0];
+  expect(heard).toMatchObject({ several: true, says: "Choose all that are true." });
+  const felt = roundView(look, at("hub.spin", "FL"))?.open.fields[0];
+  expect(felt).toMatchObject({ several: false });
+  expect(felt?.says).toBeUndefined();
+});
+
 test("a point that is not asked in this visit has no view", async () => {
   expect(roundView(await looking([]), at("hub.float", "car"))).toBeUndefined();
   expect(roundView(await looking([]), at("hub.spin", "RL"))).toBeUndefined();

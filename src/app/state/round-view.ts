@@ -45,6 +45,8 @@ export interface FieldView {
   readonly label: string;
   readonly kind: FieldKind;
   readonly several: boolean;
+  /** Said of the replies where several may stand together. */
+  readonly says?: string;
   readonly words: readonly { readonly id: string; readonly words: string; readonly chosen: boolean }[];
   /** What stands, in words; for readings, counts, yes and date codes. */
   readonly reply?: string;
@@ -62,7 +64,6 @@ export interface OpenPoint {
   readonly trap?: string;
   /** Owner: why this is left to the workshop. */
   readonly leave?: string;
-  readonly several: boolean;
   readonly fields: readonly FieldView[];
   readonly nonAnswer?: { readonly nonAnswer: NonAnswer; readonly reason?: Reason; readonly says: string };
   readonly notes: readonly string[];
@@ -128,12 +129,14 @@ function fieldViews({ known, who, visit }: Looking, at: PointAt): readonly Field
   return Object.entries(point.point.fields).map(([name, field]) => {
     const value = replyAt(visit.replies, at, name);
     const chosen = value?.type === "words" ? value.words : [];
+    const several = "words" in field && field.several === true;
     return {
       at,
       name,
       label: fieldName(point.text, name),
       kind: fieldKind(field),
-      several: "words" in field && field.several === true,
+      several,
+      ...(several ? { says: t("round.several") } : {}),
       words:
         "words" in field
           ? field.words.map((word) => ({
@@ -171,7 +174,6 @@ function openPoint(looking: Looking, asked: PointsAt): OpenPoint {
     ...(point?.text.how !== undefined ? { how: point.text.how } : {}),
     ...(point?.text.trap !== undefined ? { trap: point.text.trap } : {}),
     ...(leave !== undefined ? { leave } : {}),
-    several: fields.some((field) => field.several),
     fields,
     ...(nonAnswer
       ? {

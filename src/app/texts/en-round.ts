@@ -72,7 +72,7 @@ export const enRound = {
   "round.sound": "Sound",
   "round.note": "Note",
   "round.add-note": "Add a note",
-  "round.several": "More than one may be true.",
+  "round.several": "Choose all that are true.",
   "round.cannot": "Can't get at it",
   "round.cannot.owner": "I can't see it",
   "round.cannot.title": "Why not?",

@@ -8,7 +8,7 @@ import { cautionLines, gateLine } from "../../src/app/state/cautions-view.js";
 import { complaintLines } from "../../src/app/state/complaint-lines.js";
 import { findingsView, findingView } from "../../src/app/state/findings-view.js";
 import { jobSays } from "../../src/app/state/job-words.js";
-import { becauseSays, type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
+import { becauseSays, faultSays, type Knowledge, knowledgeOf } from "../../src/app/state/knowledge.js";
 import { isTextKey } from "../../src/app/texts/index.js";
 import { t } from "../../src/app/texts/round.js";
 import { loadChecklists } from "../../src/build/load-checklists.js";
@@ -123,6 +123,18 @@ test("every rule, job and complaint is told in words to everyone who looks", () 
     expect(raw([rules, jobs, lines])).toEqual([]);
     expect(lines.some(({ first }) => first.length > 0)).toBe(true);
   }
+});
+
+test("an owner is told a fault in words meant for owners, the rule's own or else the fault's", () => {
+  const texts = known.sheets.map((one) => one.texts);
+  const ownersOnly = [...known.rules.values()].flatMap(({ id, fault }) => {
+    const ofFault = texts.map(({ faults }) => faults?.[fault ?? ""]?.owner).find((owner) => owner !== undefined);
+    const ofRule = texts.map(({ rules }) => rules?.[id]).find((own) => own !== undefined);
+    if (fault === undefined || ofFault === undefined || ofRule === undefined || ofRule.owner !== undefined) return [];
+    return [{ id, told: faultSays(known, fault, [id], "owner").says, ofFault }];
+  });
+  expect(ownersOnly.length).toBeGreaterThan(0);
+  expect(ownersOnly.filter(({ told, ofFault }) => told !== ofFault)).toEqual([]);
 });
 
 test("that several replies may stand together the round says by itself: no point says it again", () => {

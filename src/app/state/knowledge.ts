@@ -163,7 +163,9 @@ export function faultSays(
   ]);
   const found = texts.find((text) => text !== undefined);
   if (!found) return { says: plainWord(fault) };
-  const says = who === "owner" && found.owner !== undefined ? found.owner : found.says;
+  // A rule's own words for the trade are no words for an owner: where it has none for one, the fault's are told.
+  const owners = who === "owner" ? texts.find((text) => text?.owner !== undefined)?.owner : undefined;
+  const says = owners ?? found.says;
   return found.cause === undefined ? { says } : { says, cause: found.cause };
 }
 

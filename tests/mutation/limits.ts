@@ -66,12 +66,13 @@ function factsNotice(mutant: Mutant): boolean {
 
 /** Its own sheet alone first, which is quick; what survives that meets the cases of all sheets. */
 function casesNotice(lists: Checklists, own: LoadedSheet, mutant: Mutant): boolean {
-  const names = namesUnder(lists, mutant.limit.of);
-  const touches = touching(names);
+  const touches = touching(namesUnder(lists, mutant.limit.of));
   const alone = only(lists, [own], touches, own.sheet.id);
-  if (fails(alone, mutant) && !fails(alone)) return true;
-  return fails(only(lists, lists.sheets, touches), mutant);
+  return turns(alone, mutant) || turns(only(lists, lists.sheets, touches), mutant);
 }
+
+/** Only what passes unchanged can tell that something has changed. */
+const turns = (lists: Checklists, mutant: Mutant): boolean => fails(lists, mutant) && !fails(lists);
 
 function fails(lists: Checklists, mutant?: Mutant): boolean {
   const under = mutant === undefined ? lists : withMutant(lists, mutant);

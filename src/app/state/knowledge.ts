@@ -164,8 +164,7 @@ export function faultSays(
   const found = texts.find((text) => text !== undefined);
   if (!found) return { says: plainWord(fault) };
   // A rule's own words for the trade are no words for an owner: where it has none for one, the fault's are told.
-  const owners = who === "owner" ? texts.find((text) => text?.owner !== undefined)?.owner : undefined;
-  const says = owners ?? found.says;
+  const says = (who === "owner" && texts.find((text) => text?.owner)?.owner) || found.says;
   return found.cause === undefined ? { says } : { says, cause: found.cause };
 }
 

@@ -7,6 +7,7 @@ import { t } from "../../src/app/texts/index.js";
 import { t as reading } from "../../src/app/texts/reading.js";
 import { t as round } from "../../src/app/texts/round.js";
 import { ACTS, WAY } from "../../src/core/assess/value-room.js";
+import { engineIn } from "../../src/core/sheet/run.js";
 import { Hand } from "./rounds-hand.js";
 import { type MetField, repliesText, type SheetsOfRound } from "./rounds-sheets.js";
 
@@ -157,9 +158,14 @@ export class RoundWalk {
     return { hand: this.hand.tally, covered, lookSeconds, waySeconds, gates, swept, same, isThrough, clumsy };
   }
 
+  private actIn(id: string): number | undefined {
+    const state = this.sheets.known.states.get(id);
+    return state && ACTS.get(engineIn(state));
+  }
+
   private wayTo({ state, place }: { readonly state: string; readonly place: string }): number {
     if (this.stood?.state === state && this.stood.place === place) return 0;
-    const way = this.stood?.state === state ? 0 : (ACTS.get(state) ?? WAY.state);
+    const way = this.stood?.state === state ? 0 : (this.actIn(state) ?? WAY.state);
     return way + WAY.place;
   }
 
@@ -173,7 +179,7 @@ export class RoundWalk {
 
   /** Seconds an act still goes on by itself: what is looked at meanwhile takes none of its own. */
   private freeIn(state: string): number {
-    return this.stood?.state === state ? this.free : (ACTS.get(state) ?? 0);
+    return this.stood?.state === state ? this.free : (this.actIn(state) ?? 0);
   }
 
   /** One point looked at, where it stands. */

@@ -10,17 +10,20 @@ import {
   assess,
   type Engine,
   prepare,
+  type StateMarks,
   valueOrder,
   WALK_AWAY,
   type Worth,
   worthOf,
 } from "../../src/core/assess/index.js";
+import { engineIn, withBrought } from "../../src/core/sheet/run.js";
 import { visit } from "../support/small-car.js";
 
 let lists: Checklists;
 let engine: Engine;
 let worths: ReadonlyMap<string, Worth>;
 let asked: readonly Asked[];
+let marks: ReadonlyMap<string, StateMarks>;
 
 beforeAll(async () => {
   const { result } = await loadChecklists("checklists");
@@ -29,6 +32,11 @@ beforeAll(async () => {
   const built = lists.sheets.map((one) => one.built);
   engine = prepare(lists.common, built);
   worths = worthOf(engine, lists.common, built);
+  const { states } = withBrought(
+    lists.common.common,
+    built.map(({ sheet }) => sheet),
+  );
+  marks = new Map(states.map((state) => [state.id, { lifted: state.lifted, engine: engineIn(state) }]));
   asked = assess(engine, visit([], { who: "buyer", sheets: ids() })).asked;
 }, 60_000);
 const ids = (): readonly string[] => lists.sheets.map(({ built }) => built.sheet.id);
@@ -63,10 +71,12 @@ test("[HO44] what stops an engine or a car that nothing held back is known as th
 
 const FORTY = 40 * 60;
 const isLifted = (state: string): boolean => lists.common.common.states.some((one) => one.id === state && one.lifted);
+const marksOf = (state: string): StateMarks => marks.get(state) ?? {};
+const ACT_SECONDS = { running: 240, driving: 480, hot: undefined, cold: undefined };
 /** What a buyer has the time for, with these sheets open. */
 function inForty(sheets: readonly string[]): readonly Asked[] {
   const all = assess(engine, visit([], { who: "buyer", sheets })).asked;
-  const order = valueOrder(all, worths, FORTY, isLifted);
+  const order = valueOrder(all, worths, FORTY, marksOf);
   return order.asked.slice(0, all.length - order.beyond);
 }
 const pointsOf = (some: readonly Asked[]): readonly string[] =>
@@ -108,7 +118,7 @@ test("[VO5] forty minutes hold the start from cold and the road, and all their g
 });
 
 test("[VO5] with twenty minutes there is no drive, and nothing that only a drive waits for takes time from the rest", () => {
-  const order = valueOrder(asked, worths, 20 * 60, isLifted);
+  const order = valueOrder(asked, worths, 20 * 60, marksOf);
   const fits = order.asked.slice(0, asked.length - order.beyond);
   const states = new Set(fits.map(({ state }) => state));
   expect([states.has("w3-running"), states.has("p2-price"), states.has("w4-road")]).toEqual([true, true, false]);
@@ -121,13 +131,12 @@ test("[VO8] what is said to fit does fit: looking, going from place to place, ea
       const here = some.filter((one) => one.state === state);
       const places = new Set(here.map(({ place }) => place)).size;
       const looks = pointsOf(here).reduce((so, point) => so + (worths.get(point)?.look ?? 0), places * 15);
-      return (
-        sum + (state === "w4-road" ? Math.max(480, looks) : state === "w3-running" ? Math.max(240, looks) : 60 + looks)
-      );
+      const act = ACT_SECONDS[marksOf(state).engine ?? "cold"];
+      return sum + (act === undefined ? 60 + looks : Math.max(act, looks));
     }, 0);
   fc.assert(
     fc.property(someAsked, fc.integer({ min: 0, max: 7200 }), (some, time) => {
-      const order = valueOrder(some, worths, time, isLifted);
+      const order = valueOrder(some, worths, time, marksOf);
       expect(seconds(order.asked.slice(0, some.length - order.beyond))).toBeLessThanOrEqual(time);
     }),
     RUNS,
@@ -185,7 +194,7 @@ test("[VO5] what needs a lift takes no time from what is looked at on the ground
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 7200 }), (time) => {
       const fits = (some: readonly Asked[]) => {
-        const order = valueOrder(some, worths, time, isLifted);
+        const order = valueOrder(some, worths, time, marksOf);
         return order.asked.slice(0, some.length - order.beyond).filter(({ state }) => !isLifted(state));
       };
       expect(fits(asked)).toEqual(fits(onGround));

@@ -8,7 +8,7 @@ import {
   unitChoices,
 } from "../state/sheet-choices.js";
 import { textAt, withAt } from "../state/sheet-forms.js";
-import { gaugeInUnit, gaugeOf, PLANS, SIGNALS } from "../state/sheet-forms-brought.js";
+import { ENGINES, gaugeInUnit, gaugeOf, PLANS, SIGNALS } from "../state/sheet-forms-brought.js";
 import { t } from "../texts/sheet-forms.js";
 import { unitWords } from "../texts/units.js";
 import { Boxes, FigureBox, ItemForm, SwitchBox, TextBox, useItem } from "./item-boxes.js";
@@ -31,6 +31,13 @@ function State() {
           label={t("item-state.plan")}
           choices={PLANS.map((value) => ({ value, words: t(`item-state.plan.${value}`) }))}
           wanted
+        />
+        <ChoiceBox
+          at={["engine"]}
+          label={t("item-state.engine")}
+          help={t("item-state.engine.help")}
+          choices={ENGINES.map((value) => ({ value, words: t(`item-state.engine.${value}`) }))}
+          none={t("item-state.engine.none")}
         />
         <FigureBox at={["within"]} label={t("item-state.within")} help={t("item-state.within.help")} unit="s" whole />
       </Boxes>

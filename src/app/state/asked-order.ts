@@ -2,12 +2,14 @@
 import {
   type Asked,
   type Assessment,
+  type StateMarks,
   type ValueOrder,
   valueOrder,
   type Worth,
   worthOf,
 } from "../../core/assess/index.js";
 import { lookingTimeOf, type VisitState } from "../../core/record/index.js";
+import { engineIn } from "../../core/sheet/run.js";
 import type { Linked } from "./desk.js";
 import { isAskedHere } from "./stops.js";
 
@@ -22,14 +24,16 @@ export function worthsOf({ engine, common, sheets }: Ordered): ReadonlyMap<strin
   return made;
 }
 
-const liftedIn =
+const marksIn =
   ({ laid: { known } }: Ordered) =>
-  (state: string): boolean =>
-    known.states.get(state)?.lifted === true;
+  (id: string): StateMarks => {
+    const state = known.states.get(id);
+    return state ? { lifted: state.lifted, engine: engineIn(state) } : {};
+  };
 
 /** What of these points there is time for in so many seconds, in order of value, and how many at the end there is not. */
 export const fitting = (set: Ordered, asked: readonly Asked[], seconds: number): ValueOrder =>
-  valueOrder(asked, worthsOf(set), seconds, liftedIn(set));
+  valueOrder(asked, worthsOf(set), seconds, marksIn(set));
 
 /** How points were ordered last: a reply seldom changes what is asked, and then the order stands as it is. */
 interface Put {
@@ -53,7 +57,7 @@ function putInOrder(set: Ordered, here: readonly Asked[], seconds: number | unde
   )
     return last.from.flatMap((at) => here[at] ?? []);
   const places = new Map(here.map((one, at) => [one, at]));
-  const { asked } = valueOrder(here, worthsOf(set), seconds, liftedIn(set));
+  const { asked } = valueOrder(here, worthsOf(set), seconds, marksIn(set));
   lastPut.set(set.engine, { here, seconds, from: asked.flatMap((one) => places.get(one) ?? []) });
   return asked;
 }

@@ -18,6 +18,7 @@ import { stepInUnit } from "./sheet-forms-units.js";
 
 export const SIGNALS = ["danger", "warning", "caution", "notice"] as const;
 export const PLANS = ["body", "chassis", "none"] as const;
+export const ENGINES = ["running", "driving", "hot"] as const;
 export const FACT_KINDS = ["word", "number", "year", "yes"] as const;
 
 /** A gauge of another quantity begins in its usual unit, step and error as they stand. */

@@ -277,6 +277,13 @@ export const enSheetForms = {
   "item-state.plan.none": "none: on the bench or on paper",
   "item-state.within": "Holds so long after stopping",
   "item-state.within.help": "A clock counts it down. Empty: as long as one likes.",
+  "item-state.engine": "The engine",
+  "item-state.engine.help":
+    "From this comes how long it takes, what must have been before it, and which checks stand before a start.",
+  "item-state.engine.none": "stands cold",
+  "item-state.engine.running": "runs, the car stands",
+  "item-state.engine.driving": "drives the car",
+  "item-state.engine.hot": "hot from driving",
   "item-state.lifted": "Off the ground",
   "item-state.lifted.says": "Wheels hang, or the car stands on supports",
 

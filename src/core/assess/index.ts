@@ -12,6 +12,7 @@ export { aggregate, singleU } from "./reading.js";
 export { applyRegrades } from "./regrade.js";
 export { assess, reassess, type Session, start, worldOf } from "./session.js";
 export { type ValueOrder, valueOrder } from "./value-order.js";
+export type { StateMarks } from "./value-row.js";
 export { ENGINE_VERSION } from "./version.js";
 export { readVisitFile, type VisitFile } from "./visit-file.js";
 export { WALK_AWAY, type Worth, worthOf } from "./worth.js";

@@ -4,7 +4,7 @@
  */
 import type { Asked } from "./contract.js";
 import { roomFor } from "./value-room.js";
-import { byChance, byWorth, type Row, rowsOf } from "./value-row.js";
+import { byChance, byWorth, type Row, rowsOf, type StateMarks } from "./value-row.js";
 import type { Worth } from "./worth.js";
 
 export interface ValueOrder {
@@ -23,9 +23,9 @@ export function valueOrder(
   asked: readonly Asked[],
   worths: ReadonlyMap<string, Worth>,
   seconds = Number.POSITIVE_INFINITY,
-  isLifted: (state: string) => boolean = () => false,
+  marksOf: (state: string) => StateMarks = () => ({}),
 ): ValueOrder {
-  const rows = rowsOf(asked, worths, isLifted);
+  const rows = rowsOf(asked, worths, marksOf);
   const fitting = roomFor(rows, seconds);
   const late = (row: Row): number => (fitting.has(row) ? 0 : 1);
   const ordered = rows.toSorted(

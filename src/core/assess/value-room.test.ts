@@ -1,12 +1,15 @@
 /** What there is room for, held against every choice of points that the rules allow, in small viewings made up here. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { EngineIn } from "../sheet/run.js";
 import { ACTS, roomFor, WAY } from "./value-room.js";
 import { byGravity, type Row, rowsOf } from "./value-row.js";
 import type { Worth } from "./worth.js";
 
-const STATES = ["w1-cold", "w3-lids", "w3-running", "w4-road", "w5-hot", "p2-price"] as const;
-const GUARDED = ["w3-running", "w4-road", "p2-price"] as const;
+const STATES = ["w1-cold", "w3-lids", "run-up", "drive", "hot", "p2-price"] as const;
+const GUARDED = ["run-up", "drive", "p2-price"] as const;
+const ENGINES: Readonly<Record<string, EngineIn>> = { "run-up": "running", drive: "driving", hot: "hot" };
+const marksOf = (state: string) => ({ engine: ENGINES[state] });
 
 const point = fc.record({
   state: fc.integer({ min: 0, max: STATES.length - 1 }),
@@ -35,7 +38,7 @@ const viewing = fc.array(point, { minLength: 1, maxLength: 9 }).map((points): re
       { opens, awaited: Math.min(1, opens.length), decides, alone, work, look },
     ]),
   );
-  return rowsOf(asked, worths, () => false);
+  return rowsOf(asked, worths, marksOf);
 });
 
 const stateOf = ({ one }: Row): string => one.state;
@@ -47,7 +50,7 @@ function secondsFor(taken: readonly Row[]): number {
       const here = taken.filter((row) => stateOf(row) === state);
       const looks = here.reduce((sum, { worth }) => sum + worth.look, 0);
       const ways = new Set(here.map(({ place }) => place)).size * WAY.place;
-      const act = ACTS.get(state);
+      const act = ACTS.get(ENGINES[state]);
       return act === undefined ? WAY.state + looks + ways : Math.max(act, looks + ways);
     })
     .reduce((sum, one) => sum + one, 0);
@@ -58,11 +61,11 @@ function actsOf(all: readonly Row[], taken: readonly Row[]): ReadonlySet<string>
   const there = new Set(all.map(stateOf));
   const done = new Set(taken.map(stateOf));
   const guarded = new Set(all.flatMap(({ worth }) => worth.opens));
-  const acts = new Set([...done].filter((state) => ACTS.has(state) || guarded.has(state)));
+  const acts = new Set([...done].filter((state) => ACTS.has(ENGINES[state]) || guarded.has(state)));
   const isOwed = ({ worth }: Row): boolean => worth.opens.some((act) => acts.has(act));
   if (all.some((row) => isOwed(row) && !taken.includes(row))) return undefined;
-  if (acts.has("w4-road") && there.has("w3-running") && !acts.has("w3-running")) return undefined;
-  if (done.has("w5-hot") && there.has("w4-road") && !acts.has("w4-road")) return undefined;
+  if (acts.has("drive") && there.has("run-up") && !acts.has("run-up")) return undefined;
+  if (done.has("hot") && there.has("drive") && !acts.has("drive")) return undefined;
   const isMilderFirst = taken.some(
     (row) =>
       !isOwed(row) &&
@@ -97,14 +100,14 @@ test("[VO8] what is felt on the road takes no time of its own before the drive i
     const asked = ids.map((id) => ({
       point: id,
       place: "car",
-      state: "w4-road",
+      state: "drive",
       fields: [],
       with: [],
       safetyCritical: false,
       openedBy: [],
     }));
     const worth: Worth = { opens: [], awaited: 0, decides: 2, alone: 2, work: 60, look: 20 };
-    return rowsOf(asked, new Map(ids.map((id) => [id, worth])), () => false);
+    return rowsOf(asked, new Map(ids.map((id) => [id, worth])), marksOf);
   };
   const inDrive = (WAY.drive - WAY.place) / 20;
   expect(roomFor(road(30), WAY.drive).size).toBe(Math.floor(inDrive));

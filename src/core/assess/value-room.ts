@@ -2,25 +2,22 @@
  * What there is room for in a time: first the acts a visit is made for, each with all its gates wait for, then what is
  * worth most in the rest. A car state costs its setting up once, so it is weighed as a whole. Puts nothing in order.
  */
+import type { EngineIn } from "../sheet/run.js";
 import { type List, shareTime } from "./share-time.js";
 import { byGravity, type Row } from "./value-row.js";
 
 /** Seconds, estimated by ourselves: going to another place, opening or closing what a car state wants, a start from cold, a drive. */
 export const WAY = { place: 15, state: 60, start: 240, drive: 480 };
-/** The car state in which the car is driven (AS38 names it too). */
-const ROAD = "w4-road";
-const RUNNING = "w3-running";
 
 /** What a car must have been through first: driven only once started, hot only once driven. */
-const AFTER: ReadonlyMap<string, string> = new Map([
-  [ROAD, RUNNING],
-  ["w5-hot", ROAD],
-  ["w5-soak", ROAD],
+const AFTER: ReadonlyMap<EngineIn | undefined, EngineIn> = new Map([
+  ["driving", "running"],
+  ["hot", "driving"],
 ]);
 /** What takes its time whatever is looked at in it: seen and heard while it goes on, a look takes none of its own. */
-export const ACTS: ReadonlyMap<string, number> = new Map([
-  [RUNNING, WAY.start],
-  [ROAD, WAY.drive],
+export const ACTS: ReadonlyMap<EngineIn | undefined, number> = new Map([
+  ["running", WAY.start],
+  ["driving", WAY.drive],
 ]);
 
 /** Minutes that what a rule found costs besides its job, or where no job is written for it: estimated by ourselves. */
@@ -64,9 +61,9 @@ function worthsOf(rows: readonly Row[]): ReadonlyMap<Row, number> {
 
 /** As many acts as there is room for; of equally many those with which most comes together. */
 function bestOf(rows: readonly Row[], worths: ReadonlyMap<Row, number>, seconds: number): Choice {
-  const there = new Set(rows.map(({ one }) => one.state));
+  const there = new Map(rows.map(({ one, engine }) => [one.state, engine]));
   const guarded = new Set(rows.flatMap(({ worth }) => worth.opens));
-  const acts = [...there].filter((state) => guarded.has(state) || ACTS.has(state));
+  const acts = [...there].flatMap(([state, engine]) => (guarded.has(state) || ACTS.has(engine) ? [state] : []));
   const states = byState(rows.toSorted(byGravity));
   const sets = subsets(acts).toSorted((a, b) => b.size - a.size);
   let best: Choice = { rows: [], seconds: 0, worth: 0 };
@@ -100,7 +97,8 @@ const subsets = (all: readonly string[]): readonly ReadonlySet<string>[] =>
 interface Acts {
   readonly acts: readonly string[];
   readonly set: ReadonlySet<string>;
-  readonly there: ReadonlySet<string>;
+  /** The car states there are, with what the engine does in each. */
+  readonly there: ReadonlyMap<string, EngineIn | undefined>;
 }
 
 /** The most there is room for when exactly these acts are done; undefined where they are too much, or cannot be alone. */
@@ -111,8 +109,9 @@ function choose(
   seconds: number,
 ): Choice | undefined {
   const isOpen = (state: string): boolean => {
-    const before = AFTER.get(state);
-    if (before !== undefined && there.has(before) && !set.has(before)) return false;
+    const after = AFTER.get(there.get(state));
+    const before = after === undefined ? [] : [...there].filter(([, engine]) => engine === after);
+    if (before.length > 0 && !before.some(([one]) => set.has(one))) return false;
     return set.has(state) || !acts.includes(state);
   };
   if ([...set].some((act) => !isOpen(act))) return undefined;
@@ -132,7 +131,7 @@ function choose(
     const held = new Set(tickets);
     const inTurn = [...tickets, ...rows.filter((row) => !held.has(row))];
     const least = Math.max(tickets.length, Number(set.has(state)));
-    lists.push({ rows: inTurn, list: { beginnings: beginningsOf(state, inTurn, worths), least } });
+    lists.push({ rows: inTurn, list: { beginnings: beginningsOf(ACTS.get(there.get(state)), inTurn, worths), least } });
   }
   const shared = shareTime(
     lists.map(({ list }) => list),
@@ -146,10 +145,13 @@ function choose(
   };
 }
 
-/** Seconds and worth of the first row, of the first two, and so on. */
-function beginningsOf(state: string, rows: readonly Row[], worths: ReadonlyMap<Row, number>): List["beginnings"] {
+/** Seconds and worth of the first row, of the first two, and so on; `act`: seconds it takes at least. */
+function beginningsOf(
+  act: number | undefined,
+  rows: readonly Row[],
+  worths: ReadonlyMap<Row, number>,
+): List["beginnings"] {
   const been = new Set<number>();
-  const act = ACTS.get(state);
   let [looked, worth] = [0, 0];
   return rows.map((row) => {
     looked += row.worth.look + (been.has(row.place) ? 0 : WAY.place);

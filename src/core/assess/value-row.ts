@@ -1,4 +1,5 @@
 /** A point as one with little time weighs it: what it can decide, where it stands, how two of them compare. Chooses nothing. */
+import type { EngineIn } from "../sheet/run.js";
 import type { Asked } from "./contract.js";
 import { WALK_AWAY, type Worth } from "./worth.js";
 
@@ -12,6 +13,14 @@ export interface Row {
   readonly lap: number;
   /** 1 where the car must be off the ground: at a viewing there is seldom a lift. */
   readonly lifted: number;
+  /** What the engine does meanwhile. */
+  readonly engine: EngineIn | undefined;
+}
+
+/** What of a car state counts for the time it takes. */
+export interface StateMarks {
+  readonly lifted?: boolean;
+  readonly engine?: EngineIn | undefined;
 }
 
 const NOTHING: Worth = { opens: [], awaited: 0, decides: 0, alone: 0, work: 0, look: 0 };
@@ -20,7 +29,7 @@ const NOTHING: Worth = { opens: [], awaited: 0, decides: 0, alone: 0, work: 0, l
 export function rowsOf(
   asked: readonly Asked[],
   worths: ReadonlyMap<string, Worth>,
-  isLifted: (state: string) => boolean,
+  marksOf: (state: string) => StateMarks,
 ): readonly Row[] {
   const states = new Map<string, number>();
   const places = new Map<string, number>();
@@ -31,13 +40,15 @@ export function rowsOf(
   };
   return asked.map((one): Row => {
     const worth = worthAt(one, worths);
+    const { lifted = false, engine } = marksOf(one.state);
     return {
       one,
       worth,
       state: rank(states, one.state),
       place: rank(places, `${one.state} ${one.place}`),
       lap: worth.awaited > 0 || worth.decides >= WALK_AWAY ? 0 : 1,
-      lifted: Number(isLifted(one.state)),
+      lifted: Number(lifted),
+      engine,
     };
   });
 }

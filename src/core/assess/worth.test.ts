@@ -20,6 +20,10 @@ test("[VO1] a point that finds a fault some rule raises could have shown it one 
   expect(heard("hub.water", "minor"), "nothing raises that").toMatchObject({ decides: 2 });
 });
 
+test("[VO1] what only a raising rule asks could have shown the fault one step worse; alone it says what its own rule does", () => {
+  expect(worthsWith("hub.play", "major").get("joi.boot")).toMatchObject({ decides: 4, alone: 2 });
+});
+
 test("[VO1] by itself it says no more than its own rule does: the raise looks at something else", () => {
   expect(heard("hub.play", "minor")).toMatchObject({ alone: 2 });
 });
@@ -29,4 +33,27 @@ test("[HO44] a point stops the car where a reply trips a check before the road, 
   expect(worths.get("hub.rock")?.stops).toBe(true);
   expect(worths.get("hub.heat")?.stops, "it stops a hand, not the car").toBeUndefined();
   expect(worths.get("hub.nuts")?.stops, "clearing is waited for; nothing it says trips").toBeUndefined();
+});
+
+test("[VO5] a gate before a sheet's own car state stops the car where the sheet says that the engine runs in it", () => {
+  const stopsBefore = (engine: "running" | undefined): boolean | undefined => {
+    const own = { id: "z1-idling", order: 3, lifted: false, plan: "body", ...(engine ? { engine } : {}) } as const;
+    const gate = {
+      id: "gate.idle",
+      guards: "z1-idling",
+      starts: "cleared",
+      trips: ['places("corner").exists(c, c.hub.listen == "grumble")'],
+      cautions: [],
+    };
+    const common = {
+      ...SMALL_COMMON,
+      states: [...SMALL_COMMON.states, own],
+      gates: [...SMALL_COMMON.gates, gate as never],
+    };
+    const built = planned(common, [HUB_SHEET, JOINT_SHEET]);
+    return worthOf(prepare(built.common, built.sheets, TRADE_WORK), built.common, built.sheets).get("hub.listen")
+      ?.stops;
+  };
+  expect(stopsBefore("running")).toBe(true);
+  expect(stopsBefore(undefined)).toBeUndefined();
 });

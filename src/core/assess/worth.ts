@@ -3,8 +3,17 @@
  * long a look takes. Read off the sheets' own rules, jobs and access; knows no visit, no car and no order.
  */
 import { type Plan, readsOf } from "../expr/run.js";
-import type { BuiltCommon, BuiltSheet, Point, Rule } from "../sheet/run.js";
+import {
+  type BuiltCommon,
+  type BuiltSheet,
+  type EngineIn,
+  engineIn,
+  type Point,
+  type Rule,
+  withBrought,
+} from "../sheet/run.js";
 import { levelOf } from "../terms/index.js";
+import { DRIVE_AWAY } from "../terms/run.js";
 import type { Engine } from "./engine.js";
 import type { RefInfo } from "./model.js";
 
@@ -25,11 +34,11 @@ export interface Worth {
   readonly stops?: true | undefined;
 }
 
-/** What a gate stands before when the engine is to run or the car to move by itself. */
-const RUNNING: readonly string[] = ["w3-running", "w4-road", "drive-away", "q3-first-start", "q4-first-metres"];
-
 /** Seconds, estimated by ourselves: nobody has published how long a look takes. */
 const SECONDS = { point: 15, words: 5, yes: 5, count: 10, dateCode: 15, reading: 20, picture: 15, sound: 20 };
+
+/** Hot is what it was driven to before: nothing starts for it. */
+const STARTED: ReadonlySet<EngineIn | undefined> = new Set(["running", "driving"] as const);
 
 type Linked = Pick<Engine, "model">;
 
@@ -45,23 +54,34 @@ export function worthOf(
   const pointsOf = (plan: Plan): readonly string[] =>
     readsOf(plan).refs.flatMap((ref) => pointsBehind({ model }, plans, model.refOf(ref)));
   const raisable = new Set(model.rules.map(({ rule }) => raisedBy(rule)));
+  const workOf = ({ jobs = [] }: Rule): number => Math.max(0, ...jobs.map((job) => minutes.get(job) ?? 0));
+  const gravest = gravestOf(model.rules, workOf);
   for (const { rule, worst, limitOf } of model.rules) {
     const plan = plans[`rules/${rule.id}/when`];
-    if (rule.effect !== "finding" || plan === undefined) continue;
+    const raises = gravest.get(raisedBy(rule) ?? "");
+    if (plan === undefined || (rule.effect !== "finding" && raises === undefined)) continue;
     const points = new Set(pointsOf(plan));
     if (limitOf) for (const point of pointsBehind({ model }, plans, limitOf)) points.add(point);
-    const work = Math.max(0, ...(rule.jobs ?? []).map((job) => minutes.get(job) ?? 0));
+    const work = raises ? raises.work : workOf(rule);
     // What raises it is known only after it was found: a point not looked at could have shown it raised.
-    const most = rule.fault !== undefined && raisable.has(rule.fault) ? Math.min(worst + 1, WORST) : worst;
+    const isRaised = raises !== undefined || (rule.fault !== undefined && raisable.has(rule.fault));
+    const most = isRaised ? Math.min((raises?.worst ?? worst) + 1, WORST) : worst;
     for (const point of points) {
       const row = found.get(point);
       if (row === undefined) continue;
       row.work = most > row.decides ? work : most === row.decides ? Math.max(row.work, work) : row.work;
       row.decides = Math.max(row.decides, most);
-      if (points.size === 1) row.alone = Math.max(row.alone, worst);
+      if (points.size === 1 && raises === undefined) row.alone = Math.max(row.alone, worst);
     }
   }
-  const running = new Set(model.gates.filter(({ guards }) => RUNNING.includes(guards)).map(({ id }) => id));
+  const bare = sheets.map(({ sheet }) => sheet);
+  // What a gate stands before when the engine is to run or the car to move by itself.
+  const started = new Set(
+    withBrought(common.common, bare)
+      .states.flatMap((state) => (STARTED.has(engineIn(state)) ? [state.id] : []))
+      .concat(DRIVE_AWAY),
+  );
+  const running = new Set(model.gates.filter(({ guards }) => started.has(guards)).map(({ id }) => id));
   // File by file: several may add conditions to one gate.
   const stopping = new Set(
     [common, ...sheets].flatMap((file) =>
@@ -86,6 +106,23 @@ export function worthOf(
 /** The fault a rule raises, where it is one that raises. */
 const raisedBy = ({ effect }: Rule): string | undefined =>
   typeof effect === "object" && "raise" in effect ? effect.raise : undefined;
+
+interface Grave {
+  readonly worst: number;
+  readonly work: number;
+}
+
+/** By fault: the worst grade any rule finds it with, unraised, and the work that leads to. */
+function gravestOf(rules: Linked["model"]["rules"], workOf: (rule: Rule) => number): ReadonlyMap<string, Grave> {
+  const by = new Map<string, Grave>();
+  for (const { rule, worst } of rules) {
+    if (rule.effect !== "finding" || rule.fault === undefined) continue;
+    const [there, work] = [by.get(rule.fault), workOf(rule)];
+    if (!there || worst > there.worst) by.set(rule.fault, { worst, work });
+    else if (worst === there.worst) by.set(rule.fault, { worst, work: Math.max(there.work, work) });
+  }
+  return by;
+}
 
 /** No raise goes beyond it. */
 const WORST = levelOf("dangerous");

@@ -14,6 +14,7 @@ export type {
 export { EDITION_LISTED, isEdition } from "./built.js";
 export type { CarLimit, PlaceChange } from "./car.js";
 export { canonicalText, editionText } from "./edition.js";
+export { type EngineIn, engineIn } from "./engine-in.js";
 export { celName, type FieldRef, fieldOf, findField, mainField } from "./names.js";
 export { buildPlaces, type PlaceTree } from "./places.js";
 export type * from "./schema-types.js";

@@ -48,6 +48,8 @@ export const CarState = z.strictObject({
   plan: z.enum(["body", "chassis", "none"]),
   /** Seconds after the car stopped within which this state holds: a clock on the screen counts them down. */
   within: z.optional(z.int().check(z.positive())),
+  /** What the engine does in it: it runs and the car stands, it drives the car, or it is hot from driving. Absent: it stands cold. */
+  engine: z.optional(z.enum(["running", "driving", "hot"])),
 });
 export const Access = z.strictObject({
   id,

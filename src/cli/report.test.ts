@@ -61,6 +61,16 @@ test("a faulty reply is told and set aside, the rest is written, and it ends wit
   expect(out).toContain("It is not shown that it may be driven.");
 });
 
+test("[HO45] what stays as it is says when it is looked at again, by distance and by day", async () => {
+  const replies = [
+    { point: "whl.drone", word: "faint" },
+    { point: "whl.drive", words: ["gone-in-neutral"] },
+  ];
+  const more = { odometer: { value: 61_000, unit: "km" }, replies };
+  const { out } = await run(await visit("again.json", more), "--as", "text");
+  expect(out).toContain("Look again: The noise belongs to the gearbox: at 64\u202f000 km on the odometer, by 4 Nov 2026");
+});
+
 test("a worn car in every form: what was found, not looked at and complained of stands there in words", async () => {
   const golden: { readonly visit: object } = JSON.parse(await readFile("tests/golden/inboard-rear.json", "utf8"));
   const file = await visit("worn.json", { ...golden.visit, complaints: ["It drones above 90"] });

@@ -1,7 +1,7 @@
 /** The verb `report FILE --as …`: a visit file in, its hand-over out. What only the app's record knows is not in it. */
 import { type Checklists, loadChecklists } from "../build/load-checklists.js";
 import { assess, prepare, readVisitFile, tellProblem, worthOf } from "../core/assess/index.js";
-import { order } from "../core/plan/index.js";
+import { type OrderSetting, order } from "../core/plan/index.js";
 import {
   english,
   gathered,
@@ -21,9 +21,10 @@ import { buildPlaces } from "../core/sheet/run.js";
 import { AUDIENCES, type Audience } from "../core/terms/index.js";
 import { TRADE_WORK } from "../core/trade/index.js";
 import { jsonNear } from "./read-near.js";
+import { looksIn } from "./report-looks.js";
 import { namesOf } from "./report-names.js";
 import type { Terminal } from "./sheets.js";
-import { told } from "./told.js";
+import { told as toldProblem } from "./told.js";
 
 const USE = `use: report FILE --as html|csv|ics|text [--for technician|owner|buyer] [--csv readings|work|unseen] [--checklists DIR]
   FILE   a visit file: {"format": "leadlamp-visit/1", …}
@@ -74,31 +75,31 @@ function reportFile(lists: Checklists, data: unknown, called: Called, { out, err
   const assessment = assess(engine, input);
   const { tree } = buildPlaces(common.common.places, input.car.places ?? []);
   const open = built.filter(({ sheet }) => input.sheets.includes(sheet.id));
-  const jobs = order(assessment, open, {
+  const setting: OrderSetting = {
     exposure: input.exposure,
     at: input.at,
     ...(input.nextVisit === undefined ? {} : { nextVisit: input.nextVisit }),
     around: tree.around,
-  });
+  };
+  const jobs = order(assessment, open, setting);
   const reader = called.reader ?? input.who;
   const complaints = commonWithTexts.texts[LANGUAGE]?.complaints;
-  const model = handover(
-    gathered({
-      for: reader,
-      // The file says no other day, and asking the clock would make two hand-overs of one file differ.
-      madeAt: input.at,
-      visit: called.file.replace(/^.*[/\\]/, ""),
-      car: carName(data),
-      input: { ...input, complaints: spoken.value.input.complaints.map((one) => complaints?.[one]?.name ?? one) },
-      assessment,
-      jobs,
-      editions: new Map(open.map(({ sheet, edition }) => [sheet.id, { edition, label: sheet.label }])),
-      worth: worthOf(engine, common, built),
-      names: namesOf(lists, reader),
-    }),
-  );
+  const told = gathered({
+    for: reader,
+    // The file says no other day, and asking the clock would make two hand-overs of one file differ.
+    madeAt: input.at,
+    visit: called.file.replace(/^.*[/\\]/, ""),
+    car: carName(data),
+    input: { ...input, complaints: spoken.value.input.complaints.map((one) => complaints?.[one]?.name ?? one) },
+    assessment,
+    jobs,
+    editions: new Map(open.map(({ sheet, edition }) => [sheet.id, { edition, label: sheet.label }])),
+    worth: worthOf(engine, common, built),
+    names: namesOf(lists, reader),
+  });
+  const model = handover({ ...told, looks: looksIn(input, assessment, open, setting, told) });
   const problems = [...visit.value.problems, ...assessment.problems];
-  for (const p of problems) err(`${called.file}: ${told(p)}`);
+  for (const p of problems) err(`${called.file}: ${toldProblem(p)}`);
   out(written(model, called).replace(/\r?\n$/, ""));
   return problems.length > 0 ? 1 : 0;
 }

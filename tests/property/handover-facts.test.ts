@@ -127,6 +127,7 @@ const visit = fc
         ),
         picturesLeft: of.left,
         isProgressUnread: of.unread,
+        visitsUnread: of.unread ? 2 : 0,
         money: { currency: "EUR", minorDigits: 2, missing: 0 },
       }),
   );

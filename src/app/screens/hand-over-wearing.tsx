@@ -2,11 +2,11 @@
 import { useEffect } from "preact/hooks";
 import type { CarState } from "../../core/record/index.js";
 import { looksTold } from "../state/handover-looks.js";
-import { wearingUpTo } from "../state/looks-ground.js";
+import { unreadBefore, wearingUpTo } from "../state/looks-ground.js";
 import { trendsTold } from "../state/wearing-told.js";
 import { looksIn, useToday } from "./use-looks.js";
 import type { Trends } from "./use-made.js";
-import { useWearing } from "./use-wearing.js";
+import { useWearingVisits } from "./use-wearing.js";
 
 interface HandOverWearingProps {
   readonly car: CarState;
@@ -16,16 +16,17 @@ interface HandOverWearingProps {
 }
 
 export function HandOverWearing({ car, visit, onTold }: HandOverWearingProps) {
-  const now = useWearing(car);
+  const now = useWearingVisits(car);
   const today = useToday();
   useEffect(() => {
     if (now === undefined) return;
-    const again = now ? looksIn(now, car, today, { upTo: visit }) : undefined;
+    const again = now.worn ? looksIn(now, car, today, { upTo: visit }) : undefined;
     // No visit that can be read: nothing is known to wear.
     onTold({
-      trends: trendsTold(now ? wearingUpTo(now, visit) : []),
+      trends: trendsTold(now.worn ? wearingUpTo(now, visit) : []),
       looks: again && ((reader) => looksTold(again, reader, visit)),
       ...(again ? { again } : {}),
+      visitsUnread: unreadBefore(now.left, now.worn && now.visits.find(({ stream }) => stream === visit), visit),
     });
   }, [now, visit, today, onTold]);
   return null;

@@ -11,7 +11,7 @@ import { worthIn } from "../state/order-by-need.js";
 import type { OnPlan } from "./on-plan.js";
 
 /** What is told over all visits of the car: what wears, when to look again. */
-export interface Trends extends Pick<HandoverGround, "trends" | "looks"> {
+export interface Trends extends Pick<HandoverGround, "trends" | "looks" | "visitsUnread"> {
   readonly again?: LooksNow;
 }
 
@@ -49,6 +49,7 @@ export function useMade(
       currency,
       trends: told?.trends,
       looks: told?.looks,
+      visitsUnread: told?.visitsUnread,
     };
     return [ground, madeHandover(ground)];
   }, [

@@ -37,4 +37,6 @@ export interface HandoverGround {
   readonly trends: readonly TrendTold[] | undefined;
   /** When to look again, in the words of a reader; likewise. */
   readonly looks?: ((reader: Audience) => readonly LookTold[]) | undefined;
+  /** Earlier visits that could not be read; likewise. */
+  readonly visitsUnread?: number | undefined;
 }

@@ -38,6 +38,7 @@ export function handoverInput(ground: HandoverGround): HandoverInput {
     ...(ground.trends ? { trends: ground.trends } : {}),
     dates: datesTold(ground),
     ...(ground.looks ? { looks: ground.looks(ground.for) } : {}),
+    ...(ground.visitsUnread ? { visitsUnread: ground.visitsUnread } : {}),
     pictures: picturesTold(ground),
     ...(left.length > 0 ? { picturesLeft: left } : {}),
     plan: planTold(ground),

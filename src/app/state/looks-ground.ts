@@ -317,6 +317,12 @@ export function wearingUpTo(
   return allWearing(cut, new Map([...plans].filter(([stream]) => streams.has(stream))));
 }
 
+/** How many visits before one could not be read. Of one of which not even the day is known it counts as before. */
+export const unreadBefore = (left: readonly LeftVisit[], visit: VisitState | undefined, stream: string): number =>
+  left.filter(
+    (one) => one.stream !== stream && (one.at === undefined || visit === undefined || one.at <= lookedOn(visit)),
+  ).length;
+
 /** When to look again, over the visits that count; what came after them counts for nothing. */
 export function looksNow(of: LooksOf, { upTo, openedAt, read: now }: LooksFor = {}): LooksNow {
   const inTime = upToVisit(of.visits, upTo ?? openedAt);

@@ -53,6 +53,7 @@ export function handover(given: HandoverInput): HandoverModel {
     ...(input.money === undefined ? {} : { money: input.money }),
     loose: input.loose ?? [],
     isProgressUnread: input.isProgressUnread === true,
+    visitsUnread: input.visitsUnread ?? 0,
     trends: input.trends ?? [],
     dates,
     pictures: input.pictures ?? [],

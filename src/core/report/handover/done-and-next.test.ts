@@ -145,6 +145,14 @@ describe("HO38 what could not be read is told, and never passes for nothing", ()
       "what is loose, promised or waited for is not known",
     );
   });
+  it("[HO46] that earlier visits are not in it, to every reader, also where there is no day to think of", () => {
+    for (const reader of AUDIENCES) {
+      const told = (visitsUnread?: number) => text(soundVisit({ for: reader, dates: [], looks: [], visitsUnread }));
+      expect(told(2)).toContain("2 earlier visits of this car could not be read");
+      expect(told(1)).toContain("1 earlier visit of this car could not be read: what it found");
+      expect(told()).not.toContain("of this car could not be read");
+    }
+  });
   it("that a complaint may be answered, without asking for an answer", () => {
     const complaints = [{ id: "c", words: "It pulls", answer: { is: "not-read" } }] as const;
     expect(verdict({ complaints })).toMatchObject({ is: "not-shown", reasons: [{ is: "answers-unread" }] });

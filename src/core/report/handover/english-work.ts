@@ -70,6 +70,8 @@ export const englishWork = {
   "dates.part": "Part: {what}",
   "dates.other": "{what}",
   "dates.next-visit": "Next visit",
+  "dates.unread":
+    "{n} earlier {n|one=visit|other=visits} of this car could not be read: what {n|one=it|other=they} found, how the car wore since, and what {n|one=it asks|other=they ask} to look at again is not in this.",
   "release.title": "After the work",
   "release.released": "Released",
   "release.not-released": "Not released",

@@ -10,7 +10,7 @@ import { leftText, sureText } from "./pages-findings.js";
 import { answerText, nextTexts, reasonText } from "./pages-first.js";
 import { signatureText } from "./pages-rest.js";
 import { groupCells, pointCells, riskLines } from "./pages-unseen.js";
-import { claimText, dateSays, openingText } from "./pages-work.js";
+import { claimText, dateSays, openingText, unreadVisits } from "./pages-work.js";
 import { beforeText, decisionText, placed } from "./sentence.js";
 import { unseenOf } from "./unseen.js";
 import { type HandoverWords, say } from "./words.js";
@@ -63,6 +63,7 @@ export function factsOf(given: HandoverModel, words: HandoverWords): readonly Fa
       const texts = [dateSays(words, one), ...untilText(words, one)];
       return { is: "date", id: one.id, texts };
     }),
+    ...unreadVisits(model.visitsUnread, words).map((one): Fact => ({ is: "unread", id: "visits", texts: [one] })),
     ...model.trends.map(({ id, title, where, reaches, lookAgain }): Fact => {
       const days = [reaches?.from, reaches?.to, lookAgain].flatMap((day) => (day === undefined ? [] : [day]));
       return { is: "trend", id, texts: [placed(words, title, where), ...days.map((day) => dayText(words, day))] };

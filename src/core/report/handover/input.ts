@@ -59,6 +59,8 @@ export interface HandoverInput {
   readonly dates?: readonly DateTold[] | undefined;
   /** All that is looked at again, wear with the rest; absent: not worked out, and wear stands by itself. */
   readonly looks?: readonly LookTold[] | undefined;
+  /** How many earlier visits of the car could not be read or judged: what they found and ask for is not here. Absent: none. */
+  readonly visitsUnread?: number | undefined;
   readonly pictures?: readonly PictureTold[] | undefined;
   /** What is seen on pictures that no form can hold, because they cannot be read here. */
   readonly picturesLeft?: readonly string[] | undefined;

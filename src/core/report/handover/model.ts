@@ -54,6 +54,8 @@ export interface HandoverModel {
   readonly isProgressUnread: boolean;
   readonly trends: readonly TrendTold[];
   readonly dates: readonly DueDate[];
+  /** Earlier visits of the car that could not be read. */
+  readonly visitsUnread: number;
   readonly pictures: readonly PictureTold[];
   readonly picturesLeft: readonly string[];
   readonly sheets: readonly SheetTold[];

@@ -209,8 +209,18 @@ export const afterPages = (
       ]),
 ];
 
-export const datePages = ({ dates }: HandoverModel, words: HandoverWords): readonly Block[] =>
-  dates.length === 0 ? [] : [heading(say(words, "dates.title")), list(dates.map((one) => dateText(words, one)))];
+export const datePages = ({ dates, visitsUnread }: HandoverModel, words: HandoverWords): readonly Block[] =>
+  dates.length === 0 && visitsUnread === 0
+    ? []
+    : [
+        heading(say(words, "dates.title")),
+        ...(dates.length === 0 ? [] : [list(dates.map((one) => dateText(words, one)))]),
+        ...unreadVisits(visitsUnread, words).map((text) => ({ is: "text", text }) as const),
+      ];
+
+/** What earlier visits found and ask for is not in it where they could not be read. */
+export const unreadVisits = (n: number, words: HandoverWords): readonly string[] =>
+  n === 0 ? [] : [say(words, "dates.unread", { n })];
 
 /** What a day is for. */
 export function dateSays(words: HandoverWords, { is, number = 0, words: said, where, isOverdue }: DueDate): string {

@@ -68,7 +68,9 @@ test("[HO45] what stays as it is says when it is looked at again, by distance an
   ];
   const more = { odometer: { value: 61_000, unit: "km" }, replies };
   const { out } = await run(await visit("again.json", more), "--as", "text");
-  expect(out).toContain("Look again: The noise belongs to the gearbox: at 64\u202f000 km on the odometer, by 4 Nov 2026");
+  expect(out).toContain(
+    "Look again: The noise belongs to the gearbox: at 64\u202f000 km on the odometer, by 4 Nov 2026",
+  );
 });
 
 test("a worn car in every form: what was found, not looked at and complained of stands there in words", async () => {

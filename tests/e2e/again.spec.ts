@@ -7,7 +7,6 @@ import { DEMO_CAR, DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import { t as book } from "../../src/app/texts/limits.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -16,7 +15,7 @@ test("a maker's figure grades a finding of the open visit otherwise once it is j
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   const findings = `#/visit/${paramOf(DEMO_THIRD)}/findings`;
   const dangerous = page.getByRole("button", { name: new RegExp(t("mark.dangerous")) });
   await walker.open(findings);

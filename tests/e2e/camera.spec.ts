@@ -11,7 +11,6 @@ import { t as words } from "../../src/app/texts/index.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
 import { FAKE_DEVICES, SAYS_YES } from "../support/browser.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { openKillable } from "../support/killable.js";
 import { Walker } from "../support/walker.js";
@@ -73,7 +72,7 @@ test("several pictures from the album at once, each kept", async ({ page, site }
 
 test("shot first, sorted later: chosen together, said where by a word, and taken back", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open("#/visit/demo-third");
   await walker.press(t("pictures.shoot"));
   // The demo left one to be sorted.
@@ -95,7 +94,7 @@ test("shot first, sorted later: chosen together, said where by a word, and taken
 
 test("a picture is added on a finding's page and stands there", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open("#/visit/demo-third/findings/whl.race/RR");
   await walker.press(t("finding.add-picture"));
   await walker.fromAlbum([icon]);

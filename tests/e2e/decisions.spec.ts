@@ -8,7 +8,6 @@ import { DEMO_SECOND, PEOPLE } from "../../src/app/demo/names.js";
 import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/decisions.js";
 import { axeFinds } from "../support/axe-finds.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { untilKept } from "../support/kept.js";
 import { tooSmall } from "../support/small-text.js";
@@ -68,7 +67,7 @@ test("four jobs four ways, the dangerous one refused after its warning, signed, 
 }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(to("plan", { visit: VISIT, page: "decisions" }));
   // Nobody decides before somebody is named.
   await expect(say(page, "yes-now")).toBeDisabled();

@@ -4,7 +4,6 @@ import { demoAddresses } from "../../src/app/demo/addresses.js";
 import type { RouteName } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/index.js";
 import { t as media } from "../../src/app/texts/media.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -20,7 +19,7 @@ function demoHref(name: RouteName): string {
 
 async function demoWalker(page: Page, address: string): Promise<Walker> {
   const walker = new Walker(page, address);
-  await openDemo(walker);
+  await walker.openDemo();
   return walker;
 }
 

@@ -4,7 +4,6 @@
  */
 import type { Page } from "@playwright/test";
 import { t } from "../../src/app/texts/marks.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -28,7 +27,7 @@ test("a picture is marked by presses and by keys, measured, and stands beside an
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open("#/visit/demo-third/picture/demo-picture");
   await walker.press(t("marks.open"));
   await expect(rows(page)).toHaveCount(3);

@@ -12,7 +12,6 @@ import { t as house } from "../../src/app/texts/house.js";
 import { t as loose } from "../../src/app/texts/plan-loose.js";
 import { t } from "../../src/app/texts/plan-parts.js";
 import { axeFinds } from "../support/axe-finds.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { pressable, Walker } from "../support/walker.js";
 
@@ -179,7 +178,7 @@ test("what was left drained is told on the visit's page until somebody who looke
 test("a part of a job: come, looked at and sent back; the job begun, its time said by hand", async ({ page, site }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   const part = demoAddresses().find(({ name }) => name === "part");
   await walker.open(part?.href);
   await page.getByRole("button", { name: t("part-do.arrive") }).click();

@@ -11,7 +11,6 @@ import { t as intake } from "../../src/app/texts/plan-intake.js";
 import { t as scope } from "../../src/app/texts/plan-scope.js";
 import { t as use } from "../../src/app/texts/plan-use.js";
 import { axeFinds } from "../support/axe-finds.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { untilKept } from "../support/kept.js";
 import { tooSmall } from "../support/small-text.js";
@@ -50,7 +49,7 @@ test("an estimate given stays the first through a reload, and what nobody agreed
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(planPage("estimate"));
   const give = pressable(page, new RegExp(`^${estimate("estimate.give")}`));
   await expect(give).toBeEnabled({ timeout: 10_000 });
@@ -84,7 +83,7 @@ test("what may be taken apart, how far, and what is left out survive a reload, a
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(planPage("scope"));
   const first = page
     .getByRole("group", { name: scope("scope.apart") })
@@ -113,7 +112,7 @@ test("what may be taken apart, how far, and what is left out survive a reload, a
 
 test("taking the car in: short answers and own words count down what is unsaid, and stay", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(planPage("intake"));
   const unsaid = page.getByRole("status").filter({ hasText: /unsaid/ });
   const before = Number(/\d+/.exec((await unsaid.textContent()) ?? "")?.[0]);

@@ -7,7 +7,6 @@ import type { Page } from "@playwright/test";
 import { DEMO_THIRD } from "../../src/app/demo/names.js";
 import { paramOf } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/plan-work.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { SIXTY_BUDGET, sixtyJobs } from "../support/sixty-jobs.js";
 import { Walker } from "../support/walker.js";
@@ -81,7 +80,7 @@ test("sixty jobs due are listed, planned beside the screen, bracketed as they ar
   await watched(page);
   const { replies } = await sixtyJobs();
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await wear(page, { store: "leadlamp", like: DEMO_THIRD, visit: WORN, replies, budget: SIXTY_BUDGET });
 
   await page.goto("about:blank");

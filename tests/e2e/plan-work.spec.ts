@@ -2,7 +2,6 @@
  * The work list that plans, in the demo: a budget by step and by hand parts the list, outlives a reload and is taken
  * back; in the order of doing what is opened together stands in one bracket.
  */
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -12,7 +11,7 @@ test("a budget by step and typed parts the list, outlives a reload, leads to the
 }) => {
   test.setTimeout(120_000);
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open("#/visit/demo-third/plan/budget");
   const box = page.getByLabel("May be spent");
   await box.fill("2 500");

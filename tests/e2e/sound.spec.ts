@@ -7,7 +7,6 @@ import { t as heard } from "../../src/app/texts/heard.js";
 import { t } from "../../src/app/texts/media.js";
 import { serve } from "../../src/cli/serve.js";
 import { FAKE_DEVICES, SAYS_YES } from "../support/browser.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { openKillable } from "../support/killable.js";
 import { Walker } from "../support/walker.js";
@@ -43,7 +42,7 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
   site,
 }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(point("demo-third", "FR"));
   await openSounds(walker, true);
   await recordFor(page, 2);
@@ -78,7 +77,7 @@ test("whom to ask is told once; a sound is kept at its point, played, and left i
 
 test("a sound thrown away is not kept, and one taken back no longer stands", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await walker.open(point("demo-third", "FL"));
   await openSounds(walker, true);
   await record(page).click();
@@ -97,8 +96,7 @@ test("killed while recording, what was heard up to the last slice is a sound tha
   let open = await openKillable(profile, wishes);
   try {
     let walker = new Walker(open.page, serving.address);
-    await walker.open("#/demo");
-    await expect(walker.page).toHaveURL(/#\/car\//);
+    await walker.openDemo();
     await walker.open(point("demo-third", "FR"));
     await openSounds(walker, true);
     await record(open.page).click();

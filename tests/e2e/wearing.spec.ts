@@ -7,7 +7,6 @@ import type { Page } from "@playwright/test";
 import { DEMO_CAR } from "../../src/app/demo/names.js";
 import { paramOf, to } from "../../src/app/state/routes.js";
 import { t } from "../../src/app/texts/wearing.js";
-import { openDemo } from "../support/demo.js";
 import { expect, test } from "../support/harness.js";
 import { Walker } from "../support/walker.js";
 
@@ -30,7 +29,7 @@ async function looked(page: Page, name: string): Promise<void> {
 
 test("from the car's page to a part that came back: said to be renewed, and taken back", async ({ page, site }) => {
   const walker = new Walker(page, site.address);
-  await openDemo(walker);
+  await walker.openDemo();
   await expect(page.getByRole("heading", { name: t("wearing.title") })).toBeVisible({ timeout: 30_000 });
   // What has passed a limit comes before what only nears one.
   await expect(page.getByText(/\(major\) is passed/).first()).toBeVisible();

@@ -66,7 +66,7 @@ export function DueBegin({ car, form, sheets }: NewVisitMoreProps) {
   return (
     <Band heading={t("due.heading")}>
       {here.length === 0 ? (
-        <p class="remark">{t("due.no-sheet", { first: named })}</p>
+        <p class="remark">{t("due.no-sheet", { n: due.due.length, first: named })}</p>
       ) : (
         <Switch
           id="due-first"

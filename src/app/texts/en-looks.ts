@@ -48,7 +48,7 @@ export const enLooks = {
     "{open} of {n} {n|one=point|other=points} open, first: {point}. In each car state the places at which something is due come first. Nothing is left out.",
   "due.form":
     "{n} {n|one=thing|other=things} to look at again: {first}. Where something is due comes first in each car state. Nothing is left out.",
-  "due.no-sheet": "{first}. None of the chosen sheets asks for it.",
+  "due.no-sheet": "{n} {n|one=thing|other=things} to look at again, in none of the chosen sheets. First: {first}.",
   "due.waits": "Due again and not looked at: {n} {n|one=point|other=points}",
   "looks.left":
     "{n} {n|one=visit|other=visits} of this car could not be read: what {n|one=it asks|other=they ask} to look at again is not here.",

@@ -138,6 +138,9 @@ const END_TO_END = {
   tally: endToEndTally,
 };
 
+/** One race met in a whole run is told; more are no chance. */
+const MOST_AGAIN = 1;
+
 /** So many steps of one process run at a time: `npm test` is meant for two cores. */
 const SIDE_BY_SIDE = 2;
 
@@ -271,6 +274,7 @@ for (const step of onlyChecks ? [] : [UNIT, END_TO_END]) {
   take(step, missing === undefined ? await run(step, "inherit", went.get(step.needs ?? "")) : notRun(missing));
 }
 
+if (again.length > MOST_AGAIN) total.failed += again.length;
 if (again.length > 0) console.log(`\n━━ Passed only at the second try ━━\n${again.join("\n\n")}`);
 if (faults.length > 0) console.log(`\n━━ What failed ━━\n${faults.join("\n\n")}`);
 console.log(`\n━━ All of it ━━\n${lines.join("\n")}\n`);

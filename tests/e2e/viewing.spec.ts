@@ -4,6 +4,7 @@ import { t } from "../../src/app/texts/index.js";
 import { t as viewing } from "../../src/app/texts/viewing.js";
 import { t as whole } from "../../src/app/texts/viewing-page.js";
 import { expect, test } from "../support/harness.js";
+import { untilKept } from "../support/kept.js";
 import { countTaps } from "../support/taps.js";
 import { pressable, Walker } from "../support/walker.js";
 
@@ -62,9 +63,9 @@ test("a danger is told neither on the round nor on the list of findings before i
   const letGo = await walker.holdWriting();
   await walker.pressReply(walker.replies().nth(2), { kept: false });
   await walker.open(`#/visit/${visit}/round/w1-cold/FR/whl.retain`);
-  await letGo();
-  // A reply that was kept late carries nobody off the point that was opened meanwhile.
-  await page.waitForTimeout(500);
+  await untilKept(page, letGo, "reply");
+  // A reply that was kept late carries nobody off the point that was opened meanwhile: the page's own clock is past it.
+  await page.evaluate(() => new Promise<void>((past) => setTimeout(past, 600)));
   await expect(page).toHaveURL(/\/FR\/whl\.retain$/);
   const said = page.getByText(new RegExp(`\\b(${t("mark.dangerous")}|${t("mark.major")})\\b`, "i"));
   await expect(said).toHaveCount(0);

@@ -13,15 +13,17 @@ const fault = fc.record({
   grade: fc.constantFrom(...GRADES),
   jobs: fc.array(jobs, { maxLength: 2 }),
 });
-const gate = fc.record({
-  gate: fc.constantFrom("g1", "g2"),
-  guards: fc.constantFrom("drive-away", "w4-road", "spark", "touch", "lift"),
-  state: fc.constantFrom("tripped" as const, "cleared" as const, "not cleared" as const),
-  noted: fc.option(
-    fc.nat(300).map((wall) => ({ wall, count: 0 })),
-    { nil: undefined },
-  ),
-});
+const gate = fc
+  .record({
+    gate: fc.constantFrom("g1", "g2"),
+    guards: fc.constantFrom("drive-away", "w4-road", "spark", "touch", "lift"),
+    state: fc.constantFrom("tripped" as const, "cleared" as const, "not cleared" as const),
+    noted: fc.option(
+      fc.nat(300).map((wall) => ({ wall, count: 0 })),
+      { nil: undefined },
+    ),
+  })
+  .map((one) => ({ ...one, drives: ["drive-away", "w4-road"].includes(one.guards) }));
 const wanting = fc.tuple(point, fc.constantFrom("unsettled" as const, "unfit" as const, ...GRADES)).map(([at, is]) => ({
   ...at,
   is,

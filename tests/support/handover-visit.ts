@@ -15,6 +15,7 @@ export const CLEARED: GateTold = {
   gate: "gate.no-road",
   title: "Road test",
   guards: "w4-road",
+  drives: true,
   state: "cleared",
   says: "",
   first: [],

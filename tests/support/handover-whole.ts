@@ -88,7 +88,7 @@ export function wholeVisit(more: Partial<HandoverInput> = {}): HandoverInput {
         otherwise: "not cleared",
         missing: ["Fuel"],
       },
-      { ...CLEARED, gate: "gate.lift", title: "Lifting", guards: "lift" },
+      { ...CLEARED, gate: "gate.lift", title: "Lifting", guards: "lift", drives: false },
     ],
     cautions: [
       {

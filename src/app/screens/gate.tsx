@@ -11,8 +11,6 @@ import { OnVisit } from "./on-visit.js";
 const LooseLine = lazy(() => import("./loose-line.js").then((file) => file.LooseLine), Nothing);
 
 const AWAY = "drive-away";
-/** Gates before which the car moves: what is loose is told there too. */
-const MOVES: ReadonlySet<string> = new Set([AWAY, "w4-road"]);
 
 export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
   <OnVisit param={params.visit}>
@@ -27,7 +25,8 @@ export const Gate = ({ params }: { readonly params: ParamsOf<"gate"> }) => (
           title={line.title}
           second={t("gate.guards", { what: line.guards })}
         >
-          {MOVES.has(gate.guards) && <LooseLine visit={on.param} stream={on.stream} />}
+          {/* Before the car moves what is loose is told too. */}
+          {gate.drives && <LooseLine visit={on.param} stream={on.stream} />}
           {/* No car state of the round stands behind driving away: it is noted here why that is done unproven. */}
           {gate.guards === AWAY ? <GateStands on={on} gate={gate} alone /> : <GateLineNotice line={line} alone />}
         </Plain>

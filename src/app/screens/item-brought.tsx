@@ -1,4 +1,5 @@
 /** What only this sheet needs beyond the shared files: car states, gauges, aids, cautions, access; places and facts beside. */
+import { engineIn } from "../../core/sheet/run.js";
 import {
   accessChoices,
   basisChoices,
@@ -19,7 +20,9 @@ import { Minutes } from "./item-minutes.js";
 import { Place } from "./item-place.js";
 
 function State() {
-  const { words } = useItem();
+  const { words, item } = useItem();
+  // Sheets from before it could be said: the id says it.
+  const meant = engineIn({ id: item });
   return (
     <>
       <Boxes>
@@ -37,7 +40,11 @@ function State() {
           label={t("item-state.engine")}
           help={t("item-state.engine.help")}
           choices={ENGINES.map((value) => ({ value, words: t(`item-state.engine.${value}`) }))}
-          none={t("item-state.engine.none")}
+          none={
+            meant
+              ? t("item-state.engine.meant", { what: t(`item-state.engine.${meant}`) })
+              : t("item-state.engine.none")
+          }
         />
         <FigureBox at={["within"]} label={t("item-state.within")} help={t("item-state.within.help")} unit="s" whole />
       </Boxes>

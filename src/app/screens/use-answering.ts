@@ -113,11 +113,10 @@ export function useAnswering(on: OnDesk, at: PointAt): Answering {
             takeBack: () => {
               lastReply.value = undefined;
               const hence = router.fromHere();
-              void undo(journal, on.stream, { ids: stands.ids() }).then(() => {
-                hence.swap(to("point", { visit: on.param, ...stands.at }));
-                // Its place and question are at the head.
-                scrollTo(0, 0);
-              });
+              // Arriving there goes to the head, where its place and question are.
+              void undo(journal, on.stream, { ids: stands.ids() }).then(
+                (done) => done && hence.swap(to("point", { visit: on.param, ...stands.at })),
+              );
             },
           }
         : undefined,

@@ -31,8 +31,8 @@ function Start({ on }: { readonly on: OnDesk }) {
   const clock = viewingClock(on.visit, useNow());
   const round = to("round", { visit: on.param });
   const begin = async (): Promise<void> => {
-    await lookingTime(journal, on.stream, { from: isoNow(phone.now()), minutes: USUAL_MINUTES });
-    router.go(round);
+    const hence = router.fromHere();
+    if (await lookingTime(journal, on.stream, { from: isoNow(phone.now()), minutes: USUAL_MINUTES })) hence.go(round);
   };
   if (on.visit.closed) return null;
   return (

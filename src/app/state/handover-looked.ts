@@ -96,6 +96,7 @@ export const gatesTold = (ground: HandoverGround): readonly GateTold[] =>
       gate: gate.gate,
       title: line.title,
       guards: gate.guards,
+      drives: gate.drives,
       state: gate.state,
       says: line.says,
       first: line.first.map(({ words }) => words),

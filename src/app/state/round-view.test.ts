@@ -188,6 +188,7 @@ test("before anything is entered only unguarded car states and points that wait 
 const gateOf = (guards: string, state: GateState["state"]): GateState => ({
   gate: "gate.test",
   guards,
+  drives: false,
   state,
   first: [],
   trippedBy: [],

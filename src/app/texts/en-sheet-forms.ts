@@ -281,6 +281,7 @@ export const enSheetForms = {
   "item-state.engine.help":
     "From this comes how long it takes, what must have been before it, and which checks stand before a start.",
   "item-state.engine.none": "stands cold",
+  "item-state.engine.meant": "not said: taken as before, {what}",
   "item-state.engine.running": "runs, the car stands",
   "item-state.engine.driving": "drives the car",
   "item-state.engine.hot": "hot from driving",

@@ -194,6 +194,8 @@ export type TripCause =
 export interface GateState {
   readonly gate: string;
   readonly guards: string;
+  /** It stands before leaving, or before a car state in which the car drives. */
+  readonly drives: boolean;
   readonly state: "tripped" | "cleared" | "not cleared";
   /** What to do first: points of the set not yet answered clear, or the replies that tripped it. */
   readonly first: readonly Opened[];

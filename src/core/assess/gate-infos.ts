@@ -1,6 +1,7 @@
 /** Gates as all loaded files together make them. Knows no reply. */
 import type { Evaluate } from "../expr/run.js";
-import type { BuiltCommon, BuiltSheet, Gate, Plans } from "../sheet/run.js";
+import { type BuiltCommon, type BuiltSheet, engineIn, type Gate, type Plans, withBrought } from "../sheet/run.js";
+import { DRIVE_AWAY } from "../terms/run.js";
 import { type GateInfo, sheetOf } from "./model.js";
 
 /** Gates of the shared files and of every loaded sheet; the same id is one gate with all conditions. */
@@ -14,6 +15,12 @@ export function gateInfos(
     ...common.common.gates.map((gate) => ({ gate, plans: common.plans, from: "common" })),
     ...sheets.flatMap((s) => s.sheet.gates.map((gate) => ({ gate, plans: s.plans, from: s.sheet.id }))),
   ];
+  const driven = new Set(
+    withBrought(
+      common.common,
+      sheets.map(({ sheet }) => sheet),
+    ).states.flatMap((state) => (engineIn(state) === "driving" ? [state.id] : [])),
+  );
   const ids = [...new Set(parts.map((p) => p.gate.id))];
   return ids.map((id) => {
     const mine = parts.filter((p) => p.gate.id === id);
@@ -30,6 +37,7 @@ export function gateInfos(
     return {
       id,
       guards: first.guards,
+      drives: first.guards === DRIVE_AWAY || driven.has(first.guards),
       starts: mine.some((p) => p.gate.starts === "not-cleared") ? "not-cleared" : "cleared",
       trips: conditions("trips"),
       clears: conditions("clears"),

@@ -2,7 +2,6 @@
 
 import { type Evaluate, type Outcome, Unknown } from "../expr/run.js";
 import { DO_NOT_DRIVE } from "../terms/index.js";
-import { guardsDriving } from "../terms/run.js";
 import { underEveryChoice } from "./choices.js";
 import type { CautionDue, Fault, Finding, GateState, Opened, TripCause } from "./contract.js";
 import { spotsOfName } from "./findings.js";
@@ -110,7 +109,7 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
     places: runOf(n).places,
   }));
   // A dangerous fault, or a caution not to drive, keeps the car off the road.
-  if (guardsDriving(gate.guards)) causes.push(...drivingCauses(faults, findings));
+  if (gate.drives) causes.push(...drivingCauses(faults, findings));
   const otherwise = tripping.length > 0 ? "tripped" : isCleared(gate, trips, clears, runOf) ? "cleared" : "not cleared";
   const state = causes.length > 0 ? "tripped" : otherwise;
   const wanted =
@@ -122,6 +121,7 @@ function gateState({ site, runOf, faults, findings, isOpen }: GateInput, gate: G
   return {
     gate: gate.id,
     guards: gate.guards,
+    drives: gate.drives,
     state,
     first: eachOnce(wanted),
     trippedBy: causes,

@@ -87,6 +87,8 @@ export interface RuleInfo {
 export interface GateInfo {
   readonly id: string;
   readonly guards: string;
+  /** It stands before leaving, or before a car state in which the car drives. */
+  readonly drives: boolean;
   readonly starts: Gate["starts"];
   readonly trips: readonly { readonly path: string; readonly when: Evaluate | undefined }[];
   readonly clears: readonly { readonly path: string; readonly when: Evaluate | undefined }[];

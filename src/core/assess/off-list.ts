@@ -4,7 +4,6 @@
  */
 
 import { DO_NOT_DRIVE, levelOf, offListId } from "../terms/index.js";
-import { guardsDriving } from "../terms/run.js";
 import type { Assessment, CautionDue, Fault, Finding, GateState, OffList } from "./contract.js";
 import { CONSEQUENCE, compareFaults, LIKELIHOOD } from "./faults.js";
 import { compareCautions, drivingCauses } from "./gates.js";
@@ -14,7 +13,7 @@ export function addOffList(assessment: Assessment, seen: readonly OffList[]): As
   if (seen.length === 0) return assessment;
   const findings = seen.map(findingOf);
   const faults = [...grouped(seen).values()].map(faultOf);
-  const gates = assessment.gates.map((gate) => (guardsDriving(gate.guards) ? shut(gate, faults, findings) : gate));
+  const gates = assessment.gates.map((gate) => (gate.drives ? shut(gate, faults, findings) : gate));
   return {
     ...assessment,
     findings: [...assessment.findings, ...findings].sort((a, b) => levelOf(b.grade) - levelOf(a.grade)),

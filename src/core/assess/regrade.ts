@@ -1,7 +1,6 @@
 /** Grades given by hand: up freely, down only with a reason. Works on a finished assessment. */
 
 import { type Grade, levelOf, type Problem, problem } from "../terms/index.js";
-import { guardsDriving } from "../terms/run.js";
 import type { Assessment, CautionDue, Fault, GateState, Regrade, TripCause } from "./contract.js";
 import { compareCautions } from "./gates.js";
 
@@ -32,7 +31,7 @@ export function applyRegrades(assessment: Assessment, regrades: readonly Regrade
       .filter((f) => f.byHand !== undefined && f.byHand.was === "dangerous" && f.grade !== "dangerous")
       .flatMap((f) => f.rules),
   );
-  const gates = assessment.gates.map((gate) => (guardsDriving(gate.guards) ? driving(gate, faults, calmed) : gate));
+  const gates = assessment.gates.map((gate) => (gate.drives ? driving(gate, faults, calmed) : gate));
   return {
     ...assessment,
     faults: sorted,

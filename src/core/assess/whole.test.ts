@@ -1,8 +1,10 @@
 // [AS34]–[AS51] Faults, gates, cautions, what to settle, what was looked at, grades given by hand.
 import { expect, test } from "vitest";
-import { replies, smallEngine, visit } from "../../../tests/support/small-car.js";
-import { HUB_SHEET, JOINT_SHEET, rule } from "../../../tests/support/small-sheets.js";
-import { type AssessInput, type Assessment, applyRegrades, assess, complaintsIn } from "./index.js";
+import { planned, replies, smallEngine, visit } from "../../../tests/support/small-car.js";
+import { HUB_SHEET, JOINT_SHEET, rule, SMALL_COMMON } from "../../../tests/support/small-sheets.js";
+import type { CarState, Gate } from "../sheet/run.js";
+import { TRADE_WORK } from "../trade/index.js";
+import { type AssessInput, type Assessment, applyRegrades, assess, complaintsIn, prepare } from "./index.js";
 
 const engine = smallEngine();
 type Said = Parameters<typeof replies>[1];
@@ -117,6 +119,21 @@ test("[AS38] any dangerous finding shuts road and drive-away, and so does 'do no
     state: "tripped",
     trippedBy: [{ kind: "caution", rule: "hub.t1", place: "FR" }],
   });
+});
+
+test("[AS38] and before a car state of a sheet's own in which the car drives; not before one in which it stands", () => {
+  const shut = (engine: "driving" | "running") => {
+    const own: CarState = { id: "z9-track", order: 9, lifted: false, plan: "none", engine };
+    const track: Gate = { id: "gate.track", guards: "z9-track", starts: "cleared", trips: [], cautions: [] };
+    const built = planned(
+      { ...SMALL_COMMON, states: [...SMALL_COMMON.states, own], gates: [...SMALL_COMMON.gates, track] },
+      [HUB_SHEET, JOINT_SHEET],
+    );
+    const engineOf = prepare(built.common, built.sheets, TRADE_WORK);
+    return gate(assess(engineOf, visit(replies(engineOf, { "hub.wall@FR": "0.50 mm" }))), "gate.track");
+  };
+  expect(shut("driving")).toMatchObject({ drives: true, state: "tripped", trippedBy: [{ kind: "dangerous" }] });
+  expect(shut("running")).toMatchObject({ drives: false, state: "cleared" });
 });
 
 test("[AS39] a gate's set counts whatever sheets are open, and is asked", () => {

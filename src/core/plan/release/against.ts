@@ -5,7 +5,7 @@
 import type { Fault, GateState } from "../../assess/contract.js";
 import type { Stamp } from "../../record/index.js";
 import { levelOf } from "../../terms/index.js";
-import { DRIVE_AWAY, guardsDriving } from "../../terms/run.js";
+import { DRIVE_AWAY } from "../../terms/run.js";
 import type { PartPlace, PartStands } from "../progress/parts.js";
 import type { StillLoose } from "../progress/progress.js";
 import { type ComplaintStands, openComplaints } from "./complaints.js";
@@ -75,7 +75,9 @@ export interface HandingBack {
   /** As judged with everything that was answered since. */
   readonly faults: readonly Pick<Fault, "fault" | "place" | "grade" | "jobs">[];
   /** `noted`: when somebody noted why it is passed all the same. */
-  readonly gates: readonly (Pick<GateState, "gate" | "guards" | "state"> & { readonly noted?: Stamp | undefined })[];
+  readonly gates: readonly (Pick<GateState, "gate" | "guards" | "drives" | "state"> & {
+    readonly noted?: Stamp | undefined;
+  })[];
   readonly works: readonly WorkTold[];
   readonly loose: readonly StillLoose[];
   readonly parts: readonly PartStands[];
@@ -136,8 +138,8 @@ function gates({ gates: all, works }: HandingBack): readonly Against[] {
   const isAwayShut = all.some(({ guards, state }) => guards === DRIVE_AWAY && state === "tripped");
   const isLater = (noted: Stamp): boolean =>
     works.every(({ toldAt }) => toldAt === undefined || isAfter(noted, toldAt));
-  const stand = all.flatMap(({ gate, guards, state, noted }): readonly Against[] => {
-    const isShut = state === "tripped" && (guards === SPARK || (guardsDriving(guards) && !isAwayShut));
+  const stand = all.flatMap(({ gate, guards, drives, state, noted }): readonly Against[] => {
+    const isShut = state === "tripped" && (guards === SPARK || (drives && !isAwayShut));
     if (state === "cleared" || !(guards === DRIVE_AWAY || isShut)) return [];
     if (state === "tripped") return [{ weight: "danger", is: "gate", gate, state, isNoteOld: false }];
     const isPassed = noted !== undefined && isLater(noted);

@@ -9,7 +9,7 @@ import { type AnswerTold, type Asking, type WorkTold, worksTold } from "./works.
 
 const NOTHING: HandingBack = {
   faults: [],
-  gates: [{ gate: "gate.away", guards: "drive-away", state: "cleared" }],
+  gates: [{ gate: "gate.away", guards: "drive-away", drives: true, state: "cleared" }],
   works: [],
   loose: [],
   parts: [],
@@ -37,6 +37,7 @@ const told = (given: Partial<HandingBack>): readonly string[] =>
 const gate = (guards: string, state: "tripped" | "cleared" | "not cleared", noted?: number) => ({
   gate: `gate.${guards}`,
   guards,
+  drives: ["drive-away", "w4-road", "z9-track"].includes(guards),
   state,
   ...(noted === undefined ? {} : { noted: { wall: noted, count: 0 } }),
 });
@@ -68,6 +69,8 @@ test("[RL3] the gate before driving away must be open; noted why it is passed al
 
 test("[RL3] a shut road gate and fuel vapour stand against it too, hot brakes and a place not to lift do not", () => {
   expect(told({ gates: [gate("drive-away", "cleared"), gate("w4-road", "tripped")] })).toEqual(["danger gate"]);
+  // Of a car state of a house's own in which the car drives, too.
+  expect(told({ gates: [gate("drive-away", "cleared"), gate("z9-track", "tripped")] })).toEqual(["danger gate"]);
   expect(told({ gates: [gate("drive-away", "tripped"), gate("w4-road", "tripped")] })).toEqual(["danger gate"]);
   expect(told({ gates: [gate("spark", "tripped"), gate("touch", "tripped"), gate("lift", "tripped"), AWAY] })).toEqual([
     "danger gate",

@@ -22,6 +22,7 @@ const finding = (rule: string, of: { readonly fault: string | null; readonly pla
 const gate = (trippedBy: GateState["trippedBy"]): GateState => ({
   gate: "gate.no-road",
   guards: "w4-road",
+  drives: true,
   state: "tripped",
   first: [],
   trippedBy,

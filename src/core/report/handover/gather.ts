@@ -176,6 +176,7 @@ function gateTold(of: Gathered, gate: GateState): GateTold {
     gate: gate.gate,
     title: text.name,
     guards: gate.guards,
+    drives: gate.drives,
     state: gate.state,
     says: gate.state === "tripped" ? text.tripped : gate.state === "not cleared" ? text.first : "",
     first: firstOf(of, gate.first),

@@ -28,6 +28,8 @@ export interface GateTold {
   readonly title: string;
   /** An act (`drive-away`, `lift`, `touch`, `spark`) or a car state's id (`w4-road`). */
   readonly guards: string;
+  /** It stands before leaving, or before a car state in which the car drives. */
+  readonly drives: boolean;
   readonly state: "tripped" | "cleared" | "not cleared";
   /** What it says as it stands. */
   readonly says: string;

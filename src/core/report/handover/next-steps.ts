@@ -8,7 +8,7 @@ import { isPlanned } from "./first-page.js";
 import type { HandoverInput } from "./input.js";
 import type { Lettered } from "./lettering.js";
 import type { CannotWait, DueDate, NextStep, NumberedJob, Verdict } from "./model.js";
-import { gateState, guardsDriving, isUnlooked, openComplaints, type Standing, unseenCount } from "./standing.js";
+import { gateState, isUnlooked, openComplaints, type Standing, unseenCount } from "./standing.js";
 
 /** What the order is made from; all of it is worked out before. */
 export interface Known {
@@ -97,7 +97,7 @@ function stageOf({ number, byWhen }: NumberedJob, graver: ReadonlyMap<number, St
 
 /** Checks before driving that are shut: those that ask for the same in one step. */
 function shutGates({ gates }: HandoverInput, { standing }: Known): readonly NextStep[] {
-  const shut = gates.filter((one) => guardsDriving(one) && gateState(one, standing) !== "cleared");
+  const shut = gates.filter((one) => one.drives && gateState(one, standing) !== "cleared");
   const byFirst = new Map<string, { readonly gates: string[]; readonly first: readonly string[] }>();
   for (const { title, first } of shut) {
     const key = first.join("\n");

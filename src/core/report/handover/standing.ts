@@ -33,10 +33,6 @@ export function gateState(gate: GateTold, { hangs }: Standing): GateTold["state"
   return gate.otherwise;
 }
 
-/** What a gate guards when it stands before driving: the road, and leaving. */
-const DRIVING: readonly string[] = ["w4-road", "drive-away"];
-export const guardsDriving = ({ guards }: Pick<GateTold, "guards">): boolean => DRIVING.includes(guards);
-
 /** Cautions not all of whose findings are settled; of those over driving the hardest that still stands. */
 export const standingCautions = (cautions: readonly CautionTold[], { hangs }: Standing): readonly CautionTold[] =>
   toTell(cautions.filter(({ faults }) => hangs(faults)));

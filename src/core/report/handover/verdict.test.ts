@@ -107,7 +107,7 @@ const NEAR: readonly {
     makes: { gates: gates({ state: "tripped" }) },
     is: "do-not-drive",
     reason: "gate-tripped",
-    near: { gates: [...soundVisit().gates, ...gates({ state: "tripped", guards: "lift" }).slice(0, 1)] },
+    near: { gates: [...soundVisit().gates, ...gates({ state: "tripped", guards: "lift", drives: false }).slice(0, 1)] },
   },
   {
     rule: "HO11 a caution that forbids driving counts; any other caution does not",
@@ -177,7 +177,9 @@ const NEAR: readonly {
     makes: { gates: gates({ state: "not cleared" }, 1) },
     is: "not-shown",
     reason: "gate-not-cleared",
-    near: { gates: [...soundVisit().gates, ...gates({ state: "not cleared", guards: "spark" }).slice(0, 1)] },
+    near: {
+      gates: [...soundVisit().gates, ...gates({ state: "not cleared", guards: "spark", drives: false }).slice(0, 1)],
+    },
   },
   {
     rule: "HO14 a check noted as done unproven is not cleared by that",

@@ -6,7 +6,6 @@ import type { HandoverInput } from "./input.js";
 import type { LetteredFinding, NumberedJob, Verdict, VerdictKind, VerdictReason } from "./model.js";
 import {
   gateState,
-  guardsDriving,
   isSettled,
   isUnlooked,
   openComplaints,
@@ -52,7 +51,7 @@ function forbidding(
 ): readonly Weighed[] {
   const kind = "do-not-drive";
   const dangerous = lettersOf(findings, ({ grade, mustStand }) => grade === "dangerous" || mustStand);
-  const tripped = gates.filter((one) => guardsDriving(one) && gateState(one, standing) === "tripped");
+  const tripped = gates.filter((one) => one.drives && gateState(one, standing) === "tripped");
   const forbidden = standingCautions(cautions, standing).filter(({ forbids }) => forbids === "driving");
   const first = work.filter(
     ({ byWhen, doneOn, faults }) => byWhen.class < 2 && doneOn === undefined && standing.hangs(faults),
@@ -86,7 +85,7 @@ function unshown(input: HandoverInput, findings: readonly LetteredFinding[], sta
   const laidUp = visit.laidUp === true;
   const answered = sheets.reduce((sum, one) => sum + one.answered, 0);
   // A car that lies is not driven away: what stands before the road waits until it is woken.
-  const driving = gates.filter(guardsDriving);
+  const driving = gates.filter(({ drives }) => drives);
   const shut = laidUp ? [] : driving.filter((one) => gateState(one, standing) === "not cleared");
   const letters = {
     close: lettersOf(findings, ({ close }) => close),

@@ -15,7 +15,7 @@ export interface HandoverPages {
   /** Foot of every page, without the number. */
   readonly foot: string;
   readonly blocks: readonly Block[];
-  /** So many of the blocks are the first page: what must be read, the cautions with it. */
+  /** So many of the blocks are the first page: what must be read, the cautions with it, a buyer's figures. */
   readonly first: number;
 }
 

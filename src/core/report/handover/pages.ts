@@ -28,7 +28,9 @@ export function handoverPages(given: HandoverModel, words: HandoverWords): Hando
     day: momentText(words, model.visit.at),
     made: momentText(words, model.madeAt),
   };
-  const first = [...firstPage(model, words), ...cautionPages(model, words)];
+  // What a buyer came for is the price.
+  const buying = model.for === "buyer" ? buyingPages(model, words) : [];
+  const first = [...firstPage(model, words), ...cautionPages(model, words), ...buying];
   return {
     lang: words.lang,
     title: `${say(words, `title.${model.for}`)}: ${model.car.name}`,
@@ -47,8 +49,7 @@ function bodyFor(model: HandoverModel, words: HandoverWords): readonly Block[] {
   const readings = [...readingPages(model, words), ...trendPages(model, words)];
   const dates = datePages(model, words);
   const gates = gatePages(model, words);
-  if (model.for === "buyer")
-    return [...buyingPages(model, words), ...done, ...findings, ...gates, ...readings, ...dates, ...ending];
+  if (model.for === "buyer") return [...done, ...findings, ...gates, ...readings, ...dates, ...ending];
   const signed = [...ending, ...signPages(model, words)];
   if (model.for === "owner") return [...dates, ...findings, ...work, ...gates, ...readings, ...signed];
   return [...findings, ...work, ...gates, ...readings, ...dates, ...signed];

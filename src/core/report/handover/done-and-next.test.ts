@@ -151,6 +151,8 @@ describe("HO38 what could not be read is told, and never passes for nothing", ()
       expect(told(2)).toContain("2 earlier visits of this car could not be read");
       expect(told(1)).toContain("1 earlier visit of this car could not be read: what it found");
       expect(told()).not.toContain("of this car could not be read");
+      const pages = handoverPages(handover(soundVisit({ for: reader, visitsUnread: 2 })), WORDS);
+      expect(JSON.stringify(pages.blocks.slice(0, pages.first))).toContain("2 earlier visits of this car");
     }
   });
   it("that a complaint may be answered, without asking for an answer", () => {

@@ -3,7 +3,7 @@ import { dayText, figureText, momentText, moneyRange, moneyText } from "./figure
 import type { CannotWait, ComplaintLine, HandoverModel, NextStep, VerdictReason } from "./model.js";
 import type { Block } from "./page.js";
 import { donePages } from "./pages-done.js";
-import { dateText } from "./pages-work.js";
+import { dateText, unreadVisits } from "./pages-work.js";
 import { beforeText, capital, ended, gradeWord, placed, unended } from "./sentence.js";
 import { type HandoverWords, say } from "./words.js";
 
@@ -238,7 +238,7 @@ function who({ visit, car }: HandoverModel, words: HandoverWords): readonly Bloc
   ];
 }
 
-function looked({ first: { looked: of } }: HandoverModel, words: HandoverWords): readonly Block[] {
+function looked({ first: { looked: of }, visitsUnread }: HandoverModel, words: HandoverWords): readonly Block[] {
   return [
     heading(say(words, "looked.title")),
     {
@@ -255,5 +255,6 @@ function looked({ first: { looked: of } }: HandoverModel, words: HandoverWords):
         [say(words, "looked.findings"), say(words, "looked.findings.of", { ...of.grades })],
       ],
     },
+    ...unreadVisits(visitsUnread, words).map((text) => ({ is: "text", text }) as const),
   ];
 }

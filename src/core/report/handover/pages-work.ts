@@ -209,14 +209,8 @@ export const afterPages = (
       ]),
 ];
 
-export const datePages = ({ dates, visitsUnread }: HandoverModel, words: HandoverWords): readonly Block[] =>
-  dates.length === 0 && visitsUnread === 0
-    ? []
-    : [
-        heading(say(words, "dates.title")),
-        ...(dates.length === 0 ? [] : [list(dates.map((one) => dateText(words, one)))]),
-        ...unreadVisits(visitsUnread, words).map((text) => ({ is: "text", text }) as const),
-      ];
+export const datePages = ({ dates }: HandoverModel, words: HandoverWords): readonly Block[] =>
+  dates.length === 0 ? [] : [heading(say(words, "dates.title")), list(dates.map((one) => dateText(words, one)))];
 
 /** What earlier visits found and ask for is not in it where they could not be read. */
 export const unreadVisits = (n: number, words: HandoverWords): readonly string[] =>

@@ -1,6 +1,6 @@
 /**
  * What an owner is told of a fault that can be major or dangerous, over all shipped sheets: no wording that sounds like
- * wear or age alone, and in a hand-over always what it means for driving.
+ * wear or age alone, what a rule warns of in words of its own, and in a hand-over always what it means for driving.
  */
 import { expect, test } from "vitest";
 import { loadChecklists } from "../../src/build/load-checklists.js";
@@ -57,6 +57,42 @@ test("none of them is told to an owner as age, wear that begins, or something to
   const MILD =
     /\b(due for|begin(s|ning)? to|needs? (a |an )?(set|clean|adjust|chang)\w*|tired|aged|wearing out|getting|going soft|a (little|bit)|slightly|stiff|corroding|rusting)\b/i;
   expect(told.filter(({ says }) => MILD.test(says)).map(({ rule, says }) => `${rule}: ${says}`)).toEqual([]);
+});
+
+/** A sentence of the workshop that forbids something, or has it stop. */
+const FORBIDS =
+  /(?<!does )\bnot (driven|run|released)\b|\bdo not (drive|run|start)\b|\bbefore it is driven\b|\bno more driving\b|\bstays in until\b|\bstop lifting\b|[:.] stop\b/i;
+/** The same said to an owner. */
+const FORBIDDEN = /\b(do not|not released|leave it|(?<!may )stop|too much .* to drive)\b/i;
+/** What comes of it. */
+const WARNS =
+  /\b(may|can|will) (?!be\b)\w+|\b(falls?|comes?|drops?|breaks?|pulls?|walks|jumps?|lets? go) (off|out|through|up|there|first|all)\b|\b(burns|seizes?)\b|\blet go\b|\bgives? way\b|\bgiven way\b|\bdoes not hold\b|\babout to\b|\bon hold\b|\bnot fitted\b/i;
+/** How bad it is. */
+const BAD =
+  /\b(a third|half of|gone|missing|cracked|broken|holed|dark|dead|badly|sheared|split|lost|much|far)\b|\b(goes|cracked) through\b/i;
+/** Whose fault says as much to an owner in its own words. */
+const SAID_BY_FAULT: ReadonlyMap<string, string> = new Map([["whl.r24", "The wheel is not safely fixed"]]);
+
+const raised = new Set(rules.flatMap(({ effect }) => (typeof effect === "object" && "raise" in effect ? [effect.raise] : [])));
+/** Major or worse, or raised to it by another rule; where its own sentence is what the workshop reads. */
+const grave = rules.flatMap((rule) => {
+  const own = first((one) => one.rules?.[rule.id]);
+  if (rule.fault === undefined || own === undefined) return [];
+  if (levelOf(gravest(rule)) < levelOf("major") && !raised.has(rule.fault)) return [];
+  return [{ id: rule.id, says: own.says, owner: own.owner, ofFault: first((one) => one.faults?.[rule.fault ?? ""])?.owner }];
+});
+
+test("what the workshop reads as a warning, an owner reads in the rule's own words, never the fault's general ones", () => {
+  const warning = grave.filter(({ says }) => [FORBIDS, WARNS, BAD].some((one) => one.test(says)));
+  expect(warning.length).toBeGreaterThan(200);
+  const milder = warning.filter(({ owner, ofFault }) => ofFault !== undefined && (owner === undefined || owner === ofFault));
+  expect(milder.filter(({ id, ofFault }) => SAID_BY_FAULT.get(id) !== ofFault)).toEqual([]);
+});
+
+test("what the workshop may not do with the car, an owner is told not to do", () => {
+  const forbidding = grave.filter(({ says }) => FORBIDS.test(says));
+  expect(forbidding.length).toBeGreaterThan(15);
+  expect(forbidding.filter(({ owner }) => owner === undefined || !FORBIDDEN.test(owner))).toEqual([]);
 });
 
 test("in an owner's hand-over each of them says what it means for driving, on the first page and with the finding", () => {

@@ -62,7 +62,7 @@ export function HandOverBody({ on }: { readonly on: OnPlan }) {
             onChoose={(id) => setReader(AUDIENCES.find((one) => one === id) ?? reader)}
           />
         </div>
-        <HandOverWearing car={on.car} visit={on.stream} onTold={setTrends} />
+        <HandOverWearing car={on.car} visit={on.visit} onTold={setTrends} />
         <StillOpen ground={ground} made={made} />
         <HandOverFiles made={made} isPrinting={isPrinting} onPrint={() => setPrinting(true)} />
         <div ref={page}>

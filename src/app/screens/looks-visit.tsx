@@ -1,7 +1,7 @@
 /** On the page of an open visit: what earlier visits asked to be looked at again, each leading to its point here. */
 import type { LookWanted } from "../../core/plan/index.js";
 import { barePoint } from "../state/complaint-lines.js";
-import { whereFrom } from "../state/looks-words.js";
+import { unreadTexts, whereFrom } from "../state/looks-words.js";
 import { paramOf, to } from "../state/routes.js";
 import { t } from "../texts/looks.js";
 import { DueFirst } from "./due-band.js";
@@ -21,7 +21,8 @@ function pointIn({ assessment, param }: OnDesk, { points }: LookWanted): string 
 
 export function VisitLooks({ on }: { readonly on: OnDesk }) {
   const looks = useLooks(on.car, on.stream);
-  if (!looks) return null;
+  // Where nothing could be read, that is told.
+  if (!looks) return looks === null && <DueFirst on={on} told={[]} />;
   // Nuts are told as tightened where the car was handed back.
   const hrefOf = (look: LookWanted): string | undefined =>
     look.points.length === 0 && look.is === "recheck"
@@ -30,7 +31,7 @@ export function VisitLooks({ on }: { readonly on: OnDesk }) {
   return (
     <>
       <LooksBand looks={looks} who={on.who} heading={t("looks.due")} hrefOf={hrefOf} />
-      <DueFirst on={on} />
+      <DueFirst on={on} told={unreadTexts({ visits: looks.left, plans: 0 })} />
     </>
   );
 }

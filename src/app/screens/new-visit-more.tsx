@@ -15,6 +15,8 @@ export interface NewVisitMoreProps {
   /** Those the visit opens with. */
   readonly sheets: readonly { readonly id: string }[];
   readonly set: (part: Partial<VisitForm>) => void;
+  /** Called with the visit this form opened, while its page is still to come. */
+  readonly opened: { current: ((visit: string) => void) | undefined };
 }
 
 export const NewVisitMore = (props: NewVisitMoreProps) => (

@@ -1,5 +1,5 @@
 /** Opening a visit: what for, who looks, the odometer, the complaint as spoken, the sheets to freeze. */
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { type CarState, figureOf } from "../../core/record/index.js";
 import type { Problem } from "../../core/terms/index.js";
 import { NextAction } from "../parts/button.js";
@@ -42,6 +42,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
   const [name, setName] = useState(settings.value.name);
   const [tried, setTried] = useState(false);
   const [busy, setBusy] = useState(false);
+  const opened = useRef<((visit: string) => void) | undefined>(undefined);
   const [unread, setUnread] = useState<readonly Problem[]>([]);
   if (!common) return <OpeningScreen />;
   const set = (part: Partial<VisitForm>): void => setForm({ ...form, ...part });
@@ -68,6 +69,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
     const stream = await openVisit(journal, phone, { ...opening, replies }, car.demo);
     setBusy(false);
     if (stream === undefined) return;
+    opened.current?.(stream);
     keepTyped(remembered, car.stream, "");
     await journal.refresh();
     // A viewing begins before the car is reached: what is claimed is written down first.
@@ -84,7 +86,7 @@ function NewVisitBody({ car, param }: { readonly car: CarState; readonly param: 
         <WhatForAndWho form={form} set={set} names={{ name, setName }} />
         {(form.purpose === "season" ||
           journal.summaries.value?.some((one) => "car" in one && one.car === car.stream)) && (
-          <NewVisitMore car={car} form={form} sheets={chosen} set={set} />
+          <NewVisitMore car={car} form={form} sheets={chosen} set={set} opened={opened} />
         )}
         <Band>
           <OdometerField form={form} set={set} odd={tried && odd} />

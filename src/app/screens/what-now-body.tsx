@@ -130,7 +130,7 @@ export function WhatNowBody({ on }: { readonly on: OnPlan }) {
           figure={{ count: String(names.filter(isDone).length), rest: t("what-now.done", { n: names.length }) }}
           ticks={names.map((name) => (isDone(name) ? "done" : name === next ? "here" : "open"))}
         />
-        <HandOverWearing car={on.car} visit={on.stream} onTold={setTrends} />
+        <HandOverWearing car={on.car} visit={on.visit} onTold={setTrends} />
         <Verdict on={on} made={made} />
         <Found on={on} made={made} />
         <DueOpen on={on} />

@@ -16,11 +16,13 @@ import { openVisit } from "./car-acts.js";
 import { decide } from "./decision-acts.js";
 import type { Desk } from "./desk.js";
 import { dueIn } from "./due-earlier.js";
-import { duePoints } from "./due-points.js";
-import { dueSays } from "./looks-words.js";
+import { dueAhead, dueBeyond, duePoints } from "./due-points.js";
+import { beyondText, dueSays, unreadTexts } from "./looks-words.js";
 import type { Opening } from "./new-visit.js";
+import { jobStep } from "./plan-acts.js";
 import { reply } from "./reply-acts.js";
 import { setWay } from "./set-way.js";
+import { odometer } from "./visit-acts.js";
 
 const AT = { job: "job.hub.renew", place: "FR" };
 
@@ -72,7 +74,16 @@ async function due(on: Bench, desk: Desk) {
     asked: judged.asked,
     visit: visit.state,
   };
-  return now ? { now, points: duePoints(now, looking) } : undefined;
+  return now?.looks ? { now, points: duePoints(now, looking), beyond: dueBeyond(now, looking) } : undefined;
+}
+
+const spin = key("hub.spin", "FR", "feel");
+const unseen = (nonAnswer: "not-reached" | "not-fitted") => ({ type: "non-answer", nonAnswer }) as const;
+/** Replied in a visit and kept. */
+async function said(on: Bench, desk: Desk, value: Parameters<typeof reply>[3]): Promise<void> {
+  const before = desk.visit.value;
+  await reply(on.journal, desk.stream, spin, value);
+  await until(desk.visit, (is) => is !== before && is.is === "open" && is.state.replies.size > 0);
 }
 
 test("a finding left standing is due at its point in the next visit, and answered there it stays listed as looked at", async () => {
@@ -116,4 +127,81 @@ test("chosen so, the round of the visit takes its place first and leaves nothing
   const first = await until(desk.assessment, (is) => hung(is)?.[0] === "FR");
   expect(hung(first)).toEqual(["FR", "FL"]);
   expect(new Set(first?.asked)).toEqual(new Set(walk?.asked));
+});
+
+test("that it can't be got at is no look: the point stays open, with words of its own; not fitted is a look", async () => {
+  const on = bench();
+  const { next } = await declined(on);
+  const desk = on.desk(next);
+  await said(on, desk, unseen("not-reached"));
+  expect((await due(on, desk))?.points).toMatchObject([{ done: false, unable: true }]);
+  await said(on, desk, unseen("not-fitted"));
+  expect((await due(on, desk))?.points).toMatchObject([{ done: true, unable: false }]);
+  await said(on, desk, unseen("not-reached"));
+  await said(on, desk, words("smooth"));
+  expect((await due(on, desk))?.points).toMatchObject([{ done: true, unable: false }]);
+});
+
+test("what is due and not asked here is told, by its points, or by its name where it has none", async () => {
+  const on = bench();
+  const { next } = await declined(on, { who: "owner" });
+  const first = await due(on, on.desk(next));
+  // The car stays on its wheels at home.
+  expect(first?.points).toEqual([]);
+  expect(first?.beyond).toMatchObject([{ is: "finding", points: [{ point: "hub.spin", place: "FR" }] }]);
+  if (!first) throw new Error("it is due");
+  expect(beyondText(first.now.looks, first.beyond, "owner")).toBe(
+    "Due again, and this round does not ask it: Front right, Spin",
+  );
+  expect(beyondText(first.now.looks, [], "owner")).toBe("");
+
+  const other = bench();
+  const made = await declined(other);
+  await jobStep(other.journal, made.visit, { ...AT, step: "done", on: "2026-11-25" });
+  await odometer(other.journal, made.visit, { value: "61000", unit: "km" });
+  await odometer(other.journal, made.next, { value: "63000", unit: "km" });
+  const desk = other.desk(made.next);
+  await until(desk.visit, (is) => is.is === "open" && is.state.odometer.length > 0);
+  const worked = await due(other, desk);
+  // The float is asked once the hub does not turn smoothly; the nuts are checked where the car was handed back.
+  expect(worked?.beyond.map(({ is, points }) => [is, points.map(({ point }) => point)])).toEqual([
+    ["recheck", []],
+    ["job", ["hub.float"]],
+  ]);
+  if (!worked) throw new Error("it is due");
+  const told = (rest: typeof worked.beyond) => beyondText(worked.now.looks, rest, "technician");
+  expect(told(worked.beyond)).toBe("Due again, and this round does not ask it: Wheel nuts, Front right, and 1 more");
+  expect(told(worked.beyond.slice(1))).toBe("Due again, and this round does not ask it: Front right, Float");
+  await said(other, desk, words("tight"));
+  await until(desk.assessment, (is) => is?.asked.some(({ point }) => point === "hub.float") === true);
+  expect((await due(other, desk))?.beyond.map(({ is }) => is)).toEqual(["recheck"]);
+});
+
+test("before a visit begins, what its reader is not asked is the workshop's, whichever sheets are chosen", async () => {
+  const on = bench();
+  const { next } = await declined(on);
+  const first = await due(on, on.desk(next));
+  if (!first) throw new Error("it is due");
+  const sorted = (who: "technician" | "owner", sheets: readonly string[]) => {
+    const { here, unasked, workshop } = dueAhead(
+      first.now,
+      who,
+      sheets.map((id) => ({ id })),
+    );
+    return [here.length, unasked.length, workshop.length];
+  };
+  expect(sorted("technician", ["hub"])).toEqual([1, 0, 0]);
+  expect(sorted("technician", [])).toEqual([0, 1, 0]);
+  expect(sorted("owner", ["hub"])).toEqual([0, 0, 1]);
+});
+
+test("what could not be read is told: how many visits, or that nothing is known, and work lists by themselves", () => {
+  expect(unreadTexts({ visits: 0, plans: 0 })).toEqual([]);
+  expect(unreadTexts({ visits: 2, plans: 1 })).toEqual([
+    "2 visits of this car could not be read: what they ask to look at again is not here.",
+    "1 work list of earlier visits could not be read: checks after that work may be missing here.",
+  ]);
+  expect(unreadTexts({ visits: "all", plans: 0 })).toEqual([
+    "Earlier visits of this car could not be read: whether anything is due again is not known.",
+  ]);
 });

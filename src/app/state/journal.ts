@@ -31,7 +31,7 @@ import {
   streamKind,
   type VisitState,
 } from "../../core/record/index.js";
-import type { Problem } from "../../core/terms/index.js";
+import { type Problem, problem } from "../../core/terms/index.js";
 import { replacedByNewer, type UnkeptWhat } from "./unkept.js";
 
 /** What the phone gives the record: a clock, chance, a hash. */
@@ -138,7 +138,10 @@ export function openJournal(store: Store, phone: Phone, who: WhoLooks, onKept: O
     if (there) return there;
     const made = signal<Opened<RecordState>>({ is: "opening" });
     folded.set(stream, made);
-    void inTurn(() => read(stream, made));
+    inTurn(() => read(stream, made)).catch((error: unknown) => {
+      if (made.peek().is === "opening")
+        made.value = { is: "trouble", problem: problem("app.mistake", {}, { says: String(error) }) };
+    });
     return made;
   };
 

@@ -18,7 +18,7 @@ import { decide } from "./decision-acts.js";
 import { looksTold } from "./handover-looks.js";
 import type { Opened } from "./journal.js";
 import type { Knowledge } from "./knowledge.js";
-import { type LooksFor, type LooksNow, looksNow } from "./looks-ground.js";
+import { type LooksFor, type LooksNow, looksNow, unreadBefore } from "./looks-ground.js";
 import { lookNamed, paceText, saysOf, titleOf, whenText } from "./looks-words.js";
 import { jobStep } from "./plan-acts.js";
 import { reply } from "./reply-acts.js";
@@ -254,4 +254,18 @@ test("wheel nuts with no wheel named are told without a dangling comma", async (
   if (!about) throw new Error("a check");
   const wanted = { is: "recheck" } as const;
   expect(lookNamed({ ...about, places: ["car"] }, wanted, "owner").title).toBe("Wheel nuts");
+});
+
+test("[HO46] visits nobody could read count up to the one handed over, of an unknown day too, later ones never", async () => {
+  const on = bench();
+  const { car, visit } = await benchVisit(on);
+  const next = await later(on, car, "61000");
+  const left = [
+    { stream: visit, at: "2026-11-25T10:00:00+01:00", why: "missing" },
+    { stream: next, at: LATER, why: "missing" },
+  ] as const;
+  // Neither can be judged: the one handed over is open all the same, and its own day counts.
+  expect(unreadBefore(left, await open(on.journal.keptVisit(visit)))).toBe(0);
+  expect(unreadBefore(left, await open(on.journal.keptVisit(next)))).toBe(1);
+  expect(unreadBefore([{ stream: "x", why: "unread" }], await open(on.journal.keptVisit(visit)))).toBe(1);
 });

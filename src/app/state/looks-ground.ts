@@ -24,7 +24,7 @@ import {
 } from "../../core/plan/index.js";
 import { type CarState, lookedOn, type PlanState, placesOf, type VisitState } from "../../core/record/index.js";
 import { buildPlaces, type PlaceTree } from "../../core/sheet/run.js";
-import { DAY_MS } from "../../core/terms/index.js";
+import { DAY_MS, type ReplyValue } from "../../core/terms/index.js";
 import { barePoint } from "./complaint-lines.js";
 import type { Knowledge } from "./knowledge.js";
 import { isDeclined, isWantedNow } from "./owners-word.js";
@@ -96,10 +96,13 @@ const keyOf = ({ point, place }: PointAt): string => `${barePoint(point)}@${plac
 const idOf = ({ fault, place }: Fault): string => `${fault}@${place}`;
 
 /** *Not fitted* is an answer: there is nothing to look at. */
+export const isRealAnswer = (value: ReplyValue): boolean =>
+  value.type !== "non-answer" || value.nonAnswer === "not-fitted";
+
 const answeredIn = ({ replies }: VisitState): ReadonlySet<string> =>
   new Set(
     [...replies.values()].flatMap(({ key, standing }) =>
-      standing.some(({ value }) => value.type !== "non-answer" || value.nonAnswer === "not-fitted") ? [keyOf(key)] : [],
+      standing.some(({ value }) => isRealAnswer(value)) ? [keyOf(key)] : [],
     ),
   );
 
@@ -318,10 +321,8 @@ export function wearingUpTo(
 }
 
 /** How many visits before one could not be read. Of one of which not even the day is known it counts as before. */
-export const unreadBefore = (left: readonly LeftVisit[], visit: VisitState | undefined, stream: string): number =>
-  left.filter(
-    (one) => one.stream !== stream && (one.at === undefined || visit === undefined || one.at <= lookedOn(visit)),
-  ).length;
+export const unreadBefore = (left: readonly LeftVisit[], visit: VisitState): number =>
+  left.filter((one) => one.stream !== visit.stream && (one.at === undefined || one.at <= lookedOn(visit))).length;
 
 /** When to look again, over the visits that count; what came after them counts for nothing. */
 export function looksNow(of: LooksOf, { upTo, openedAt, read: now }: LooksFor = {}): LooksNow {

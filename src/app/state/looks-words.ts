@@ -5,6 +5,7 @@ import { convert } from "../../core/units/index.js";
 import { plainDay } from "../texts/days.js";
 import { figure } from "../texts/figures.js";
 import { t } from "../texts/looks.js";
+import type { Unread } from "./due-points.js";
 import { jobSays } from "./job-words.js";
 import { capital, faultSays, placeName, pointName } from "./knowledge.js";
 import type { LookAbout, LooksNow } from "./looks-ground.js";
@@ -65,6 +66,10 @@ export function titleOf(about: LookAbout, wanted: LookWanted, who: Audience): st
   return [title.replace(/\.$/, ""), where].filter(Boolean).join(", ");
 }
 
+/** `Front right, Float`. */
+export const pointNamed = (known: LookAbout["known"], place: string, point: string): string =>
+  [...(place === "car" ? [] : [placeName(known, place)]), pointName(known, point)].join(", ");
+
 function whyText(row: LookRow, unit: Unit): string {
   if (row.basis === "trend") return t("looks.why.trend");
   const figures = either([
@@ -90,6 +95,25 @@ export function dueSays({ about, unit }: LooksNow, { look, visit }: DueAgain, wh
     ...(of?.fault ? [t("due.left", { day: plainDay(look.from.on) })] : told),
   ].join(". ");
 }
+
+/** What this round does not ask: the points of the nearest, which tell nothing of what was found there; without any, its name. */
+export function beyondText({ about }: Pick<LooksNow, "about">, rest: readonly LookWanted[], who: Audience): string {
+  const named = rest.flatMap((look) => {
+    const of = about.get(look.id);
+    if (!of) return [];
+    const points = look.points.map(({ place, point }) => pointNamed(of.known, place, point));
+    return [!of.wearing && points.length > 0 ? points.join(", ") : titleOf(of, look, who)];
+  });
+  const [what, ...others] = [...new Set(named)];
+  if (what === undefined) return "";
+  return t("due.rest", { what: others.length === 0 ? what : t("looks.more", { what, n: others.length }) });
+}
+
+/** What could not be read of earlier visits; nothing where all could. */
+export const unreadTexts = ({ visits, plans }: Unread): readonly string[] => [
+  ...(visits === "all" ? [t("due.unknown")] : visits > 0 ? [t("looks.left", { n: visits })] : []),
+  ...(plans > 0 ? [t("due.plans", { n: plans })] : []),
+];
 
 /** Since when, why then, and at which points; whoever may not look at them is sent to the workshop. */
 export function saysOf(

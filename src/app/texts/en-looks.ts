@@ -38,10 +38,17 @@ export const enLooks = {
   "due.heading": "Due again",
   "due.open": "{n} open",
   "due.done": "looked at",
+  "due.unable": "could not be looked at",
+  "due.unable-n": "{n} could not be looked at and {n|one=stays|other=stay} open.",
   "due.here": "here",
   "due.left": "Something was left standing {day}",
   "due.next": "Next due again: {point}",
   "due.all": "All that is due again is looked at",
+  "due.asked": "What is due again and asked here is looked at",
+  "due.rest": "Due again, and this round does not ask it: {what}",
+  "due.unknown": "Earlier visits of this car could not be read: whether anything is due again is not known.",
+  "due.plans":
+    "{n} {n|one=work list|other=work lists} of earlier visits could not be read: checks after that work may be missing here.",
   "due.begin": "Begin with what is due again",
   "due.go-on": "Go on with what is due again",
   "due.begin-says":
@@ -49,6 +56,7 @@ export const enLooks = {
   "due.form":
     "{n} {n|one=thing|other=things} to look at again: {first}. Where something is due comes first in each car state. Nothing is left out.",
   "due.no-sheet": "{n} {n|one=thing|other=things} to look at again, in none of the chosen sheets. First: {first}.",
+  "due.workshop": "{n} {n|one=thing|other=things} to look at again at the workshop. First: {first}.",
   "due.waits": "Due again and not looked at: {n} {n|one=point|other=points}",
   "looks.left":
     "{n} {n|one=visit|other=visits} of this car could not be read: what {n|one=it asks|other=they ask} to look at again is not here.",

@@ -1,35 +1,16 @@
 // [LA8] Nothing due is one thing, not known another: what could not be read is told, and taken in once it can be.
 import { effect } from "@preact/signals";
 import { expect, test } from "vitest";
-import {
-  type Bench,
-  bench,
-  benchVisit,
-  commonFrozen,
-  key,
-  miniShelf,
-  sheetFrozen,
-  until,
-  words,
-} from "../../../tests/support/app-bench.js";
+import { type Bench, bench, miniShelf, until } from "../../../tests/support/app-bench.js";
+import { leftStanding } from "../../../tests/support/left-standing.js";
 import { planStream, type Store } from "../../core/record/index.js";
 import { fail, problem } from "../../core/terms/index.js";
-import { openVisit } from "./car-acts.js";
-import { decide } from "./decision-acts.js";
 import { dueIn } from "./due-earlier.js";
 import { openJournal } from "./journal.js";
-import { reply } from "./reply-acts.js";
 
 /** A rough hub whose renewal was declined, a later visit, and the app begun anew on it with a store that can fail. */
 async function begunAnew(broken: { summaries?: boolean; streams: readonly string[]; rejects?: boolean }, on: Bench) {
-  const { car, visit } = await benchVisit(on);
-  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
-  const said = { word: "no", because: "-", who: "Mo", role: "owner", how: "in-person", on: "2026-11-25" } as const;
-  await decide(on.journal, visit, [{ at: { job: "job.hub.renew", place: "FR" }, said }]);
-  const files = { common: commonFrozen, sheets: [sheetFrozen], limits: [] };
-  const opening = { car, purpose: "workshop" as const, who: "technician" as const, on: "2026-12-30T10:00:00+01:00" };
-  const next = await openVisit(on.journal, on.phone, { ...opening, ...files });
-  if (next === undefined) throw new Error("the bench keeps what it is given");
+  const { car, visit, next } = await leftStanding(on);
   const lost = () => {
     if (broken.rejects) throw new Error("ended");
     return fail(problem("record.store-lost"));

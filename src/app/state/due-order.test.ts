@@ -1,19 +1,9 @@
 // [LA9] The way round the car is there until what is due is known, and changes over with a reply, never between two.
 import { effect } from "@preact/signals";
 import { expect, test } from "vitest";
-import {
-  bench,
-  benchVisit,
-  commonFrozen,
-  key,
-  miniShelf,
-  sheetFrozen,
-  until,
-  words,
-} from "../../../tests/support/app-bench.js";
+import { bench, key, miniShelf, until, words } from "../../../tests/support/app-bench.js";
+import { leftStanding } from "../../../tests/support/left-standing.js";
 import type { VisitState } from "../../core/record/index.js";
-import { openVisit } from "./car-acts.js";
-import { decide } from "./decision-acts.js";
 import type { Judging } from "./desk.js";
 import { dueIn } from "./due-earlier.js";
 import { inDueOrder } from "./due-order.js";
@@ -22,15 +12,7 @@ import { reply } from "./reply-acts.js";
 /** A later visit, walked while the earlier one is still being judged, for as long as the test wants. */
 async function walked() {
   const on = bench();
-  const { car, visit } = await benchVisit(on);
-  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
-  const said = { word: "no", because: "-", who: "Mo", role: "owner", how: "in-person", on: "2026-11-25" } as const;
-  await decide(on.journal, visit, [{ at: { job: "job.hub.renew", place: "FR" }, said }]);
-  const files = { common: commonFrozen, sheets: [sheetFrozen], limits: [] };
-  const opening = { car, purpose: "workshop" as const, who: "technician" as const, on: "2026-12-30T10:00:00+01:00" };
-  const next = await openVisit(on.journal, on.phone, { ...opening, ...files });
-  if (next === undefined) throw new Error("the bench keeps what it is given");
-  await on.journal.refresh();
+  const { next } = await leftStanding(on);
   const desk = on.desk(next);
   desk.judge();
   const judged = await until(desk.assessment, (is) => is !== undefined);

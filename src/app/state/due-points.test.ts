@@ -1,51 +1,17 @@
 // [LA8] [LA9] In an open visit: what earlier ones ask to be looked at again, at which points, and its places first.
 import { effect } from "@preact/signals";
 import { expect, test } from "vitest";
-import {
-  type Bench,
-  bench,
-  benchVisit,
-  commonFrozen,
-  key,
-  miniShelf,
-  sheetFrozen,
-  until,
-  words,
-} from "../../../tests/support/app-bench.js";
-import { openVisit } from "./car-acts.js";
-import { decide } from "./decision-acts.js";
+import { type Bench, bench, key, miniShelf, until, words } from "../../../tests/support/app-bench.js";
+import { DECLINED, leftStanding } from "../../../tests/support/left-standing.js";
 import type { Desk } from "./desk.js";
 import { dueIn } from "./due-earlier.js";
 import { dueAhead, dueBeyond, duePoints } from "./due-points.js";
 import { beyondText, dueSays, unreadTexts } from "./looks-words.js";
-import type { Opening } from "./new-visit.js";
 import { jobStep } from "./plan-acts.js";
 import { reply } from "./reply-acts.js";
 import { setWay } from "./set-way.js";
 import { odometer } from "./visit-acts.js";
 
-const AT = { job: "job.hub.renew", place: "FR" };
-
-/** A rough hub front right, whose renewal was declined; and a later visit. */
-async function declined(on: Bench, more: Partial<Pick<Opening, "purpose" | "who">> = {}) {
-  const { car, visit } = await benchVisit(on);
-  await reply(on.journal, visit, key("hub.spin", "FR", "feel"), words("rough"));
-  const said = {
-    word: "no",
-    because: "Next year",
-    who: "Mo",
-    role: "owner",
-    how: "in-person",
-    on: "2026-11-25",
-  } as const;
-  await decide(on.journal, visit, [{ at: AT, said }]);
-  const files = { common: commonFrozen, sheets: [sheetFrozen], limits: [] };
-  const opening = { car, purpose: "workshop" as const, who: "technician" as const, on: "2026-12-30T10:00:00+01:00" };
-  const next = await openVisit(on.journal, on.phone, { ...opening, ...more, ...files });
-  if (next === undefined) throw new Error("the bench keeps what it is given");
-  await on.journal.refresh();
-  return { visit, next };
-}
 const needs = ({ journal, store }: Bench) => ({
   journal,
   store,
@@ -88,7 +54,7 @@ async function said(on: Bench, desk: Desk, value: Parameters<typeof reply>[3]): 
 
 test("a finding left standing is due at its point in the next visit, and answered there it stays listed as looked at", async () => {
   const on = bench();
-  const { next } = await declined(on);
+  const { next } = await leftStanding(on);
   const desk = on.desk(next);
   const first = await due(on, desk);
   expect(first?.points).toMatchObject([{ at: { point: "hub.spin", place: "FR" }, done: false }]);
@@ -106,18 +72,18 @@ test("a finding left standing is due at its point in the next visit, and answere
 
 test("nothing is due in the first visit, at a viewing, or for a buyer", async () => {
   const on = bench();
-  const { visit } = await declined(on);
+  const { visit } = await leftStanding(on);
   expect(await due(on, on.desk(visit))).toBeUndefined();
   for (const more of [{ purpose: "viewing" }, { who: "buyer" }] as const) {
     const other = bench();
-    const { next } = await declined(other, more);
+    const { next } = await leftStanding(other, more);
     expect(await due(other, other.desk(next))).toBeUndefined();
   }
 });
 
 test("chosen so, the round of the visit takes its place first and leaves nothing out", async () => {
   const on = bench();
-  const { next } = await declined(on);
+  const { next } = await leftStanding(on);
   const desk = on.desk(next);
   desk.judge();
   const walk = await until(desk.assessment, (is) => is !== undefined);
@@ -131,7 +97,7 @@ test("chosen so, the round of the visit takes its place first and leaves nothing
 
 test("that it can't be got at is no look: the point stays open, with words of its own; not fitted is a look", async () => {
   const on = bench();
-  const { next } = await declined(on);
+  const { next } = await leftStanding(on);
   const desk = on.desk(next);
   await said(on, desk, unseen("not-reached"));
   expect((await due(on, desk))?.points).toMatchObject([{ done: false, unable: true }]);
@@ -144,7 +110,7 @@ test("that it can't be got at is no look: the point stays open, with words of it
 
 test("what is due and not asked here is told, by its points, or by its name where it has none", async () => {
   const on = bench();
-  const { next } = await declined(on, { who: "owner" });
+  const { next } = await leftStanding(on, { who: "owner" });
   const first = await due(on, on.desk(next));
   // The car stays on its wheels at home.
   expect(first?.points).toEqual([]);
@@ -156,8 +122,8 @@ test("what is due and not asked here is told, by its points, or by its name wher
   expect(beyondText(first.now.looks, [], "owner")).toBe("");
 
   const other = bench();
-  const made = await declined(other);
-  await jobStep(other.journal, made.visit, { ...AT, step: "done", on: "2026-11-25" });
+  const made = await leftStanding(other);
+  await jobStep(other.journal, made.visit, { ...DECLINED, step: "done", on: "2026-11-25" });
   await odometer(other.journal, made.visit, { value: "61000", unit: "km" });
   await odometer(other.journal, made.next, { value: "63000", unit: "km" });
   const desk = other.desk(made.next);
@@ -179,7 +145,7 @@ test("what is due and not asked here is told, by its points, or by its name wher
 
 test("before a visit begins, what its reader is not asked is the workshop's, whichever sheets are chosen", async () => {
   const on = bench();
-  const { next } = await declined(on);
+  const { next } = await leftStanding(on);
   const first = await due(on, on.desk(next));
   if (!first) throw new Error("it is due");
   const sorted = (who: "technician" | "owner", sheets: readonly string[]) => {

@@ -19,6 +19,18 @@ export function columnsFor(replies: readonly Pick<ReplyItem, "words" | "sketch">
   return long ? 1 : 2;
 }
 
+/** What is drawn in a reply: its sketch, its words, and the tick of a chosen one. */
+const Inside = ({ of }: { readonly of: Pick<ReplyItem, "sketch" | "words" | "says" | "chosen"> }) => (
+  <>
+    {of.sketch}
+    <span class="reply-words">
+      {of.words}
+      {of.says && <small>{of.says}</small>}
+    </span>
+    {of.chosen && <TickIcon />}
+  </>
+);
+
 export function ReplyGrid({ kind, label, says, replies, onChoose, columns, last, disabled }: ReplyGridProps) {
   const element = useRoving<HTMLDivElement>();
   const id = useId();
@@ -54,12 +66,7 @@ export function ReplyGrid({ kind, label, says, replies, onChoose, columns, last,
             disabled={disabled}
             onClick={() => (kind === "several" || !reply.chosen) && onChoose(reply.id, !reply.chosen)}
           >
-            {reply.sketch}
-            <span class="reply-words">
-              {reply.words}
-              {reply.says && <small>{reply.says}</small>}
-            </span>
-            {reply.chosen && <TickIcon />}
+            <Inside of={reply} />
           </button>
         ))}
         {last && (
@@ -71,12 +78,7 @@ export function ReplyGrid({ kind, label, says, replies, onChoose, columns, last,
             disabled={disabled}
             onClick={last.onPress}
           >
-            {last.sketch}
-            <span class="reply-words">
-              {last.words}
-              {last.says && <small>{last.says}</small>}
-            </span>
-            {last.chosen && <TickIcon />}
+            <Inside of={last} />
           </button>
         )}
       </div>

@@ -279,7 +279,7 @@ export const enSheetForms = {
   "item-state.within.help": "A clock counts it down. Empty: as long as one likes.",
   "item-state.engine": "The engine",
   "item-state.engine.help":
-    "From this comes how long it takes, what must have been before it, and which checks stand before a start.",
+    "From this comes how long it takes, what must have been before it, and which checks stand before a start. Where it drives the car, anything dangerous shuts the check before it.",
   "item-state.engine.none": "stands cold",
   "item-state.engine.meant": "not said: taken as before, {what}",
   "item-state.engine.running": "runs, the car stands",
